@@ -1,0 +1,47 @@
+import type { YearPart } from './garment.ts';
+import type { Slot } from './slot.ts';
+
+/** Pieces wanted per slot. */
+export type Quotas = Readonly<Record<Slot, number>>;
+
+/** Weights of the line-up's objective, each 0..1, shown to the user. */
+export type LineUpWeights = { readonly outfits: number; readonly fit: number; readonly loved: number };
+
+/** One planning period. */
+export type Season = {
+	readonly id: string;
+	readonly name: string;
+	/** Recurs every year: notes and palettes of the same part are compared. */
+	readonly yearPart: YearPart;
+	/** ISO dates. */
+	readonly startsOn: string;
+	readonly endsOn: string;
+	/** Garments wanted in the line-up. */
+	readonly targetCount: number;
+	readonly quotas: Quotas;
+	/** Warmth wanted of the line-up's outer layer, 0..3. */
+	readonly warmthNeed: 0 | 1 | 2 | 3;
+	readonly weights: LineUpWeights;
+	/** Palette size asked for. */
+	readonly baseCount: number;
+	readonly colourCount: number;
+	/** Days a wish waits before "new, from makers the user trusts" opens. */
+	readonly waitingDays: number;
+	/** Notes for the same season next year. */
+	readonly notes: string;
+	/** What was missed while wearing, free sentences. */
+	readonly feltGaps: readonly string[];
+	readonly archived: boolean;
+	readonly addedAt: string;
+};
+
+/** A picture in a season's board. */
+export type Inspiration = {
+	readonly id: string;
+	readonly seasonId: string;
+	readonly photoId: string;
+	readonly title: string;
+	/** Free name that gathers pictures on the board; '' = none. */
+	readonly group: string;
+	readonly addedAt: string;
+};

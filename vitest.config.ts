@@ -1,0 +1,26 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+	test: {
+		projects: [
+			{
+				test: {
+					name: 'unit',
+					include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+					exclude: ['tests/browser/**', 'tests/faults/long/**'],
+					testTimeout: 60_000,
+				},
+			},
+			{
+				test: {
+					name: 'browser',
+					include: ['tests/browser/**/*.test.ts'],
+					globalSetup: ['tests/support/browser-setup.ts'],
+					testTimeout: 120_000,
+					hookTimeout: 120_000,
+					fileParallelism: false,
+				},
+			},
+		],
+	},
+});
