@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { register } from "tsx/esm/api";
+import { register } from 'tsx/esm/api';
 
 register();
-await import("../src/cli/main.ts");
+await import('../src/cli/main.ts');
