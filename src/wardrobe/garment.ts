@@ -21,6 +21,8 @@ export type GarmentDetails = {
 	readonly id: string;
 	readonly name: string;
 	readonly kind: Kind;
+	/** Who named the kind: the user, the photo's reading (a suggestion), or nobody yet (`kind` is then a placeholder). */
+	readonly kindFrom: 'user' | 'photo' | 'none';
 	/** First is the one shown. Several photos of one garment (front, back) are read together. */
 	readonly photoIds: readonly string[];
 	readonly place: Place;

@@ -1,5 +1,5 @@
 import type { Lab65 } from '../colour/lab65.ts';
-import type { YearPart } from './garment.ts';
+import type { GarmentDetails, YearPart } from './garment.ts';
 import type { Kind } from './kind.ts';
 import type { Slot } from './slot.ts';
 
@@ -37,6 +37,8 @@ export type CandidateDetails = {
 	readonly photoId: string;
 	readonly name: string;
 	readonly kind: Kind;
+	/** As in {@link GarmentDetails.kindFrom}. */
+	readonly kindFrom: GarmentDetails['kindFrom'];
 	readonly price: number | null;
 	readonly used: boolean;
 	readonly source: string;
