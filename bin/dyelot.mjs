@@ -2,4 +2,5 @@
 import { register } from 'tsx/esm/api';
 
 register();
-await import('../src/cli/main.ts');
+const { runCli } = await import('../src/cli/run-cli.ts');
+process.exitCode = await runCli(process.argv.slice(2));

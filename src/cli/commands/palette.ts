@@ -1,0 +1,51 @@
+import { parseArgs } from 'node:util';
+import { derivePalette } from '../../wardrobe/palette.ts';
+import type { Palette } from '../../wardrobe/palette-colour.ts';
+import type { Reading } from '../../wardrobe/reading.ts';
+import { readInOrder } from '../read-photos.ts';
+import { UsageError } from '../usage.ts';
+
+/** `dyelot palette --json`: a contract, see DEVELOPERS.md. */
+export const jsonOfPalette = (palette: Palette): object => ({
+	colours: palette.colours.map(({ lab, weight, role, name, photos, firmness, spread }) => ({
+		lab,
+		weight,
+		role,
+		name,
+		photos,
+		firmness,
+		spread,
+	})),
+});
+
+/** One line a colour, for people. */
+export function textOfPalette(palette: Palette): string {
+	return palette.colours
+		.map(({ lab, weight, role, name, label, photos, firmness }) => {
+			const sure =
+				firmness < 0.5
+					? `tentative: only ${Math.round(firmness * 100)} % of resampled boards bring it back`
+					: `in ${photos} pictures`;
+			const shown = lab.map((n) => n.toFixed(1).padStart(6)).join('');
+			return `  ${role.padEnd(6)} ${String(Math.round(weight * 100)).padStart(3)} %  L*a*b*${shown}  ${label ? `${label} (${name})` : name}, ${sure}`;
+		})
+		.join('\n');
+}
+
+/** `dyelot palette`: a season's palette from inspiration pictures. */
+export async function paletteCommand(words: string[]): Promise<number> {
+	const { values, positionals } = parseArgs({
+		args: words,
+		allowPositionals: true,
+		options: { json: { type: 'boolean', default: false } },
+	});
+	if (positionals.length === 0) throw new UsageError('Expected one or more photos for "palette"; received none.');
+	const readings: Reading[] = [];
+	for await (const { photo, result } of readInOrder(positionals, {})) {
+		if (result.ok) readings.push(result.reading);
+		else console.error(`${photo}: ${result.message}`);
+	}
+	const palette = derivePalette(readings, { seed: 1 });
+	console.log(values.json ? JSON.stringify(jsonOfPalette(palette)) : textOfPalette(palette));
+	return readings.length === positionals.length ? 0 : 1;
+}

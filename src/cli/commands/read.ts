@@ -1,0 +1,89 @@
+import { parseArgs } from 'node:util';
+import type { ReadOptions, ReadResult } from '../../photo/pool.ts';
+import { numbersOf } from '../points.ts';
+import { readInOrder } from '../read-photos.ts';
+import { UsageError } from '../usage.ts';
+
+/** One line of `dyelot read --json`: a contract, see DEVELOPERS.md. */
+export function jsonOfRead(photo: string, result: ReadResult): object {
+	if (!result.ok) return { photo, ok: false, reason: result.reason, message: result.message };
+	const { reading, shades, at, ms } = result;
+	return {
+		photo,
+		ok: true,
+		scene: reading.photoKind === 'scene',
+		swatches: reading.swatches.map(({ lab, share, slot, name }) => ({ lab, share, slot, name })),
+		...(shades ? { shades } : {}),
+		...(at ? { at: at.map(({ x, y, lab, uncorrected }) => ({ x, y, lab, uncorrected })) } : {}),
+		trust: { error: reading.trust.error, reasons: reading.trust.reasons },
+		ms,
+	};
+}
+
+const two = (n: number) => n.toFixed(1).padStart(6);
+
+function textOfRead(photo: string, result: ReadResult): string {
+	if (!result.ok) return `${photo}\n  not read: ${result.message}\n`;
+	const { reading, shades, at } = result;
+	const lines = [
+		`${photo}  (${reading.photoKind === 'scene' ? 'a scene: the whole frame counts' : reading.photoKind})`,
+	];
+	for (const { lab, share, slot, name } of reading.swatches) {
+		lines.push(
+			`  ${String(Math.round(share * 100)).padStart(3)} %  L*a*b*${lab.map(two).join('')}  ${name}${slot ? `, ${slot}` : ''}`,
+		);
+	}
+	for (const { lab, share } of shades ?? [])
+		lines.push(`  shade ${String(Math.round(share * 100)).padStart(3)} %  L*a*b*${lab.map(two).join('')}`);
+	for (const point of at ?? [])
+		lines.push(
+			`  at ${point.x},${point.y}: L*a*b*${point.lab.map(two).join('')}  (before correction${point.uncorrected.map(two).join('')})`,
+		);
+	lines.push(
+		`  expect an error of about ${reading.trust.error.toFixed(0)} CIEDE2000: ${reading.trust.reasons.join('; ') || 'good light'}`,
+	);
+	if (reading.trust.advice) lines.push(`  ${reading.trust.advice}`);
+	return `${lines.join('\n')}\n`;
+}
+
+/** `dyelot read`: what the program sees in each photo. */
+export async function readCommand(words: string[]): Promise<number> {
+	const { values, positionals } = parseArgs({
+		args: words,
+		allowPositionals: true,
+		options: {
+			shades: { type: 'string' },
+			neutral: { type: 'string' },
+			at: { type: 'string', multiple: true },
+			json: { type: 'boolean', default: false },
+		},
+	});
+	if (positionals.length === 0) throw new UsageError('Expected one or more photos for "read"; received none.');
+	const shades = values.shades === undefined ? null : Number(values.shades);
+	if (shades !== null && !(Number.isInteger(shades) && shades >= 1 && shades <= 64)) {
+		throw new UsageError(`Expected a whole number from 1 to 64 for --shades; received "${values.shades}".`);
+	}
+	const options: ReadOptions = {
+		...(shades === null ? {} : { shades }),
+		...(values.at
+			? { at: values.at.map((text) => numbersOf(text, '--at', [2])).map(([x, y]) => ({ x: x!, y: y! })) }
+			: {}),
+		...(values.neutral ? { correction: { neutral: neutralOf(values.neutral) } } : {}),
+	};
+	let failed = false;
+	for await (const { photo, result } of readInOrder(positionals, options)) {
+		failed ||= !result.ok;
+		console.log(values.json ? JSON.stringify(jsonOfRead(photo, result)) : textOfRead(photo, result));
+	}
+	return failed ? 1 : 0;
+}
+
+/** White paper, unless the user says how light the neutral is. */
+const PAPER_LIGHTNESS = 95;
+
+function neutralOf(text: string): { x: number; y: number; lightness: number } {
+	const [x, y, lightness = PAPER_LIGHTNESS] = numbersOf(text, '--neutral', [2, 3]);
+	if (lightness < 20 || lightness > 100)
+		throw new UsageError(`Expected a lightness from 20 to 100 for --neutral; received ${lightness}.`);
+	return { x: x!, y: y!, lightness };
+}

@@ -1,0 +1,43 @@
+import type { Lab65 } from '../colour/lab65.ts';
+import type { Palette, PaletteColour, PaletteRole } from '../wardrobe/palette-colour.ts';
+
+const ROLES: readonly PaletteRole[] = ['base', 'main', 'accent'];
+
+function colourFrom(value: unknown, index: number, file: string): PaletteColour {
+	const given = (value ?? {}) as Partial<PaletteColour>;
+	const lab = given.lab as Lab65 | undefined;
+	if (!Array.isArray(lab) || lab.length !== 3 || !lab.every(Number.isFinite)) {
+		throw new Error(
+			`Expected [L, a, b] as "lab" of colour ${index + 1} in ${file}; received ${JSON.stringify(given.lab) ?? 'nothing'}.`,
+		);
+	}
+	return {
+		id: `colour-${index + 1}`,
+		lab,
+		spread: Number.isFinite(given.spread) ? given.spread! : 0,
+		weight: Number.isFinite(given.weight) ? given.weight! : 0,
+		role: ROLES.find((role) => role === given.role) ?? 'main',
+		name: String(given.name ?? ''),
+		label: '',
+		photos: Number(given.photos ?? 0),
+		firmness: Number(given.firmness ?? 1),
+		locked: false,
+		origin: 'derived',
+	};
+}
+
+/** The palette that "dyelot palette --json" printed. Throws an `Error` that says what is wrong with the file. */
+export function paletteFromFile(text: string, file: string): Palette {
+	let parsed: unknown;
+	try {
+		parsed = JSON.parse(text);
+	} catch (error) {
+		throw new Error(
+			`Expected JSON as "dyelot palette --json" prints it in ${file}; it cannot be read: ${(error as Error).message}`,
+		);
+	}
+	const colours = (parsed as { colours?: unknown } | null)?.colours;
+	if (!Array.isArray(colours) || colours.length === 0)
+		throw new Error(`Expected a list "colours" with at least one colour in ${file}; received none.`);
+	return { colours: colours.map((colour, index) => colourFrom(colour, index, file)) };
+}

@@ -1,0 +1,136 @@
+import cookie from '@fastify/cookie';
+import helmet from '@fastify/helmet';
+import multipart from '@fastify/multipart';
+import rateLimit from '@fastify/rate-limit';
+import sse from '@fastify/sse';
+import swagger from '@fastify/swagger';
+import Fastify, { type FastifyError, type FastifyInstance } from 'fastify';
+import { MAX_PHOTO_BYTES } from '../photo/limits.ts';
+import { UserError } from './errors.ts';
+import { refuseForeignRequests } from './local-only.ts';
+import { backupRoutes } from './routes/backup.ts';
+import { candidateRoutes } from './routes/candidates.ts';
+import { decisionRoutes } from './routes/decisions.ts';
+import { demoRoutes } from './routes/demo.ts';
+import { eventRoutes } from './routes/events.ts';
+import { exportRoutes } from './routes/exports.ts';
+import { garmentRoutes } from './routes/garments.ts';
+import { inspirationRoutes } from './routes/inspirations.ts';
+import { lineUpRoutes } from './routes/line-up.ts';
+import { makerRoutes } from './routes/makers.ts';
+import { pairWordRoutes } from './routes/pair-words.ts';
+import { paletteRoutes } from './routes/palette.ts';
+import { photoRoutes } from './routes/photos.ts';
+import { seasonRoutes } from './routes/seasons.ts';
+import { statusRoutes } from './routes/status.ts';
+import { uploadRoutes } from './routes/uploads.ts';
+import { wearRoutes } from './routes/wears.ts';
+import { wishRoutes } from './routes/wishes.ts';
+import type { Services } from './services.ts';
+import { guardSharedApi } from './sharing.ts';
+import { servePage } from './static-page.ts';
+import { sentenceOfComplaints, validateBodiesStrictly } from './validation.ts';
+
+/** Photos of one upload; a whole wardrobe fits. */
+const MAX_FILES_A_REQUEST = 500;
+
+/** No script, style, picture or connection but our own; `blob:` for photos picked in the page, `data:` for small masks. */
+const contentSecurityPolicy = {
+	useDefaults: false,
+	directives: {
+		defaultSrc: ["'none'"],
+		scriptSrc: ["'self'"],
+		styleSrc: ["'self'"],
+		imgSrc: ["'self'", 'blob:', 'data:'],
+		connectSrc: ["'self'"],
+		fontSrc: ["'self'"],
+		manifestSrc: ["'self'"],
+		formAction: ["'self'"],
+		frameAncestors: ["'none'"],
+		baseUri: ["'none'"],
+	},
+};
+
+const isFull = (error: unknown): boolean => {
+	const { code, message } = error as { code?: string; message?: string };
+	return code === 'ENOSPC' || code === 'SQLITE_FULL' || /database or disk is full/.test(message ?? '');
+};
+
+/** Turns any error into `{error: {code, message}}`; what is not meant for the user is logged and replaced. */
+function answerErrors(app: FastifyInstance): void {
+	app.setErrorHandler((error: FastifyError, request, reply) => {
+		if (error instanceof UserError)
+			return reply.code(error.status).send({ error: { code: error.code, message: error.message } });
+		if (isFull(error)) {
+			const message =
+				'Expected room on the disk to store this; the disk is full. Nothing was changed: free some space and try again.';
+			return reply.code(507).send({ error: { code: 'disk-full', message } });
+		}
+		const status = error.statusCode ?? 500;
+		if (status >= 500) {
+			request.log.error(error);
+			return reply
+				.code(500)
+				.send({ error: { code: 'internal', message: 'The program failed on this request. Nothing stored was lost.' } });
+		}
+		const message = error.validation
+			? sentenceOfComplaints(
+					error.validation,
+					error.validationContext ?? 'request',
+					request[(error.validationContext ?? 'body') as 'body'],
+				)
+			: error.message;
+		return reply.code(status).send({ error: { code: 'bad-request', message } });
+	});
+}
+
+/** The whole HTTP interface over the given services, not yet listening. */
+export async function buildApp(
+	services: Services,
+	options: { readonly logger?: boolean } = {},
+): Promise<FastifyInstance> {
+	const app = Fastify({
+		logger: options.logger ? { level: 'warn' } : false,
+		forceCloseConnections: true,
+		bodyLimit: 8 * 1024 * 1024,
+		requestTimeout: 120_000,
+		routerOptions: { maxParamLength: 128 },
+	});
+	validateBodiesStrictly(app);
+	answerErrors(app);
+	await app.register(cookie);
+	await app.register(helmet, {
+		contentSecurityPolicy,
+		strictTransportSecurity: false,
+		referrerPolicy: { policy: 'no-referrer' },
+	});
+	await app.register(rateLimit, { global: false });
+	await app.register(multipart, {
+		limits: { fileSize: MAX_PHOTO_BYTES, files: MAX_FILES_A_REQUEST, fields: 20, fieldSize: 2000 },
+	});
+	await app.register(sse);
+	await app.register(swagger, { openapi: { openapi: '3.1.0', info: { title: 'Dyelot', version: '1' } } });
+	refuseForeignRequests(app, () => services.sharing?.names() ?? []);
+	if (services.sharing) guardSharedApi(app, services.sharing);
+
+	statusRoutes(app, services);
+	eventRoutes(app, services);
+	uploadRoutes(app, services);
+	photoRoutes(app, services);
+	seasonRoutes(app, services);
+	inspirationRoutes(app, services);
+	paletteRoutes(app, services);
+	garmentRoutes(app, services);
+	wishRoutes(app, services);
+	candidateRoutes(app, services);
+	makerRoutes(app, services);
+	lineUpRoutes(app, services);
+	wearRoutes(app, services);
+	pairWordRoutes(app, services);
+	decisionRoutes(app, services);
+	exportRoutes(app, services);
+	backupRoutes(app, services);
+	demoRoutes(app, services);
+	await servePage(app);
+	return app;
+}

@@ -1,0 +1,37 @@
+/** Everything that can go wrong for a user of the HTTP interface: code, status. Messages always say what was expected, for what, what came. */
+export const ERRORS = {
+	'bad-request': 400,
+	'not-found': 404,
+	'foreign-host': 403,
+	'foreign-origin': 403,
+	'not-paired': 401,
+	'wrong-code': 403,
+	'too-many-tries': 429,
+	'too-large': 413,
+	'not-a-photo': 415,
+	conflict: 409,
+	'disk-full': 507,
+	busy: 503,
+} as const;
+
+export type ErrorCode = keyof typeof ERRORS;
+
+/** An error whose message is meant for the person using the program. */
+export class UserError extends Error {
+	readonly code: ErrorCode;
+	readonly status: number;
+
+	constructor(code: ErrorCode, message: string) {
+		super(message);
+		this.name = 'UserError';
+		this.code = code;
+		this.status = ERRORS[code];
+	}
+}
+
+/** The error for an address that names nothing: `what` as in "garment". */
+export const notFound = (what: string, id: string): UserError =>
+	new UserError(
+		'not-found',
+		`Expected the id of a ${what} that exists; "${id.slice(0, 80)}" names none. It may have been deleted: look in the bin.`,
+	);

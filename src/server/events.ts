@@ -1,0 +1,25 @@
+import { EventEmitter } from 'node:events';
+
+/** What the page hears while it is open. */
+export type ServerEvent =
+	| { readonly event: 'photo'; readonly data: { readonly id: string; readonly status: 'waiting' | 'read' | 'failed' } }
+	| { readonly event: 'changed'; readonly data: { readonly what: string } };
+
+/** Passes events from whoever changes something to every open page. */
+export type EventHub = {
+	send(event: ServerEvent): void;
+	/** Returns the function that stops listening. */
+	listen(listener: (event: ServerEvent) => void): () => void;
+};
+
+export function createEventHub(): EventHub {
+	const emitter = new EventEmitter();
+	emitter.setMaxListeners(0);
+	return {
+		send: (event) => void emitter.emit('event', event),
+		listen: (listener) => {
+			emitter.on('event', listener);
+			return () => void emitter.off('event', listener);
+		},
+	};
+}

@@ -1,0 +1,80 @@
+import type { FastifyInstance } from 'fastify';
+import { checkCandidate } from '../../wardrobe/candidate-check.ts';
+import type { CandidateDetails } from '../../wardrobe/wish.ts';
+import { notFound } from '../errors.ts';
+import { newGarment } from '../intake.ts';
+import { type ById, byId } from '../schemas/basics.ts';
+import { type CandidateChanges, candidateChanges } from '../schemas/wish.ts';
+import { loadCandidates, loadSeasonInput } from '../season-input.ts';
+import { type Services, todayOf } from '../services.ts';
+
+/** Pieces found for sale: checked, then bought (they become garments) or passed. */
+export function candidateRoutes(app: FastifyInstance, services: Services): void {
+	const { store, events, newId, now } = services;
+	const changed = () => events.send({ event: 'changed', data: { what: 'candidates' } });
+
+	async function known(id: string): Promise<CandidateDetails> {
+		const candidate = await store.candidates.get(id);
+		if (!candidate) throw notFound('candidate', id);
+		return candidate;
+	}
+
+	app.get<ById>('/api/seasons/:id/candidates', { schema: { params: byId } }, async (request) =>
+		(await store.candidates.list()).filter((candidate) => candidate.seasonId === request.params.id),
+	);
+	app.put<ById & { Body: CandidateChanges }>(
+		'/api/candidates/:id',
+		{ schema: { params: byId, body: candidateChanges } },
+		async (request) => {
+			const told = request.body.kind ? { kindFrom: 'user' as const } : {};
+			const candidate = { ...(await known(request.params.id)), ...request.body, ...told };
+			await store.candidates.put(candidate, `Changed the candidate ${candidate.name}`);
+			changed();
+			return candidate;
+		},
+	);
+	app.delete<ById>('/api/candidates/:id', { schema: { params: byId } }, async (request) => {
+		const candidate = await known(request.params.id);
+		await store.candidates.remove(candidate.id, `Put the candidate ${candidate.name} in the bin`);
+		changed();
+		return { removed: true };
+	});
+	app.get<ById>('/api/candidates/:id/check', { schema: { params: byId } }, async (request) => {
+		const details = await known(request.params.id);
+		const season = await store.seasons.get(details.seasonId);
+		if (!season) throw notFound('season', details.seasonId);
+		const candidate = (await loadCandidates(store, season.id)).find((one) => one.id === details.id)!;
+		return checkCandidate(candidate, await loadSeasonInput(services, season));
+	});
+	app.post<ById>('/api/candidates/:id/bought', { schema: { params: byId } }, async (request) => {
+		const candidate = await known(request.params.id);
+		const { kind, kindFrom, price, name, photoId, seasonId } = candidate;
+		const garment = {
+			...newGarment(newId(), [photoId], name, now().toISOString()),
+			kind,
+			kindFrom,
+			price,
+			boughtOn: todayOf(services),
+		};
+		const season = await store.seasons.get(seasonId);
+		if (season) {
+			const check = checkCandidate(
+				(await loadCandidates(store, seasonId)).find((one) => one.id === candidate.id)!,
+				await loadSeasonInput(services, season),
+			);
+			const wish = check.wishId ? await store.wishes.get(check.wishId) : null;
+			if (wish) await store.wishes.put({ ...wish, state: 'answered' }, `${name} answers the wish ${wish.name}`);
+		}
+		await store.garments.put(garment, `Bought ${name}`);
+		await store.candidates.put({ ...candidate, state: 'bought' }, `${name} is now a garment`);
+		changed();
+		events.send({ event: 'changed', data: { what: 'garments' } });
+		return garment;
+	});
+	app.post<ById>('/api/candidates/:id/passed', { schema: { params: byId } }, async (request) => {
+		const candidate: CandidateDetails = { ...(await known(request.params.id)), state: 'passed' };
+		await store.candidates.put(candidate, `Passed on ${candidate.name}`);
+		changed();
+		return candidate;
+	});
+}

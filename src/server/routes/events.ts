@@ -1,0 +1,18 @@
+import type { FastifyInstance } from 'fastify';
+import type { ServerEvent } from '../events.ts';
+import type { Services } from '../services.ts';
+
+/** Server-sent events: one per photo read, one per change made in another window. */
+export function eventRoutes(app: FastifyInstance, services: Services): void {
+	app.get('/api/events', { sse: 'only', schema: { hide: true } }, async (request, reply) => {
+		reply.sse.keepAlive();
+		const stop = services.events.listen(({ event, data }: ServerEvent) => {
+			void reply.sse.send({ event, data }).catch((error: unknown) => {
+				stop();
+				request.log.info(error, 'a page stopped listening');
+			});
+		});
+		reply.sse.onClose(stop);
+		await reply.sse.send({ event: 'changed', data: { what: 'hello' } });
+	});
+}

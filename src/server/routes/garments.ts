@@ -1,0 +1,88 @@
+import type { FastifyInstance } from 'fastify';
+import { Type } from 'typebox';
+import type { GarmentDetails } from '../../wardrobe/garment.ts';
+import { notFound, UserError } from '../errors.ts';
+import { newGarment } from '../intake.ts';
+import { loadGarments } from '../load-garments.ts';
+import { type ById, byId, exact, name } from '../schemas/basics.ts';
+import { type GarmentChanges, garmentChanges, photoId } from '../schemas/garment.ts';
+import type { Services } from '../services.ts';
+
+const ids = Type.Array(Type.String({ maxLength: 100 }), { minItems: 1, maxItems: 2000 });
+
+/** The wardrobe: list, change one or many, join two photos of one garment, part a photo that shows two. */
+export function garmentRoutes(app: FastifyInstance, services: Services): void {
+	const { store, events, newId, now } = services;
+	const changed = () => events.send({ event: 'changed', data: { what: 'garments' } });
+
+	async function known(id: string): Promise<GarmentDetails> {
+		const garment = await store.garments.get(id);
+		if (!garment) throw notFound('garment', id);
+		return garment;
+	}
+	/** Naming a kind by hand makes it the user's word, whatever the client says of where it came from. */
+	const withChanges = (garment: GarmentDetails, changes: GarmentChanges): GarmentDetails => ({
+		...garment,
+		...changes,
+		...(changes.kind && !changes.kindFrom ? { kindFrom: 'user' as const } : {}),
+		changedAt: now().toISOString(),
+	});
+
+	app.get('/api/garments', async () => loadGarments(store));
+	app.get<ById>('/api/garments/:id', { schema: { params: byId } }, async (request) => known(request.params.id));
+	app.post<{ Body: { name: string; photoIds?: string[] } }>(
+		'/api/garments',
+		{ schema: { body: exact({ name, photoIds: Type.Optional(Type.Array(photoId, { maxItems: 20 })) }) } },
+		async (request, reply) => {
+			const garment = newGarment(newId(), request.body.photoIds ?? [], request.body.name, now().toISOString());
+			await store.garments.put(garment, `Added the garment ${garment.name}`);
+			changed();
+			return reply.code(201).send(garment);
+		},
+	);
+	app.put<ById & { Body: GarmentChanges }>(
+		'/api/garments/:id',
+		{ schema: { params: byId, body: garmentChanges } },
+		async (request) => {
+			const garment = withChanges(await known(request.params.id), request.body);
+			await store.garments.put(garment, `Changed ${garment.name}`);
+			changed();
+			return garment;
+		},
+	);
+	app.patch<{ Body: { ids: string[]; changes: GarmentChanges } }>(
+		'/api/garments',
+		{ schema: { body: exact({ ids, changes: garmentChanges }) } },
+		async (request) => {
+			for (const id of request.body.ids) {
+				const garment = withChanges(await known(id), request.body.changes);
+				await store.garments.put(garment, `Changed ${garment.name}`);
+			}
+			changed();
+			return { changed: request.body.ids.length };
+		},
+	);
+	app.delete<ById>('/api/garments/:id', { schema: { params: byId } }, async (request) => {
+		const garment = await known(request.params.id);
+		await store.garments.remove(garment.id, `Put ${garment.name} in the bin`);
+		changed();
+		return { removed: true };
+	});
+	app.post<{ Body: { ids: string[] } }>(
+		'/api/garments/merge',
+		{ schema: { body: exact({ ids }) } },
+		async (request) => {
+			const garments = await Promise.all(request.body.ids.map(known));
+			const [first, ...rest] = garments;
+			if (!first || rest.length === 0)
+				throw new UserError('bad-request', 'Expected two or more garments to join; received one.');
+			const photoIds = [...new Set(garments.flatMap((garment) => garment.photoIds))];
+			const joined = withChanges(first, { photoIds });
+			await store.garments.put(joined, `Joined ${garments.map((garment) => garment.name).join(' and ')}`);
+			for (const garment of rest)
+				await store.garments.remove(garment.id, `${garment.name} is now part of ${first.name}`);
+			changed();
+			return joined;
+		},
+	);
+}

@@ -1,0 +1,33 @@
+import type { FastifyInstance } from 'fastify';
+import { Type } from 'typebox';
+import { notFound } from '../errors.ts';
+import { type ById, byId, exact, name } from '../schemas/basics.ts';
+import type { Services } from '../services.ts';
+
+const changes = Type.Partial(exact({ title: name, group: name }), { additionalProperties: false });
+
+/** The pictures of a season's board. */
+export function inspirationRoutes(app: FastifyInstance, { store, events }: Services): void {
+	app.get<ById>('/api/seasons/:id/inspirations', { schema: { params: byId } }, async (request) =>
+		(await store.inspirations.list()).filter((one) => one.seasonId === request.params.id),
+	);
+	app.put<ById & { Body: { title?: string; group?: string } }>(
+		'/api/inspirations/:id',
+		{ schema: { params: byId, body: changes } },
+		async (request) => {
+			const known = await store.inspirations.get(request.params.id);
+			if (!known) throw notFound('inspiration', request.params.id);
+			const changed = { ...known, ...request.body };
+			await store.inspirations.put(changed, `Changed the inspiration ${changed.title}`);
+			events.send({ event: 'changed', data: { what: 'inspirations' } });
+			return changed;
+		},
+	);
+	app.delete<ById>('/api/inspirations/:id', { schema: { params: byId } }, async (request) => {
+		const known = await store.inspirations.get(request.params.id);
+		if (!known) throw notFound('inspiration', request.params.id);
+		await store.inspirations.remove(known.id, `Took ${known.title || 'a picture'} off the board`);
+		events.send({ event: 'changed', data: { what: 'inspirations' } });
+		return { removed: true };
+	});
+}

@@ -1,0 +1,144 @@
+import type { FastifyInstance } from 'fastify';
+import { Type } from 'typebox';
+import type { DerivedName, PhotoRecord } from '../../store/store.ts';
+import type { Correction } from '../../wardrobe/reading.ts';
+import { notFound, UserError } from '../errors.ts';
+import { exact, oneOf } from '../schemas/basics.ts';
+import { photoId } from '../schemas/garment.ts';
+import type { Services } from '../services.ts';
+
+const byPhoto = Type.Object({ id: photoId });
+type ByPhoto = { Params: { id: string } };
+
+const correctionBody = Type.Partial(
+	exact({
+		neutral: exact({
+			x: Type.Number({ minimum: 0 }),
+			y: Type.Number({ minimum: 0 }),
+			lightness: Type.Number({ minimum: 20, maximum: 100 }),
+		}),
+		byHand: exact({
+			warmer: Type.Number({ minimum: -10, maximum: 10 }),
+			lighter: Type.Number({ minimum: -10, maximum: 10 }),
+		}),
+		lightGroup: Type.String({ minLength: 1, maxLength: 100 }),
+	}),
+	{ additionalProperties: false },
+);
+
+const DERIVED = ['thumb', 'display', 'labels', 'mask', 'cutout'] as const satisfies readonly DerivedName[];
+/** Derived pictures are WebP, apart from the maps of labels, which must come back value by value. */
+const mediaTypeOf = (name: DerivedName) => (name === 'labels' || name === 'mask' ? 'image/png' : 'image/webp');
+
+/** Photos, what was read of them, and the user's corrections. */
+export function photoRoutes(app: FastifyInstance, services: Services): void {
+	const { store, jobs, events } = services;
+
+	async function known(id: string): Promise<PhotoRecord> {
+		const photo = await store.photos.get(id);
+		if (!photo) throw notFound('photo', id);
+		return photo;
+	}
+	async function correct(id: string, correction: Correction, mask: Uint8Array | null): Promise<PhotoRecord> {
+		const photo = await store.photos.saveCorrection(id, correction, mask);
+		jobs.enqueue(id);
+		events.send({ event: 'photo', data: { id, status: 'waiting' } });
+		return photo;
+	}
+
+	app.get<{ Querystring: { ids?: string } }>(
+		'/api/photos',
+		{ schema: { querystring: Type.Object({ ids: Type.Optional(Type.String({ maxLength: 100_000 })) }) } },
+		async (request) => store.photos.list(request.query.ids?.split(',').filter(Boolean)),
+	);
+	app.get<ByPhoto>('/api/photos/:id', { schema: { params: byPhoto } }, async (request) => known(request.params.id));
+
+	app.get<ByPhoto>('/api/photos/:id/original', { schema: { params: byPhoto } }, async (request, reply) => {
+		const photo = await known(request.params.id);
+		return reply
+			.type(photo.mediaType)
+			.header('content-disposition', 'attachment')
+			.header('cache-control', 'private, max-age=31536000, immutable')
+			.send(Buffer.from(await store.photos.original(photo.id)));
+	});
+	app.get<{ Params: { id: string; derived: DerivedName }; Querystring: { v?: number } }>(
+		'/api/photos/:id/:derived',
+		{
+			schema: {
+				params: Type.Object({ id: photoId, derived: oneOf(DERIVED) }),
+				querystring: Type.Object({ v: Type.Optional(Type.Integer()) }),
+			},
+		},
+		async (request, reply) => {
+			const { id, derived } = request.params;
+			const bytes = await store.photos.derived(id, derived);
+			if (!bytes) throw notFound(`picture "${derived}" of a photo that was read`, id);
+			// The address carries the version: a correction changes the address, so the picture itself never goes stale.
+			const cache = request.query.v === undefined ? 'private, no-cache' : 'private, max-age=31536000, immutable';
+			return reply.type(mediaTypeOf(derived)).header('cache-control', cache).send(Buffer.from(bytes));
+		},
+	);
+
+	app.put<ByPhoto & { Body: Omit<Correction, 'mask'> }>(
+		'/api/photos/:id/correction',
+		{ schema: { params: byPhoto, body: correctionBody } },
+		async (request) => {
+			const photo = await known(request.params.id);
+			const mask = photo.correction.mask ? { mask: true } : {};
+			return correct(photo.id, { ...request.body, ...mask }, await store.photos.derived(photo.id, 'mask'));
+		},
+	);
+
+	app.addContentTypeParser('image/png', { parseAs: 'buffer' }, (_request, body, done) => done(null, body));
+	app.put<ByPhoto & { Body: Buffer }>('/api/photos/:id/mask', { schema: { params: byPhoto } }, async (request) => {
+		const photo = await known(request.params.id);
+		if (!Buffer.isBuffer(request.body) || request.body.subarray(1, 4).toString('latin1') !== 'PNG') {
+			throw new UserError('bad-request', 'Expected a PNG picture for the corrected outline; received something else.');
+		}
+		return correct(photo.id, { ...photo.correction, mask: true }, request.body);
+	});
+	app.delete<ByPhoto>('/api/photos/:id/mask', { schema: { params: byPhoto } }, async (request) => {
+		const photo = await known(request.params.id);
+		const { mask: _dropped, ...rest } = photo.correction;
+		return correct(photo.id, rest, null);
+	});
+	app.post<ByPhoto>('/api/photos/:id/retry', { schema: { params: byPhoto } }, async (request) => {
+		const photo = await known(request.params.id);
+		jobs.enqueue(photo.id);
+		return { queued: true };
+	});
+	app.post('/api/photos/cancel', async () => {
+		const dropped = jobs.cancelWaiting();
+		for (const id of dropped) {
+			await store.photos.saveFailure(id, {
+				reason: 'stopped',
+				message: 'Reading was stopped before this photo. It is kept: read it whenever you like.',
+			});
+			events.send({ event: 'photo', data: { id, status: 'failed' } });
+		}
+		return { cancelled: dropped.length };
+	});
+
+	app.get<ByPhoto & { Querystring: { x: number; y: number } }>(
+		'/api/photos/:id/at',
+		{
+			schema: {
+				params: byPhoto,
+				querystring: Type.Object({ x: Type.Number({ minimum: 0 }), y: Type.Number({ minimum: 0 }) }),
+			},
+		},
+		async (request) => {
+			const photo = await known(request.params.id);
+			const result = await services.pool.read(
+				(await store.photos.originalPath(photo.id)) ?? (await store.photos.original(photo.id)),
+				{
+					correction: photo.correction,
+					groupCast: await services.groupCast(photo),
+					at: [{ x: request.query.x, y: request.query.y }],
+				},
+			);
+			if (!result.ok) throw new UserError('bad-request', result.message);
+			return result.at![0];
+		},
+	);
+}

@@ -1,0 +1,97 @@
+import type { FastifyInstance } from 'fastify';
+import { Type } from 'typebox';
+import { YEAR_PARTS } from '../../wardrobe/garment.ts';
+import { seasonReport } from '../../wardrobe/report.ts';
+import type { Season } from '../../wardrobe/season.ts';
+import { defaultSeason } from '../../wardrobe/season-defaults.ts';
+import { notFound, UserError } from '../errors.ts';
+import { type ById, byId, exact, isoDate, name, oneOf } from '../schemas/basics.ts';
+import { type SeasonChanges, seasonChanges } from '../schemas/season.ts';
+import { loadSeasonInput } from '../season-input.ts';
+import type { Services } from '../services.ts';
+
+const newSeason = exact({ name, yearPart: Type.Optional(oneOf(YEAR_PARTS)), startsOn: isoDate, endsOn: isoDate });
+const copyBody = exact({ name, startsOn: isoDate, endsOn: isoDate });
+
+function checkDates(season: Pick<Season, 'startsOn' | 'endsOn'>): void {
+	if (season.endsOn <= season.startsOn) {
+		throw new UserError(
+			'bad-request',
+			`Expected the season to end after it starts (${season.startsOn}); received ${season.endsOn} as its end.`,
+		);
+	}
+}
+
+/** Seasons: list, change, archive, start one from another, and the season's whole report. */
+export function seasonRoutes(app: FastifyInstance, services: Services): void {
+	const { store, events, newId, now } = services;
+	const changed = () => events.send({ event: 'changed', data: { what: 'seasons' } });
+
+	async function known(id: string): Promise<Season> {
+		const season = await store.seasons.get(id);
+		if (!season) throw notFound('season', id);
+		return season;
+	}
+
+	app.get('/api/seasons', async () => store.seasons.list());
+	app.get<ById>('/api/seasons/:id', { schema: { params: byId } }, async (request) => known(request.params.id));
+	app.post<{ Body: Pick<Season, 'name' | 'startsOn' | 'endsOn'> & Partial<Pick<Season, 'yearPart'>> }>(
+		'/api/seasons',
+		{ schema: { body: newSeason } },
+		async (request, reply) => {
+			checkDates(request.body);
+			const season = defaultSeason({ id: newId(), addedAt: now().toISOString(), ...request.body });
+			await store.seasons.put(season, `Started the season ${season.name}`);
+			changed();
+			return reply.code(201).send(season);
+		},
+	);
+	app.put<ById & { Body: SeasonChanges }>(
+		'/api/seasons/:id',
+		{ schema: { params: byId, body: seasonChanges } },
+		async (request) => {
+			const season = { ...(await known(request.params.id)), ...request.body };
+			checkDates(season);
+			await store.seasons.put(season, `Changed the season ${season.name}`);
+			changed();
+			return season;
+		},
+	);
+	app.delete<ById>('/api/seasons/:id', { schema: { params: byId } }, async (request) => {
+		const season = await known(request.params.id);
+		await store.seasons.remove(season.id, `Put the season ${season.name} in the bin`);
+		changed();
+		return { removed: true };
+	});
+	app.post<ById & { Body: Pick<Season, 'name' | 'startsOn' | 'endsOn'> }>(
+		'/api/seasons/:id/copy',
+		{ schema: { params: byId, body: copyBody } },
+		async (request, reply) => {
+			const from = await known(request.params.id);
+			checkDates(request.body);
+			const season: Season = {
+				...from,
+				...request.body,
+				id: newId(),
+				notes: '',
+				feltGaps: [],
+				archived: false,
+				addedAt: now().toISOString(),
+			};
+			await store.seasons.put(season, `Started the season ${season.name} from ${from.name}`);
+			for (const inspiration of (await store.inspirations.list()).filter((one) => one.seasonId === from.id)) {
+				await store.inspirations.put(
+					{ ...inspiration, id: newId(), seasonId: season.id },
+					`Brought ${inspiration.title} over from ${from.name}`,
+				);
+			}
+			const palette = await store.palette(from.id);
+			if (palette) await store.savePalette(season.id, palette, `Brought the palette over from ${from.name}`);
+			changed();
+			return reply.code(201).send(season);
+		},
+	);
+	app.get<ById>('/api/seasons/:id/report', { schema: { params: byId } }, async (request) =>
+		seasonReport(await loadSeasonInput(services, await known(request.params.id))),
+	);
+}

@@ -1,0 +1,22 @@
+import type { FastifyInstance } from 'fastify';
+import type { Services } from '../services.ts';
+
+/** Counts for the page's head, what start-up mended, and the interface's own description. */
+export function statusRoutes(app: FastifyInstance, services: Services): void {
+	app.get('/api/status', async () => {
+		const [photos, garments, seasons] = await Promise.all([
+			services.store.photos.list(),
+			services.store.garments.list(),
+			services.store.seasons.list(),
+		]);
+		const count = (status: string) => photos.filter((photo) => photo.status === status).length;
+		return {
+			photos: { waiting: count('waiting'), read: count('read'), failed: count('failed') },
+			garments: garments.length,
+			seasons: seasons.length,
+			sharing: services.sharing !== null,
+			findings: services.findings,
+		};
+	});
+	app.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
+}

@@ -1,0 +1,65 @@
+import type { FastifyInstance } from 'fastify';
+import { Type } from 'typebox';
+import { seasonReport } from '../../wardrobe/report.ts';
+import type { Wish } from '../../wardrobe/wish.ts';
+import { wishFromGap } from '../../wardrobe/wishes.ts';
+import { notFound } from '../errors.ts';
+import { type ById, byId, exact } from '../schemas/basics.ts';
+import { type WishChanges, wishChanges, wishFields } from '../schemas/wish.ts';
+import { loadSeasonInput } from '../season-input.ts';
+import { type Services, todayOf } from '../services.ts';
+
+/** The wish list. */
+export function wishRoutes(app: FastifyInstance, services: Services): void {
+	const { store, events, newId } = services;
+	const changed = () => events.send({ event: 'changed', data: { what: 'wishes' } });
+
+	app.get<ById>('/api/seasons/:id/wishes', { schema: { params: byId } }, async (request) =>
+		(await store.wishes.list()).filter((wish) => wish.seasonId === request.params.id),
+	);
+	app.post<{ Body: Omit<Wish, 'id'> }>(
+		'/api/wishes',
+		{ schema: { body: exact(wishFields) } },
+		async (request, reply) => {
+			if (!(await store.seasons.get(request.body.seasonId))) throw notFound('season', request.body.seasonId);
+			const wish = { id: newId(), ...request.body };
+			await store.wishes.put(wish, `Wished for ${wish.name}`);
+			changed();
+			return reply.code(201).send(wish);
+		},
+	);
+	app.post<ById & { Body: { gapId: string } }>(
+		'/api/seasons/:id/wishes/from-gap',
+		{ schema: { params: byId, body: exact({ gapId: Type.String({ maxLength: 200 }) }) } },
+		async (request, reply) => {
+			const season = await store.seasons.get(request.params.id);
+			if (!season) throw notFound('season', request.params.id);
+			const input = await loadSeasonInput(services, season);
+			const gap = seasonReport(input).gaps.find((one) => one.id === request.body.gapId);
+			if (!gap) throw notFound('gap', request.body.gapId);
+			const wish = wishFromGap(gap, input, { id: newId(), today: todayOf(services) });
+			await store.wishes.put(wish, `Wished for ${wish.name}, to fill a gap`);
+			changed();
+			return reply.code(201).send(wish);
+		},
+	);
+	app.put<ById & { Body: WishChanges }>(
+		'/api/wishes/:id',
+		{ schema: { params: byId, body: wishChanges } },
+		async (request) => {
+			const known = await store.wishes.get(request.params.id);
+			if (!known) throw notFound('wish', request.params.id);
+			const wish = { ...known, ...request.body };
+			await store.wishes.put(wish, `Changed the wish ${wish.name}`);
+			changed();
+			return wish;
+		},
+	);
+	app.delete<ById>('/api/wishes/:id', { schema: { params: byId } }, async (request) => {
+		const known = await store.wishes.get(request.params.id);
+		if (!known) throw notFound('wish', request.params.id);
+		await store.wishes.remove(known.id, `Struck the wish ${known.name}`);
+		changed();
+		return { removed: true };
+	});
+}

@@ -1,0 +1,32 @@
+import { type Static, Type } from 'typebox';
+import { CONDITIONS, type GarmentDetails, PLACES, WAYS_OUT, YEAR_PARTS } from '../../wardrobe/garment.ts';
+import { KIND_NAMES } from '../../wardrobe/kind.ts';
+import { PATTERN_TYPES } from '../../wardrobe/reading.ts';
+import { exact, isoDate, name, notes, oneOf, oneOfNumbers, orNull, price } from './basics.ts';
+
+/** A photo's id: the SHA-256 of its bytes. */
+export const photoId = Type.String({ pattern: '^[0-9a-f]{64}$' });
+
+/** What the user may set of a garment. */
+export const garmentFields = {
+	name,
+	kind: oneOf(KIND_NAMES),
+	kindFrom: oneOf(['user', 'photo', 'none'] as const),
+	photoIds: Type.Array(photoId, { maxItems: 20 }),
+	place: oneOf(PLACES),
+	price,
+	boughtOn: orNull(isoDate),
+	yearParts: Type.Array(oneOf(YEAR_PARTS), { maxItems: 4 }),
+	basic: Type.Boolean(),
+	loved: orNull(oneOfNumbers([0, 1, 2, 3] as const)),
+	warmth: orNull(oneOfNumbers([0, 1, 2, 3] as const)),
+	condition: oneOf(CONDITIONS),
+	wayOut: orNull(oneOf(WAYS_OUT)),
+	patternByUser: orNull(oneOf(PATTERN_TYPES)),
+	notes,
+	care: notes,
+};
+
+export const garmentChanges = Type.Partial(exact(garmentFields), { additionalProperties: false });
+export type GarmentChanges = Partial<Omit<GarmentDetails, 'id' | 'addedAt' | 'changedAt'>> &
+	Static<typeof garmentChanges>;

@@ -1,0 +1,102 @@
+import { randomUUID } from 'node:crypto';
+import { availableParallelism } from 'node:os';
+import { createReaderPool } from '../photo/pool.ts';
+import { openHome } from '../store/open-home.ts';
+import { buildApp } from './app.ts';
+import { createEventHub } from './events.ts';
+import { createPhotoJobs } from './photo-jobs.ts';
+import { followSameLight } from './same-light-jobs.ts';
+import type { Services } from './services.ts';
+import { createSharing } from './sharing.ts';
+import { suggestKinds } from './suggest-kinds.ts';
+
+export type ServeSettings = {
+	/** Folder that holds everything the program remembers. */
+	readonly homePath: string;
+	/** 0 = any free port. */
+	readonly port: number;
+	/** Let paired devices of the local network in. */
+	readonly share: boolean;
+	/** Where sentences for the person at the terminal go. */
+	readonly log: (sentence: string) => void;
+};
+
+export type RunningServer = { readonly address: string; readonly services: Services; close(): Promise<void> };
+
+/** Everything the routes need, over one opened home. */
+export async function openServices(
+	settings: Omit<ServeSettings, 'port'>,
+): Promise<Services & { close(): Promise<void> }> {
+	const now = () => new Date();
+	const home = await openHome(settings.homePath, { now });
+	const pool = createReaderPool({});
+	const events = createEventHub();
+	const sameLight = followSameLight(home.store);
+	const jobs = createPhotoJobs({
+		store: home.store,
+		pool,
+		events,
+		concurrency: Math.min(4, availableParallelism()),
+		groupCast: sameLight.groupCast,
+		onRead: async (photo, reading) => {
+			await suggestKinds(home.store, photo.id);
+			for (const id of await sameLight.photosToReadAgain(photo, reading)) jobs.enqueue(id);
+		},
+		report: (error) => settings.log(`A photo could not be read because of a fault in the program: ${String(error)}`),
+	});
+	for (const photo of await home.store.photos.list()) if (photo.status === 'waiting') jobs.enqueue(photo.id);
+	return {
+		store: home.store,
+		pool,
+		jobs,
+		events,
+		sharing: settings.share ? createSharing(() => Date.now()) : null,
+		homePath: settings.homePath,
+		findings: home.findings,
+		now,
+		newId: randomUUID,
+		groupCast: sameLight.groupCast,
+		suggestKinds: (photoId) => suggestKinds(home.store, photoId),
+		close: async () => {
+			jobs.cancelWaiting();
+			await jobs.close();
+			await pool.close();
+			await home.close();
+		},
+	};
+}
+
+/** Opens the home, listens, and says where. Stops cleanly on the terminal's interrupt. */
+export async function serve(settings: ServeSettings): Promise<RunningServer> {
+	const services = await openServices(settings);
+	for (const finding of services.findings) settings.log(finding);
+	const app = await buildApp(services, { logger: true });
+	await app.listen({ port: settings.port, host: settings.share ? '0.0.0.0' : '127.0.0.1' });
+	const { port } = app.server.address() as { port: number };
+	const address = `http://localhost:${port}/`;
+	settings.log(`Dyelot is ready: open ${address} in a browser. Your wardrobe is kept in ${settings.homePath}.`);
+	if (services.sharing) {
+		const addresses = services.sharing.names().filter((name) => /^\d+\./.test(name) && name !== '127.0.0.1');
+		settings.log(`Shared on the local network: ${addresses.map((name) => `http://${name}:${port}/`).join('  ')}`);
+		settings.log(`Pairing code for a phone, valid for ten minutes: ${services.sharing.code().code}`);
+	}
+	const close = async () => {
+		await app.close();
+		await services.close();
+	};
+	let stopping = false;
+	for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+		process.once(signal, () => {
+			if (stopping) return;
+			stopping = true;
+			close().then(
+				() => process.exit(0),
+				(error: unknown) => {
+					settings.log(`Stopping did not go cleanly: ${String(error)}`);
+					process.exit(1);
+				},
+			);
+		});
+	}
+	return { address, services, close };
+}
