@@ -1,0 +1,64 @@
+import type { FastifyInstance } from 'fastify';
+import { Type } from 'typebox';
+import { buildLineUp, type LineUpRequest, whatIf } from '../../wardrobe/line-up.ts';
+import type { Quotas, Season } from '../../wardrobe/season.ts';
+import { notFound } from '../errors.ts';
+import { proveLineUp } from '../prove.ts';
+import { type ById, byId, exact } from '../schemas/basics.ts';
+import { quotasSchema } from '../schemas/season.ts';
+import { loadSeasonInput } from '../season-input.ts';
+import type { Services } from '../services.ts';
+
+const ids = Type.Array(Type.String({ maxLength: 100 }), { maxItems: 2000 });
+const buildBody = exact({
+	quotas: Type.Optional(quotasSchema),
+	targetCount: Type.Optional(Type.Integer({ minimum: 1, maximum: 500 })),
+	mustKeep: ids,
+	neverUse: ids,
+	prove: Type.Optional(Type.Boolean()),
+});
+type BuildBody = { quotas?: Quotas; targetCount?: number; mustKeep: string[]; neverUse: string[]; prove?: boolean };
+
+/** The set chosen for the season: kept, built, tried out. */
+export function lineUpRoutes(app: FastifyInstance, services: Services): void {
+	const { store, events } = services;
+
+	async function known(id: string): Promise<Season> {
+		const season = await store.seasons.get(id);
+		if (!season) throw notFound('season', id);
+		return season;
+	}
+
+	app.get<ById>('/api/seasons/:id/line-up', { schema: { params: byId } }, async (request) => {
+		const season = await known(request.params.id);
+		return (await store.lineUp(season.id)) ?? { seasonId: season.id, garmentIds: [], mustKeep: [], neverUse: [] };
+	});
+	app.put<ById & { Body: { garmentIds: string[]; mustKeep: string[]; neverUse: string[] } }>(
+		'/api/seasons/:id/line-up',
+		{ schema: { params: byId, body: exact({ garmentIds: ids, mustKeep: ids, neverUse: ids }) } },
+		async (request) => {
+			const season = await known(request.params.id);
+			const choice = { seasonId: season.id, ...request.body };
+			await store.saveLineUp(choice, `Chose ${choice.garmentIds.length} garments for ${season.name}`);
+			events.send({ event: 'changed', data: { what: 'line-up' } });
+			return choice;
+		},
+	);
+	app.post<ById & { Body: BuildBody }>(
+		'/api/seasons/:id/line-up/build',
+		{ schema: { params: byId, body: buildBody } },
+		async (request) => {
+			const season = await known(request.params.id);
+			const { prove, ...wanted } = request.body;
+			const input = await loadSeasonInput(services, season);
+			const lineUpRequest: LineUpRequest = { quotas: season.quotas, targetCount: season.targetCount, ...wanted };
+			const result = buildLineUp(input, lineUpRequest);
+			return prove ? proveLineUp(input, lineUpRequest, result) : result;
+		},
+	);
+	app.post<ById & { Body: { garmentIds: string[]; remove: string[]; add: string[] } }>(
+		'/api/seasons/:id/line-up/what-if',
+		{ schema: { params: byId, body: exact({ garmentIds: ids, remove: ids, add: ids }) } },
+		async (request) => whatIf(await loadSeasonInput(services, await known(request.params.id)), request.body),
+	);
+}

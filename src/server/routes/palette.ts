@@ -1,0 +1,96 @@
+import type { FastifyInstance } from 'fastify';
+import sharp from 'sharp';
+import { Type } from 'typebox';
+import { paletteCss } from '../../store/export/palette-css.ts';
+import { paletteSvg } from '../../store/export/palette-svg.ts';
+import { paletteTokens } from '../../store/export/palette-tokens.ts';
+import { derivePalette } from '../../wardrobe/palette.ts';
+import { paletteChange } from '../../wardrobe/palette-change.ts';
+import type { Palette } from '../../wardrobe/palette-colour.ts';
+import { editPalette, type PaletteEdit } from '../../wardrobe/palette-edit.ts';
+import type { Season } from '../../wardrobe/season.ts';
+import { notFound, UserError } from '../errors.ts';
+import { type ById, byId, exact, oneOf } from '../schemas/basics.ts';
+import { paletteEditSchema } from '../schemas/palette.ts';
+import { lastYearOf, loadPaletteReadings } from '../season-input.ts';
+import type { Services } from '../services.ts';
+
+const EMPTY: Palette = { colours: [] };
+
+/** The season's palette: derive, edit, compare with last year's, take along. */
+export function paletteRoutes(app: FastifyInstance, services: Services): void {
+	const { store, events, newId } = services;
+
+	async function known(id: string): Promise<Season> {
+		const season = await store.seasons.get(id);
+		if (!season) throw notFound('season', id);
+		return season;
+	}
+	async function answer(season: Season, palette: Palette) {
+		const lastYear = await lastYearOf(store, season);
+		return { palette, change: lastYear ? paletteChange(lastYear.palette, palette) : null };
+	}
+	async function save(season: Season, palette: Palette, sentence: string) {
+		await store.savePalette(season.id, palette, sentence);
+		events.send({ event: 'changed', data: { what: 'palette' } });
+		return answer(season, palette);
+	}
+
+	app.get<ById>('/api/seasons/:id/palette', { schema: { params: byId } }, async (request) => {
+		const season = await known(request.params.id);
+		return answer(season, (await store.palette(season.id)) ?? EMPTY);
+	});
+	app.post<ById & { Body: { from: 'inspirations' | 'garments' } }>(
+		'/api/seasons/:id/palette/derive',
+		{ schema: { params: byId, body: exact({ from: oneOf(['inspirations', 'garments'] as const) }) } },
+		async (request) => {
+			const season = await known(request.params.id);
+			const readings = await loadPaletteReadings(store, season, request.body.from);
+			const palette = derivePalette(readings, {
+				baseCount: season.baseCount,
+				colourCount: season.colourCount,
+				seed: 1,
+				keep: (await store.palette(season.id)) ?? EMPTY,
+			});
+			return save(
+				season,
+				palette,
+				`Derived the palette from ${readings.length} ${request.body.from === 'garments' ? 'garments' : 'pictures'}`,
+			);
+		},
+	);
+	app.post<ById & { Body: PaletteEdit }>(
+		'/api/seasons/:id/palette/edit',
+		{ schema: { params: byId, body: paletteEditSchema } },
+		async (request) => {
+			const season = await known(request.params.id);
+			const edited = editPalette((await store.palette(season.id)) ?? EMPTY, request.body, newId);
+			if (!edited.ok) throw new UserError('bad-request', edited.message);
+			return save(season, edited.palette, edited.sentence);
+		},
+	);
+
+	const formats = {
+		css: { type: 'text/css', make: paletteCss },
+		'tokens.json': { type: 'application/json', make: paletteTokens },
+		svg: { type: 'image/svg+xml', make: paletteSvg },
+		png: {
+			type: 'image/png',
+			make: (palette: Palette, name: string) =>
+				sharp(Buffer.from(paletteSvg(palette, name)))
+					.png()
+					.toBuffer(),
+		},
+	};
+	for (const [ending, { type, make }] of Object.entries(formats)) {
+		app.get<ById>(
+			`/api/seasons/:id/palette.${ending}`,
+			{ schema: { params: Type.Object({ id: Type.String() }) } },
+			async (request, reply) => {
+				const season = await known(request.params.id);
+				const body = await make((await store.palette(season.id)) ?? EMPTY, season.name);
+				return reply.type(type).header('content-disposition', `attachment; filename="palette.${ending}"`).send(body);
+			},
+		);
+	}
+}
