@@ -1,0 +1,56 @@
+import { readFileSync } from 'node:fs';
+import { cpus, totalmem } from 'node:os';
+import { fileURLToPath } from 'node:url';
+import { type Table, textOfTable } from './table.ts';
+
+/** Every section measures in this one run, so that its ratios hold whatever the machine. */
+const sections: Readonly<Record<string, () => Promise<{ run: () => Promise<readonly Table[]> }>>> = {
+	colour: () => import('./colour.ts'),
+	judgements: () => import('./judgements.ts'),
+	'line-up': () => import('./line-up.ts'),
+	photos: () => import('./photos.ts'),
+	batch: () => import('./batch.ts'),
+	start: () => import('./start.ts'),
+	page: () => import('./page.ts'),
+	install: () => import('./install.ts'),
+};
+
+const { dependencies, devDependencies } = JSON.parse(
+	readFileSync(fileURLToPath(new URL('../package.json', import.meta.url)), 'utf8'),
+) as {
+	dependencies: Record<string, string>;
+	devDependencies: Record<string, string>;
+};
+const versions = [
+	'sharp',
+	'culori',
+	'colorjs.io',
+	'color-diff',
+	'node-vibrant',
+	'colorthief',
+	'extract-colors',
+	'onnxruntime-node',
+]
+	.map((name) => `${name} ${dependencies[name] ?? devDependencies[name]}`)
+	.join(', ');
+
+console.log(
+	`Dyelot bench, ${new Date().toISOString().slice(0, 10)}, Node ${process.versions.node}, ${process.platform} ${process.arch}`,
+);
+console.log(
+	`${cpus().length} cores (${cpus()[0]?.model ?? 'unknown'}), ${Math.round(totalmem() / 1024 ** 3)} GB; ${versions}`,
+);
+console.log('Medians; compare within this run only.');
+
+const wanted = process.argv.slice(2);
+for (const name of wanted) {
+	if (!(name in sections)) {
+		console.error(`Expected sections out of ${Object.keys(sections).join(', ')} for the bench; received "${name}".`);
+		process.exit(2);
+	}
+}
+for (const [name, load] of Object.entries(sections)) {
+	if (wanted.length > 0 && !wanted.includes(name)) continue;
+	const { run } = await load();
+	for (const table of await run()) console.log(textOfTable(table));
+}

@@ -1,0 +1,47 @@
+/** One measured row: a name and its figures, in the order of the table's columns. */
+export type Row = readonly [name: string, ...figures: (string | number)[]];
+
+/** A table that a section of the bench prints. */
+export type Table = {
+	readonly title: string;
+	readonly columns: readonly string[];
+	readonly rows: readonly Row[];
+	readonly notes?: readonly string[];
+};
+
+const shown = (figure: string | number): string =>
+	typeof figure === 'string' ? figure : Number.isInteger(figure) ? String(figure) : figure.toFixed(figure < 10 ? 2 : 1);
+
+/** Plain text, columns aligned. */
+export function textOfTable({ title, columns, rows, notes = [] }: Table): string {
+	const cells = [columns.map(String), ...rows.map((row) => row.map(shown))];
+	const widths = columns.map((_, column) => Math.max(...cells.map((row) => (row[column] ?? '').length)));
+	const line = (row: readonly string[]) =>
+		row
+			.map((cell, column) => (column === 0 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!)))
+			.join('  ');
+	return [
+		`\n## ${title}`,
+		line(cells[0]!),
+		widths.map((width) => '-'.repeat(width)).join('  '),
+		...cells.slice(1).map(line),
+		...notes,
+	].join('\n');
+}
+
+/** Median of `runs` timings in milliseconds of wall clock and of CPU, after one run to warm up. */
+export async function medianMs(runs: number, work: () => unknown): Promise<{ wallMs: number; cpuMs: number }> {
+	await work();
+	const wall: number[] = [];
+	const cpu: number[] = [];
+	for (let i = 0; i < runs; i++) {
+		const cpuBefore = process.cpuUsage();
+		const start = performance.now();
+		await work();
+		wall.push(performance.now() - start);
+		const used = process.cpuUsage(cpuBefore);
+		cpu.push((used.user + used.system) / 1000);
+	}
+	const middle = (values: number[]) => values.sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
+	return { wallMs: middle(wall), cpuMs: middle(cpu) };
+}
