@@ -1,0 +1,79 @@
+import { type Lab65, labFromXyz, type Xyz65, xyzFromLab } from './lab65.ts';
+
+/** CIE XYZ under a stated white, Y of a perfect white = 1. */
+export type Xyz = readonly [X: number, Y: number, Z: number];
+
+/** A 3 x 3 matrix, rows one after the other. */
+export type Matrix3 = readonly [number, number, number, number, number, number, number, number, number];
+
+/** White points, Y = 1: D65 as the CIELAB type has it, D50 as ICC profiles have it, illuminant A (CIE 15). */
+export const WHITE_D65: Xyz = xyzFromLab([100, 0, 0]) as Xyz;
+export const WHITE_D50: Xyz = [0.96422, 1, 0.82521];
+export const WHITE_A: Xyz = [1.0985, 1, 0.35585];
+
+/** XYZ to sharpened cone responses (Lam 1985, "Bradford"; the figures of the ICC specification, Annex E). */
+const BRADFORD: Matrix3 = [0.8951, 0.2664, -0.1614, -0.7502, 1.7135, 0.0367, 0.0389, -0.0685, 1.0296];
+
+/** The product of a matrix and a column vector. */
+export const applyMatrix = (m: Matrix3, [x, y, z]: Xyz): Xyz => [
+	m[0] * x + m[1] * y + m[2] * z,
+	m[3] * x + m[4] * y + m[5] * z,
+	m[6] * x + m[7] * y + m[8] * z,
+];
+
+/** The matrix that does `first`, then `second`. */
+export function afterMatrix(second: Matrix3, first: Matrix3): Matrix3 {
+	const columns = [0, 1, 2].map((column) =>
+		applyMatrix(second, [first[column]!, first[column + 3]!, first[column + 6]!]),
+	);
+	const [a, b, c] = columns as [Xyz, Xyz, Xyz];
+	return [a[0], b[0], c[0], a[1], b[1], c[1], a[2], b[2], c[2]];
+}
+
+/** The inverse; throws `RangeError` for a singular matrix. */
+export function inverseMatrix([a, b, c, d, e, f, g, h, i]: Matrix3): Matrix3 {
+	const determinant = a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
+	if (determinant === 0) throw new RangeError('Expected a matrix that can be inverted.');
+	const s = 1 / determinant;
+	return [
+		(e * i - f * h) * s,
+		(c * h - b * i) * s,
+		(b * f - c * e) * s,
+		(f * g - d * i) * s,
+		(a * i - c * g) * s,
+		(c * d - a * f) * s,
+		(d * h - e * g) * s,
+		(b * g - a * h) * s,
+		(a * e - b * d) * s,
+	];
+}
+
+const BRADFORD_INVERSE = inverseMatrix(BRADFORD);
+
+/**
+ * The linear Bradford transform of XYZ from one white to another (ICC.1:2022, Annex E): `from` itself maps to `to`.
+ * `degree` 0..1 is how far the adaptation goes; 0 changes nothing. Throws `RangeError` for a white without light.
+ */
+export function bradfordMatrix(from: Xyz, to: Xyz, degree = 1): Matrix3 {
+	const source = applyMatrix(BRADFORD, from);
+	const target = applyMatrix(BRADFORD, to);
+	const gains = source.map((cone, index) => degree * (target[index]! / cone) + 1 - degree);
+	if (!gains.every(Number.isFinite)) throw new RangeError('Expected a white with light in all three cones.');
+	const [l, m, s] = gains as [number, number, number];
+	return afterMatrix(BRADFORD_INVERSE, afterMatrix([l, 0, 0, 0, m, 0, 0, 0, s], BRADFORD));
+}
+
+/** XYZ under `to` that looks like `xyz` under `from`. */
+export const adaptXyz = (xyz: Xyz, from: Xyz, to: Xyz, degree = 1): Xyz =>
+	applyMatrix(bradfordMatrix(from, to, degree), xyz);
+
+/**
+ * CIELAB of a colour once the cast is taken out: `cast` is what a neutral surface looks like in the same photo, and ends up
+ * grey, at its own luminance. `degree` 0..1: how much of the cast is taken out. A black cast (Y = 0) changes nothing.
+ */
+export function labWithoutCast(lab: Lab65, cast: Lab65, degree = 1): Lab65 {
+	const [X, Y, Z] = xyzFromLab(cast);
+	if (Y <= 0) return lab;
+	const adapted = adaptXyz(xyzFromLab(lab) as Xyz, [X / Y, 1, Z / Y], WHITE_D65, degree);
+	return labFromXyz(adapted as Xyz65);
+}

@@ -1,0 +1,41 @@
+import { deltaE2000Of } from './delta-e-many.ts';
+import { ISCC_NBS } from './iscc-nbs.ts';
+import { type Lab65, labFromHex } from './lab65.ts';
+
+/**
+ * Numbers of the names whose sRGB centroid lies outside the name's own Munsell block, mostly because the true one is too vivid for
+ * sRGB (checked against the published blocks, see fixtures/reference/README.md).
+ */
+const UNRELIABLE = new Set([
+	1, 25, 28, 29, 64, 66, 123, 124, 133, 139, 142, 158, 160, 161, 167, 169, 170, 176, 179, 246,
+]);
+
+/**
+ * What an unreliable centroid's distance is raised by: half the median distance of a centroid to its nearest neighbour (5.5 over the
+ * 267, CIEDE2000). So such a name is given only where it is clearly the nearest, and a reliable neighbour wins otherwise.
+ */
+const UNRELIABLE_HANDICAP = 2.75;
+
+const CENTROIDS = ISCC_NBS.map(([name, hex], index) => ({
+	name,
+	lab: labFromHex(hex)!,
+	handicap: UNRELIABLE.has(index + 1) ? UNRELIABLE_HANDICAP : 0,
+}));
+
+/**
+ * The systematic ISCC-NBS name of a colour, such as "light grayish olive", spelt as the standard spells it: the name whose centroid is
+ * nearest by CIEDE2000. The standard defines blocks in Munsell space; the nearest centroid is the usual approximation of them,
+ * so near a border the neighbour's name would be as right.
+ */
+export function colourName([L, a, b]: Lab65): string {
+	let best = '';
+	let nearest = Number.POSITIVE_INFINITY;
+	for (const { name, lab, handicap } of CENTROIDS) {
+		const distance = deltaE2000Of(L, a, b, lab[0], lab[1], lab[2]) + handicap;
+		if (distance < nearest) {
+			nearest = distance;
+			best = name;
+		}
+	}
+	return best;
+}
