@@ -1,0 +1,96 @@
+import { deltaE2000Of } from '../colour/delta-e-many.ts';
+import type { Lab65 } from '../colour/lab65.ts';
+import { areComplementary } from './complementary-slots.ts';
+import type { Reading } from './reading.ts';
+import { SLOTS, type Slot } from './slot.ts';
+
+/** Two colours that the inspirations wear together, each in its slot. Slot A comes before slot B in the order of `SLOTS`. */
+export type Pairing = {
+	readonly slotA: Slot;
+	readonly labA: Lab65;
+	readonly slotB: Slot;
+	readonly labB: Lab65;
+	/** Pictures that show it. */
+	readonly photos: number;
+};
+
+/** A colour counts for its slot from this share of the slot's area on; under it, it is trim. Common practice, no source. */
+const SHARE_OF_SLOT = 0.25;
+
+/** Pairings whose colours both lie within this are one and the same (CIEDE2000; the "same colour" of the outfits that were measured). */
+const SAME_COLOUR_WITHIN = 5;
+
+const near = (one: Lab65, other: Lab65, within: number): boolean =>
+	deltaE2000Of(one[0], one[1], one[2], other[0], other[1], other[2]) <= within;
+
+/** The colours of each slot that a worn picture shows; trim left out. */
+export function coloursBySlot(
+	reading: Reading,
+): { readonly slot: Slot; readonly lab: Lab65; readonly share: number }[] {
+	return SLOTS.flatMap((slot) => {
+		const worn = reading.swatches.filter((swatch) => swatch.slot === slot);
+		const area = worn.reduce((sum, { share }) => sum + share, 0);
+		return worn.filter(({ share }) => share >= SHARE_OF_SLOT * area).map(({ lab, share }) => ({ slot, lab, share }));
+	});
+}
+
+const compareLab = (one: Lab65, other: Lab65): number => one[0] - other[0] || one[1] - other[1] || one[2] - other[2];
+
+const comparePairing = (one: Pairing, other: Pairing): number =>
+	SLOTS.indexOf(one.slotA) - SLOTS.indexOf(other.slotA) ||
+	SLOTS.indexOf(one.slotB) - SLOTS.indexOf(other.slotB) ||
+	compareLab(one.labA, other.labA) ||
+	compareLab(one.labB, other.labB);
+
+function pairingsOfReading(reading: Reading): Pairing[] {
+	const worn = coloursBySlot(reading);
+	return worn.flatMap((a, index) =>
+		worn
+			.slice(index + 1)
+			.filter((b) => areComplementary(a.slot, b.slot))
+			.map((b) => ({ slotA: a.slot, labA: a.lab, slotB: b.slot, labB: b.lab, photos: 1 })),
+	);
+}
+
+/**
+ * What the inspirations wear with what: every pair of colours in two slots of one worn picture, near-equal ones counted together, those
+ * of most pictures first. Empty without pictures of people. The order of the pictures changes nothing.
+ */
+export function pairingsFromReadings(readings: readonly Reading[]): Pairing[] {
+	const seen = readings
+		.filter(({ photoKind }) => photoKind === 'worn')
+		.flatMap((photo) => pairingsOfReading(photo).map((pairing) => ({ pairing, photo })))
+		.sort((one, other) => comparePairing(one.pairing, other.pairing));
+	const merged: { pairing: Pairing; photos: Set<Reading> }[] = [];
+	for (const { pairing, photo } of seen) {
+		const same = merged.find(
+			({ pairing: kept }) =>
+				kept.slotA === pairing.slotA &&
+				kept.slotB === pairing.slotB &&
+				near(kept.labA, pairing.labA, SAME_COLOUR_WITHIN) &&
+				near(kept.labB, pairing.labB, SAME_COLOUR_WITHIN),
+		);
+		if (same) same.photos.add(photo);
+		else merged.push({ pairing, photos: new Set([photo]) });
+	}
+	return merged
+		.map(({ pairing, photos }) => ({ ...pairing, photos: photos.size }))
+		.sort((one, other) => other.photos - one.photos || comparePairing(one, other));
+}
+
+/** The slots in which the inspirations wear a colour (within `within`, CIEDE2000), most pairings first; empty where they never do. */
+export function slotsWearing(
+	lab: Lab65,
+	pairings: readonly Pairing[],
+	within: number,
+): { readonly slot: Slot; readonly pairings: number }[] {
+	const counts = new Map<Slot, number>();
+	const count = (slot: Slot, photos: number) => counts.set(slot, (counts.get(slot) ?? 0) + photos);
+	for (const { slotA, labA, slotB, labB, photos } of pairings) {
+		if (near(labA, lab, within)) count(slotA, photos);
+		if (near(labB, lab, within)) count(slotB, photos);
+	}
+	return SLOTS.filter((slot) => counts.has(slot))
+		.map((slot) => ({ slot, pairings: counts.get(slot)! }))
+		.sort((one, other) => other.pairings - one.pairings);
+}
