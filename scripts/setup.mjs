@@ -65,5 +65,11 @@ const pageSources = [
 const built = existsSync(at('web/dist/index.html')) && statSync(at('web/dist/index.html')).size > 0;
 onceFor(at('node_modules', '.dyelot-page'), hashOf([...pageSources, 'package-lock.json']), built, () => {
 	console.log('Building the page ...');
-	run(process.execPath, [at('node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'warn'], 'build the page');
+	for (const config of ['vite.config.ts', 'vite.pocket.config.ts']) {
+		run(
+			process.execPath,
+			[at('node_modules/vite/bin/vite.js'), 'build', '--config', config, '--logLevel', 'warn'],
+			'build the page',
+		);
+	}
 });

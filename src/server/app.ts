@@ -21,6 +21,7 @@ import { makerRoutes } from './routes/makers.ts';
 import { pairWordRoutes } from './routes/pair-words.ts';
 import { paletteRoutes } from './routes/palette.ts';
 import { photoRoutes } from './routes/photos.ts';
+import { pocketRoutes } from './routes/pocket.ts';
 import { seasonRoutes } from './routes/seasons.ts';
 import { statusRoutes } from './routes/status.ts';
 import { uploadRoutes } from './routes/uploads.ts';
@@ -128,6 +129,7 @@ export async function buildApp(
 	wearRoutes(app, services);
 	pairWordRoutes(app, services);
 	decisionRoutes(app, services);
+	pocketRoutes(app, services);
 	exportRoutes(app, services);
 	backupRoutes(app, services);
 	demoRoutes(app, services);

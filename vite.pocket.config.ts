@@ -1,0 +1,13 @@
+import { defineConfig } from 'vite';
+
+/** The pocket page's code as one plain script, which the server puts into the single file together with its data. */
+export default defineConfig({
+	root: 'web/pocket',
+	build: {
+		outDir: '../dist/pocket',
+		emptyOutDir: true,
+		target: 'es2022',
+		lib: { entry: 'main.ts', formats: ['iife'], name: 'pocket', fileName: () => 'pocket.js' },
+		reportCompressedSize: false,
+	},
+});

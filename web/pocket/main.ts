@@ -1,0 +1,146 @@
+import type { Lab65 } from '../../src/colour/lab65.ts';
+import { colourName } from '../../src/colour/name.ts';
+import { KINDS, type Kind } from '../../src/wardrobe/kind.ts';
+import type { PocketData } from '../../src/wardrobe/pocket-data.ts';
+import { element, known } from './element.ts';
+import { photoView } from './photo-view.ts';
+import { appearanceInHand } from './piece.ts';
+import { swatchView } from './swatch-view.ts';
+import { type Verdict, verdictOf } from './verdict.ts';
+
+const data = JSON.parse(known('data', HTMLScriptElement).textContent ?? '') as PocketData;
+const status = known('status', HTMLElement);
+const answer = known('answer', HTMLElement);
+const kindChoice = known('kind', HTMLSelectElement);
+let white: Lab65 | null = null;
+let mode: 'white' | 'piece' = 'piece';
+
+/** The word of a verdict with a mark of its own, so that nothing is told by colour alone. */
+const MARKS = { fits: '●', near: '◐', off: '○', unsure: '?' } as const;
+
+function showSeason(): void {
+	known('season', HTMLElement).textContent = data.seasonName;
+	known('made', HTMLElement).textContent = `Made on ${data.madeOn}. Nothing you do here leaves this phone.`;
+	known('palette', HTMLElement).append(
+		...data.palette.colours.map(({ lab, name, label, role, weight }) =>
+			swatchView(lab, label || name, `${role}, ${Math.round(weight * 100)} %`),
+		),
+	);
+	const wishes = data.wishes.filter((wish) => wish.state === 'open');
+	known('wishes', HTMLElement).append(
+		...(wishes.length === 0
+			? [element('li', {}, 'No open wish. Look, but there is nothing you need.')]
+			: wishes.map((wish) => {
+					const limit = wish.priceLimit === null ? '' : `up to ${wish.priceLimit}`;
+					return wish.target
+						? swatchView(wish.target, wish.name, [colourName(wish.target), limit].filter(Boolean).join(', '))
+						: element('li', {}, wish.name, ' ', element('small', {}, limit));
+				})),
+	);
+	known('garments', HTMLElement).append(
+		...data.garments.map(({ garment, picture }) =>
+			element(
+				'li',
+				{},
+				picture ? element('img', { src: picture, alt: '', loading: 'lazy' }) : '',
+				element('small', {}, garment.name),
+			),
+		),
+	);
+	kindChoice.append(...data.kinds.map((kind) => element('option', { value: kind }, KINDS[kind].label)));
+}
+
+function showVerdict({ fit, wish, twins, partners, partnerCount }: Verdict, swatches: HTMLElement[]): void {
+	const pictures = new Map(data.garments.map(({ garment, picture }) => [garment.id, picture]));
+	const sentences = [
+		wish
+			? `It answers your wish "${wish.wish.name}"${wish.wish.target ? `, ${wish.distance.toFixed(1)} from the colour you look for` : ''}.`
+			: 'It answers no open wish.',
+		twins.length > 0
+			? `You own something like it: ${twins.map((twin) => twin.garment.name).join(', ')}.`
+			: 'You own nothing like it.',
+		partnerCount > 0 ? `${partnerCount} of your garments go with it:` : 'Nothing you own is known to go with it.',
+	];
+	answer.replaceChildren(
+		element('h2', {}, `${MARKS[fit.verdict]} ${fit.verdict}`),
+		element(
+			'p',
+			{},
+			`${Math.round(fit.percent)} of 100; as far as this photo tells, between ${Math.round(fit.low)} and ${Math.round(fit.high)}.`,
+		),
+		element('p', {}, fit.sentence),
+		element('ul', { class: 'swatches' }, ...swatches),
+		...sentences.map((sentence) => element('p', {}, sentence)),
+		element(
+			'ul',
+			{ class: 'pictures' },
+			...partners.map((partner) =>
+				element(
+					'li',
+					{},
+					element('img', { src: pictures.get(partner.garmentId) ?? '', alt: '' }),
+					element('small', {}, `${partner.name}: ${partner.support.sentence}`),
+				),
+			),
+		),
+	);
+}
+
+function judge(): void {
+	const mask = photo.mask();
+	if (!mask) return;
+	const kind = kindChoice.value as Kind;
+	const appearance = appearanceInHand(photo.pixels(), mask, kind, white);
+	const { error, reasons, advice } = appearance.trust;
+	status.textContent = `Expect an error of about ${error} CIEDE2000: ${reasons.join('; ')}. ${advice ?? ''}`;
+	showVerdict(
+		verdictOf(data, kind, appearance),
+		appearance.swatches.map(({ lab, share, name }) => swatchView(lab, name, `${Math.round(share * 100)} % of it`)),
+	);
+}
+
+const photo = photoView(known('photo', HTMLCanvasElement), () => mode, {
+	white(lab) {
+		white = lab;
+		setMode('piece');
+		status.textContent = 'The white is taken. Now tap the piece; tap again to add a part of it.';
+		judge();
+	},
+	piece: judge,
+});
+
+function setMode(next: 'white' | 'piece'): void {
+	mode = next;
+	for (const choice of document.querySelectorAll<HTMLButtonElement>('[data-mode]'))
+		choice.setAttribute('aria-pressed', String(choice.dataset['mode'] === next));
+}
+
+async function take(file: File | undefined): Promise<void> {
+	if (!file) return;
+	try {
+		await photo.show(file);
+	} catch {
+		status.textContent = `Expected a photo that this browser can show; "${file.name}" is none. Try a JPEG.`;
+		return;
+	}
+	white = null;
+	answer.replaceChildren();
+	known('work', HTMLElement).hidden = false;
+	setMode('white');
+	status.textContent =
+		'Is there something white in the picture, a receipt or paper? Tap it first. If not, choose "the piece" and tap that.';
+}
+
+for (const id of ['camera', 'file']) {
+	const input = known(id, HTMLInputElement);
+	input.addEventListener('change', () => void take(input.files?.[0]));
+}
+for (const choice of document.querySelectorAll<HTMLButtonElement>('[data-mode]')) {
+	choice.addEventListener('click', () => setMode(choice.dataset['mode'] === 'white' ? 'white' : 'piece'));
+}
+known('again', HTMLButtonElement).addEventListener('click', () => {
+	photo.clearPiece();
+	answer.replaceChildren();
+});
+kindChoice.addEventListener('change', judge);
+showSeason();
