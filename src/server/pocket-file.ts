@@ -51,9 +51,9 @@ export async function pocketFile(data: PocketData): Promise<string> {
 		partOf('dist/pocket/pocket.js'),
 	]);
 	const parts: Readonly<Record<string, string>> = {
-		style,
-		data: safeJson(data),
-		script: script.replaceAll('</script', '<\\/script'),
+		style: `<style>${style}</style>`,
+		data: `<script id="data" type="application/json">${safeJson(data)}</script>`,
+		script: `<script>${script.replaceAll('</script', '</script')}</script>`,
 	};
 	return page.replace(/<!--(style|data|script)-->/g, (_, name: string) => parts[name]!);
 }

@@ -99,7 +99,7 @@ function judge(): void {
 	);
 }
 
-const photo = photoView(known('photo', HTMLCanvasElement), () => mode, {
+const photo = photoView(known('stage', HTMLElement), known('photo', HTMLCanvasElement), () => mode, {
 	white(lab) {
 		white = lab;
 		setMode('piece');
@@ -112,7 +112,7 @@ const photo = photoView(known('photo', HTMLCanvasElement), () => mode, {
 function setMode(next: 'white' | 'piece'): void {
 	mode = next;
 	for (const choice of document.querySelectorAll<HTMLButtonElement>('[data-mode]'))
-		choice.setAttribute('aria-pressed', String(choice.dataset['mode'] === next));
+		choice.setAttribute('aria-pressed', String(choice.dataset.mode === next));
 }
 
 async function take(file: File | undefined): Promise<void> {
@@ -136,7 +136,7 @@ for (const id of ['camera', 'file']) {
 	input.addEventListener('change', () => void take(input.files?.[0]));
 }
 for (const choice of document.querySelectorAll<HTMLButtonElement>('[data-mode]')) {
-	choice.addEventListener('click', () => setMode(choice.dataset['mode'] === 'white' ? 'white' : 'piece'));
+	choice.addEventListener('click', () => setMode(choice.dataset.mode === 'white' ? 'white' : 'piece'));
 }
 known('again', HTMLButtonElement).addEventListener('click', () => {
 	photo.clearPiece();

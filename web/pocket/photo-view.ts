@@ -17,10 +17,15 @@ export type PhotoView = {
 type Tapped = { readonly white: (lab: Lab65) => void; readonly piece: () => void };
 
 /**
- * The canvas: shows the photo, takes taps (or arrow keys and Enter), grows the tapped piece and draws its outline.
+ * The canvas on its stage (which has the keyboard's focus): shows the photo, takes taps (or arrow keys and Enter), grows the tapped piece and draws its outline.
  * `mode` says what a tap means at the moment.
  */
-export function photoView(canvas: HTMLCanvasElement, mode: () => 'white' | 'piece', tapped: Tapped): PhotoView {
+export function photoView(
+	stage: HTMLElement,
+	canvas: HTMLCanvasElement,
+	mode: () => 'white' | 'piece',
+	tapped: Tapped,
+): PhotoView {
 	const context = canvas.getContext('2d', { willReadFrequently: true })!;
 	let photo: ImageData = context.createImageData(1, 1);
 	let mask: Uint8Array | null = null;
@@ -79,7 +84,7 @@ export function photoView(canvas: HTMLCanvasElement, mode: () => 'white' | 'piec
 		cursorShown = false;
 		tap(at(event.clientX, box.left, box.width, photo.width), at(event.clientY, box.top, box.height, photo.height));
 	});
-	canvas.addEventListener('keydown', (event) => {
+	stage.addEventListener('keydown', (event) => {
 		const step = event.shiftKey ? 20 : 4;
 		const moves: Readonly<Record<string, readonly [number, number]>> = {
 			ArrowLeft: [-step, 0],
