@@ -53,7 +53,7 @@ export async function pocketFile(data: PocketData): Promise<string> {
 	const parts: Readonly<Record<string, string>> = {
 		style: `<style>${style}</style>`,
 		data: `<script id="data" type="application/json">${safeJson(data)}</script>`,
-		script: `<script>${script.replaceAll('</script', '</script')}</script>`,
+		script: `<script>${script.replaceAll('</script', '<\\/script')}</script>`,
 	};
 	return page.replace(/<!--(style|data|script)-->/g, (_, name: string) => parts[name]!);
 }
