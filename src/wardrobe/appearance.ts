@@ -50,9 +50,9 @@ function mixedSwatches(slot: Slot | null, readings: readonly Reading[]): Swatch[
 		if (!(area > 0)) continue;
 		for (const { lab, share } of own) mix = joinInto(mix, { lab, share: share / area / readings.length });
 	}
-	const kept = mix
-		.filter(({ share }, index) => index === 0 || share >= LEAST_SHARE)
+	const kept = [...mix]
 		.sort((one, other) => other.share - one.share)
+		.filter(({ share }, index) => index === 0 || share >= LEAST_SHARE)
 		.slice(0, MOST_SWATCHES);
 	const area = kept.reduce((sum, { share }) => sum + share, 0);
 	return kept.map(({ lab, share }) => ({ lab, share: share / area, slot, name: colourName(lab) }));

@@ -26,4 +26,8 @@ export type PaletteColour = {
 };
 
 /** The colours of a direction, base first, heaviest first within a role. */
-export type Palette = { readonly colours: readonly PaletteColour[] };
+export type Palette = {
+	readonly colours: readonly PaletteColour[];
+	/** Colours that the user took out: deriving again leaves them out. Absent = none. */
+	readonly removed?: readonly Lab65[];
+};

@@ -1,0 +1,61 @@
+import { clusterLab } from '../colour/cluster.ts';
+import type { Lab65 } from '../colour/lab65.ts';
+import { distanceBetween, type PoolPoint, splitNeutrals } from './palette-pool.ts';
+
+/** A colour found in the pool, before it is named and given its role. */
+export type PaletteCluster = {
+	readonly lab: Lab65;
+	/** Summed weight of its points; a photo's points sum to 1. */
+	readonly weight: number;
+	/** Weighted median CIEDE2000 of its points to the centre. */
+	readonly spread: number;
+	readonly neutral: boolean;
+};
+
+/** Two centres this near are one colour, not two (CIEDE2000 3: up to there a swatch counts as the palette colour itself). */
+const ONE_COLOUR_WITHIN = 3;
+
+/** Weighted median of the points' distances to `centre`; 0 for none. */
+export function spreadAround(centre: Lab65, points: readonly PoolPoint[]): number {
+	const byDistance = points
+		.map(({ lab, weight }) => ({ distance: distanceBetween(lab, centre), weight }))
+		.sort((one, other) => one.distance - other.distance);
+	const half = byDistance.reduce((sum, { weight }) => sum + weight, 0) / 2;
+	let passed = 0;
+	for (const { distance, weight } of byDistance) {
+		passed += weight;
+		if (passed >= half) return distance;
+	}
+	return 0;
+}
+
+/** At most `count` clusters of the points, by weighted k-means in CIELAB; fewer where some would be one colour. */
+export function clustersOf(points: readonly PoolPoint[], count: number, neutral: boolean): PaletteCluster[] {
+	for (let k = Math.min(count, points.length); k > 0; k--) {
+		const { centres, labels } = clusterLab(
+			Float32Array.from(points.flatMap(({ lab }) => [...lab])),
+			Float32Array.from(points, ({ weight }) => weight),
+			k,
+		);
+		const twice = centres.some((one, index) =>
+			centres.slice(index + 1).some((other) => distanceBetween(one, other) < ONE_COLOUR_WITHIN),
+		);
+		if (twice) continue;
+		return centres.map((lab, index) => {
+			const members = points.filter((_, point) => labels[point] === index);
+			return {
+				lab,
+				weight: members.reduce((sum, { weight }) => sum + weight, 0),
+				spread: spreadAround(lab, members),
+				neutral,
+			};
+		});
+	}
+	return [];
+}
+
+/** The colours of a pool: at most `baseCount` neutral and `colourCount` coloured ones, clustered apart. */
+export function paletteClusters(pool: readonly PoolPoint[], baseCount: number, colourCount: number): PaletteCluster[] {
+	const { neutral, coloured } = splitNeutrals(pool);
+	return [...clustersOf(neutral, baseCount, true), ...clustersOf(coloured, colourCount, false)];
+}
