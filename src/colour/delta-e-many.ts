@@ -1,7 +1,7 @@
 import { deltaE2000 } from './delta-e.ts';
-import type { Lab65 } from './lab65.ts';
+import { hueRotation } from './hue-rotation.ts';
+import { chroma, type Lab65 } from './lab65.ts';
 
-const TO_DEGREES = 180 / Math.PI;
 /** 25^7, the chroma at which G and Rc are half grown (Sharma et al. 2005, equations 4 and 19). */
 const CHROMA_25_TO_7 = 25 ** 7;
 /** cos and sin of the fixed angles in T (Sharma et al. 2005, equation 15): 30, 6 and 63 degrees. */
@@ -18,12 +18,18 @@ function chromaTerm(c: number): number {
 	return Math.sqrt(c7 / (c7 + CHROMA_25_TO_7));
 }
 
-/**
- * CIEDE2000 of two colours given as six numbers, without making an object. The same formula as `deltaE2000` (Sharma, Wu, Dalal
- * 2005), equal within 1e-9, but with the hue as a direction instead of an angle: sums and double angles replace five trigonometric calls.
- */
-export function deltaE2000Of(L1: number, a1: number, b1: number, L2: number, a2: number, b2: number): number {
-	const stretch = 1.5 - 0.5 * chromaTerm((Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2);
+/** The formula for two colours with their CIELAB chromas `K1` and `K2`, which many pairs share. */
+function difference(
+	L1: number,
+	a1: number,
+	b1: number,
+	K1: number,
+	L2: number,
+	a2: number,
+	b2: number,
+	K2: number,
+): number {
+	const stretch = 1.5 - 0.5 * chromaTerm((K1 + K2) / 2);
 	const x1 = a1 * stretch;
 	const x2 = a2 * stretch;
 	const C1 = Math.sqrt(x1 * x1 + b1 * b1);
@@ -66,17 +72,19 @@ export function deltaE2000Of(L1: number, a1: number, b1: number, L2: number, a2:
 		0.2 * (c4 * COS_63 + s4 * SIN_63);
 	const hue = dH / (1 + 0.015 * Cm * T);
 
+	const rotation = hueRotation(c, s);
 	let squared = lightness * lightness + chromatic * chromatic + hue * hue;
-	// The rotation term acts around 275 degrees (blue). For hues right of the b axis and above it is under 1e-16 and skipped.
-	if (s < 0 || c < 0) {
-		let degrees = Math.atan2(s, c) * TO_DEGREES;
-		if (degrees < 0) degrees += 360;
-		const away = (degrees - 275) / 25;
-		const rotation = Math.sin((Math.PI / 3) * Math.exp(-away * away)) * 2 * chromaTerm(Cm);
-		squared -= rotation * chromatic * hue;
-	}
+	if (rotation !== 0) squared -= rotation * 2 * chromaTerm(Cm) * chromatic * hue;
 	return Math.sqrt(squared);
 }
+
+/**
+ * CIEDE2000 of two colours given as six numbers, without making an object. The same formula as `deltaE2000` (Sharma, Wu, Dalal
+ * 2005), equal within 1e-9, but with the hue as a direction instead of an angle: sums, double
+ * angles and one table replace the trigonometric calls.
+ */
+export const deltaE2000Of = (L1: number, a1: number, b1: number, L2: number, a2: number, b2: number): number =>
+	difference(L1, a1, b1, Math.sqrt(a1 * a1 + b1 * b1), L2, a2, b2, Math.sqrt(a2 * a2 + b2 * b2));
 
 /** Packed colours: L, a, b triples, the layout that the functions for many pairs take. */
 export function packLabs(labs: readonly Lab65[]): Float64Array {
@@ -94,12 +102,14 @@ export function deltaE2000Matrix(one: Float64Array, other: Float64Array): Float6
 	const columns = other.length / 3;
 	if (!Number.isInteger(rows) || !Number.isInteger(columns)) throw new RangeError('Expected whole L, a, b triples.');
 	const result = new Float64Array(rows * columns);
+	const chromas = Float64Array.from({ length: columns }, (_, i) => chroma([0, other[i * 3 + 1]!, other[i * 3 + 2]!]));
 	for (let row = 0, at = 0; row < one.length; row += 3) {
 		const L = one[row]!;
 		const a = one[row + 1]!;
 		const b = one[row + 2]!;
-		for (let column = 0; column < other.length; column += 3, at++) {
-			result[at] = deltaE2000Of(L, a, b, other[column]!, other[column + 1]!, other[column + 2]!);
+		const K = Math.sqrt(a * a + b * b);
+		for (let column = 0, i = 0; i < columns; column += 3, i++, at++) {
+			result[at] = difference(L, a, b, K, other[column]!, other[column + 1]!, other[column + 2]!, chromas[i]!);
 		}
 	}
 	return result;
