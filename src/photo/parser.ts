@@ -1,0 +1,141 @@
+import sharp from 'sharp';
+import { type NetworkAnswer, parserNetwork } from './parser-network.ts';
+import { CLASSES, isClothes, type LabelMap, type Pixels } from './pixels.ts';
+
+/** What the garment parser says of a photo, at the size of the pixels given. */
+export type Parse = LabelMap & {
+	/** Probability of clothes (any slot), 0..255 a pixel. */
+	readonly clothes: Uint8Array;
+	/** Probabilities of worn, single, scene; null where the network does not tell. */
+	readonly photoKind: readonly [worn: number, single: number, scene: number] | null;
+	/** Probability of each garment kind the network knows, in its own order; null where it does not tell. */
+	readonly garmentKind: readonly number[] | null;
+};
+
+/** Where the photo lies inside the network's picture. */
+type Frame = { readonly left: number; readonly top: number; readonly widthPx: number; readonly heightPx: number };
+
+/** The photo fitted into the network's picture, with its own mean colour around it. */
+async function letterboxed(pixels: Pixels, widthPx: number, heightPx: number): Promise<{ rgb: Uint8Array; frame: Frame }> {
+	const scale = Math.min(widthPx / pixels.widthPx, heightPx / pixels.heightPx);
+	const fitted = { width: Math.max(1, Math.round(pixels.widthPx * scale)), height: Math.max(1, Math.round(pixels.heightPx * scale)) };
+	const small = await sharp(pixels.rgb, { raw: { width: pixels.widthPx, height: pixels.heightPx, channels: 3 } })
+		.resize(fitted.width, fitted.height, { fit: 'fill' })
+		.raw()
+		.toBuffer();
+	const sums = [0, 0, 0];
+	for (let i = 0; i < small.length; i++) sums[i % 3]! += small[i]!;
+	const mean = sums.map((sum) => Math.round((sum * 3) / small.length));
+	const rgb = new Uint8Array(widthPx * heightPx * 3);
+	for (let i = 0; i < rgb.length; i++) rgb[i] = mean[i % 3]!;
+	const left = Math.floor((widthPx - fitted.width) / 2);
+	const top = Math.floor((heightPx - fitted.height) / 2);
+	for (let row = 0; row < fitted.height; row++) {
+		rgb.set(small.subarray(row * fitted.width * 3, (row + 1) * fitted.width * 3), ((top + row) * widthPx + left) * 3);
+	}
+	return { rgb, frame: { left: left / widthPx, top: top / heightPx, widthPx: fitted.width / widthPx, heightPx: fitted.height / heightPx } };
+}
+
+function softmax(scores: Float32Array): number[] {
+	const most = Math.max(...scores);
+	const powers = Array.from(scores, (score) => Math.exp(score - most));
+	const sum = powers.reduce((total, power) => total + power, 0);
+	return powers.map((power) => power / sum);
+}
+
+/** Class probabilities at the network's own resolution, pixel by pixel (all classes of a pixel together). */
+function probabilities({ logits, classCount, widthPx, heightPx }: NetworkAnswer): Float32Array {
+	const plane = widthPx * heightPx;
+	const out = new Float32Array(plane * classCount);
+	for (let i = 0; i < plane; i++) {
+		let most = Number.NEGATIVE_INFINITY;
+		for (let c = 0; c < classCount; c++) most = Math.max(most, logits[c * plane + i]!);
+		let sum = 0;
+		for (let c = 0; c < classCount; c++) {
+			const power = Math.exp(logits[c * plane + i]! - most);
+			out[i * classCount + c] = power;
+			sum += power;
+		}
+		for (let c = 0; c < classCount; c++) out[i * classCount + c]! /= sum;
+	}
+	return out;
+}
+
+/** Positions and weights for sampling one axis between two neighbours. */
+function axisSamples(count: number, start: number, extent: number, size: number) {
+	const low = new Int32Array(count);
+	const high = new Int32Array(count);
+	const weight = new Float32Array(count);
+	for (let i = 0; i < count; i++) {
+		const at = Math.min(size - 1, Math.max(0, (start + ((i + 0.5) / count) * extent) * size - 0.5));
+		low[i] = Math.floor(at);
+		high[i] = Math.min(size - 1, low[i]! + 1);
+		weight[i] = at - low[i]!;
+	}
+	return { low, high, weight };
+}
+
+/** Labels and clothes probability of every photo pixel, by bilinear sampling of the class probabilities. */
+function labelled(answer: NetworkAnswer, frame: Frame, pixels: Pixels): { classes: Uint8Array; clothes: Uint8Array } {
+	const { classCount, widthPx: gridWidth, heightPx: gridHeight } = answer;
+	const grid = probabilities(answer);
+	const columns = axisSamples(pixels.widthPx, frame.left, frame.widthPx, gridWidth);
+	const rows = axisSamples(pixels.heightPx, frame.top, frame.heightPx, gridHeight);
+	const classes = new Uint8Array(pixels.widthPx * pixels.heightPx);
+	const clothes = new Uint8Array(classes.length);
+	for (let y = 0, at = 0; y < pixels.heightPx; y++) {
+		const above = rows.low[y]! * gridWidth;
+		const below = rows.high[y]! * gridWidth;
+		const v = rows.weight[y]!;
+		for (let x = 0; x < pixels.widthPx; x++, at++) {
+			const u = columns.weight[x]!;
+			const a = (above + columns.low[x]!) * classCount;
+			const b = (above + columns.high[x]!) * classCount;
+			const c = (below + columns.low[x]!) * classCount;
+			const d = (below + columns.high[x]!) * classCount;
+			let best = 0;
+			let bestValue = -1;
+			let cloth = 0;
+			let clothBest = 1;
+			let clothBestValue = -1;
+			for (let k = 0; k < classCount; k++) {
+				const value = (grid[a + k]! * (1 - u) + grid[b + k]! * u) * (1 - v) + (grid[c + k]! * (1 - u) + grid[d + k]! * u) * v;
+				if (isClothes(k)) {
+					cloth += value;
+					if (value > clothBestValue) {
+						clothBestValue = value;
+						clothBest = k;
+					}
+				} else if (value > bestValue) {
+					bestValue = value;
+					best = k;
+				}
+			}
+			// Whether it is cloth is decided before which cloth it is: a coat that might be a dress is still no background.
+			classes[at] = cloth > 0.5 ? clothBest : best;
+			clothes[at] = Math.round(cloth * 255);
+		}
+	}
+	return { classes, clothes };
+}
+
+/** Labels every pixel of the photo. Deterministic; any shape of photo; transparent pixels are background. */
+export async function parsePhoto(pixels: Pixels): Promise<Parse> {
+	const network = await parserNetwork();
+	const { rgb, frame } = await letterboxed(pixels, network.widthPx, network.heightPx);
+	const answer = await network.run(rgb);
+	if (answer.classCount !== CLASSES.length) throw new TypeError(`expected ${CLASSES.length} classes, the network has ${answer.classCount}`);
+	const { classes, clothes } = labelled(answer, frame, pixels);
+	if (pixels.alpha) {
+		for (let i = 0; i < classes.length; i++) if (pixels.alpha[i]! < 128) classes[i] = clothes[i] = 0;
+	}
+	const kinds = answer.photoKind ? (softmax(answer.photoKind) as [number, number, number]) : null;
+	return {
+		widthPx: pixels.widthPx,
+		heightPx: pixels.heightPx,
+		classes,
+		clothes,
+		photoKind: kinds,
+		garmentKind: answer.garmentKind ? softmax(answer.garmentKind) : null,
+	};
+}

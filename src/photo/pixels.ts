@@ -1,0 +1,22 @@
+/** A decoded picture, upright, in sRGB: rows top to bottom, three bytes a pixel. */
+export type Pixels = {
+	readonly widthPx: number;
+	readonly heightPx: number;
+	readonly rgb: Uint8Array;
+	/** One byte a pixel, 0 = transparent; null where the picture has no transparency. */
+	readonly alpha: Uint8Array | null;
+};
+
+/** The parser's classes by index: what each pixel shows. */
+export const CLASSES = ['background', 'top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory', 'skin', 'hair'] as const;
+
+/** Index of a class. */
+export const BACKGROUND = 0;
+export const SKIN = 8;
+export const HAIR = 9;
+
+/** Whether a class is one of the seven slots. */
+export const isClothes = (label: number): boolean => label >= 1 && label <= 7;
+
+/** One class index a pixel, the size of the pixels it belongs to. */
+export type LabelMap = { readonly widthPx: number; readonly heightPx: number; readonly classes: Uint8Array };
