@@ -11,6 +11,9 @@ const [COS_63, SIN_63] = [Math.cos((63 * Math.PI) / 180), Math.sin((63 * Math.PI
 /** Below this length of the sum of two unit hue vectors the hues are within 0.06 degrees of opposite: the mean hue is then taken the slow way. */
 const NEARLY_OPPOSITE = 1e-3;
 
+/** Under this product of chromas the hue difference 2 sqrt(C1 C2) is under 1e-11, and dividing by it would not be safe. */
+const GREY_PRODUCT = 1e-23;
+
 /** c^7 / (c^7 + 25^7), square root, without `Math.pow`. */
 function chromaTerm(c: number): number {
 	const c3 = c * c * c;
@@ -43,10 +46,10 @@ function difference(
 	const lightness = (dL * root) / (root + 0.015 * Lm50Squared);
 	const chromatic = dC / (1 + 0.045 * Cm);
 	// A grey has no hue, so no hue difference: the T and rotation terms fall away.
-	if (C1 === 0 || C2 === 0) return Math.sqrt(lightness * lightness + chromatic * chromatic);
+	const product = C1 * C2;
+	if (product < GREY_PRODUCT) return Math.sqrt(lightness * lightness + chromatic * chromatic);
 
 	// Twice the mean hue direction, unnormalised: C1 C2 (u1 + u2) for the unit vectors u1, u2 of the two hues.
-	const product = C1 * C2;
 	const wx = C2 * x1 + C1 * x2;
 	const wy = C2 * b1 + C1 * b2;
 	const length = Math.sqrt(wx * wx + wy * wy);

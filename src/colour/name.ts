@@ -1,6 +1,6 @@
 import { deltaE2000Of } from './delta-e-many.ts';
 import { ISCC_NBS } from './iscc-nbs.ts';
-import { type Lab65, labFromHex } from './lab65.ts';
+import { chroma, type Lab65, labFromHex } from './lab65.ts';
 
 /**
  * Numbers of the names whose sRGB centroid lies outside the name's own Munsell block, mostly because the true one is too vivid for
@@ -23,14 +23,23 @@ const CENTROIDS = ISCC_NBS.map(([name, hex], index) => ({
 }));
 
 /**
+ * Under this CIELAB chroma only the five neutral names compete: their own centroids lie between 0 and 1.7, those of the tinted greys, whites and
+ * blacks from 2.0 up, and an exact grey must not be called bluish because a bluish centroid happens to have its lightness.
+ */
+const NEUTRAL_NAMES_UNDER = 1.5;
+const NEUTRAL_NAMES = new Set(['white', 'light gray', 'medium gray', 'dark gray', 'black']);
+const NEUTRALS = CENTROIDS.filter(({ name }) => NEUTRAL_NAMES.has(name));
+
+/**
  * The systematic ISCC-NBS name of a colour, such as "light grayish olive", spelt as the standard spells it: the name whose centroid is
  * nearest by CIEDE2000. The standard defines blocks in Munsell space; the nearest centroid is the usual approximation of them,
  * so near a border the neighbour's name would be as right.
  */
-export function colourName([L, a, b]: Lab65): string {
+export function colourName(colour: Lab65): string {
+	const [L, a, b] = colour;
 	let best = '';
 	let nearest = Number.POSITIVE_INFINITY;
-	for (const { name, lab, handicap } of CENTROIDS) {
+	for (const { name, lab, handicap } of chroma(colour) < NEUTRAL_NAMES_UNDER ? NEUTRALS : CENTROIDS) {
 		const distance = deltaE2000Of(L, a, b, lab[0], lab[1], lab[2]) + handicap;
 		if (distance < nearest) {
 			nearest = distance;
