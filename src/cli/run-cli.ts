@@ -1,24 +1,18 @@
-import { backupCommand, restoreCommand } from './commands/backup.ts';
-import { checkCommand } from './commands/check.ts';
-import { demoCommand } from './commands/demo.ts';
-import { paletteCommand } from './commands/palette.ts';
-import { readCommand } from './commands/read.ts';
-import { reportCommand } from './commands/report.ts';
-import { serveCommand } from './commands/serve.ts';
 import { USAGE, UsageError } from './usage.ts';
 
 /** A command takes its words and returns the exit status. */
 export type Command = (words: string[]) => Promise<number>;
 
-const commands: Readonly<Record<string, Command>> = {
-	serve: serveCommand,
-	demo: demoCommand,
-	report: reportCommand,
-	read: readCommand,
-	palette: paletteCommand,
-	check: checkCommand,
-	backup: backupCommand,
-	restore: restoreCommand,
+/** Loaded when asked for: `read` needs no server, `serve` no reader. */
+const commands: Readonly<Record<string, () => Promise<Command>>> = {
+	serve: async () => (await import('./commands/serve.ts')).serveCommand,
+	demo: async () => (await import('./commands/demo.ts')).demoCommand,
+	report: async () => (await import('./commands/report.ts')).reportCommand,
+	read: async () => (await import('./commands/read.ts')).readCommand,
+	palette: async () => (await import('./commands/palette.ts')).paletteCommand,
+	check: async () => (await import('./commands/check.ts')).checkCommand,
+	backup: async () => (await import('./commands/backup.ts')).backupCommand,
+	restore: async () => (await import('./commands/backup.ts')).restoreCommand,
 };
 
 async function run(words: string[]): Promise<number> {
@@ -29,7 +23,7 @@ async function run(words: string[]): Promise<number> {
 	}
 	const command = commands[name];
 	if (!command) throw new UsageError(`Expected a command (${Object.keys(commands).join(', ')}); received "${name}".`);
-	return command(rest);
+	return (await command())(rest);
 }
 
 /** Runs one command line (without "dyelot" itself) and returns the exit status. */

@@ -1,8 +1,8 @@
 import sharp, { type Metadata, type Sharp } from 'sharp';
 import { tiffFromHeic } from './heic.ts';
 import { ANALYSIS_SIDE_PX, DISPLAY_SIDE_PX, MAX_PHOTO_PIXELS } from './limits.ts';
-import type { Pixels } from './pixels.ts';
 import { photoFormatOf } from './photo-format.ts';
+import type { Pixels } from './pixels.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 import { takenAtOf } from './taken-at.ts';
 
@@ -25,7 +25,10 @@ export type DecodedPhoto = {
 	readonly takenAt: string | null;
 };
 
-type Raw = { readonly data: Buffer; readonly info: { readonly width: number; readonly height: number; readonly channels: number } };
+type Raw = {
+	readonly data: Buffer;
+	readonly info: { readonly width: number; readonly height: number; readonly channels: number };
+};
 
 function pixelsFromRaw({ data, info }: Raw): Pixels {
 	const { width: widthPx, height: heightPx, channels } = info;
@@ -43,10 +46,12 @@ function pixelsFromRaw({ data, info }: Raw): Pixels {
 	return { widthPx, heightPx, rgb, alpha: opaque ? null : alpha };
 }
 
-const shrunk = (picture: Sharp, side: number): Sharp => picture.resize(side, side, { fit: 'inside', withoutEnlargement: true });
+const shrunk = (picture: Sharp, side: number): Sharp =>
+	picture.resize(side, side, { fit: 'inside', withoutEnlargement: true });
 
 /** sRGB, 8 bits, three or four channels, whatever the file holds (CMYK, grey, 16 bits, wide gamut by its profile). */
-const toRaw = (picture: Sharp): Promise<Raw> => picture.toColourspace('srgb').raw({ depth: 'uchar' }).toBuffer({ resolveWithObject: true });
+const toRaw = (picture: Sharp): Promise<Raw> =>
+	picture.toColourspace('srgb').raw({ depth: 'uchar' }).toBuffer({ resolveWithObject: true });
 
 /**
  * Decodes at reduced size where the format allows it (JPEG), which averages in gamma space: for cloth, where neighbours are
@@ -68,7 +73,8 @@ async function decodeSharp(bytes: Uint8Array, isHeif: boolean, metadata: Metadat
 }
 
 /** The part of a message from a decoder that helps a person. */
-const firstLine = (error: unknown): string => (error instanceof Error ? error.message : String(error)).split('\n')[0]!.slice(0, 120);
+const firstLine = (error: unknown): string =>
+	(error instanceof Error ? error.message : String(error)).split('\n')[0]!.slice(0, 120);
 
 /** A photo's pixels, upright and in sRGB, or why there are none. */
 export async function decodePhoto(bytes: Uint8Array): Promise<DecodedPhoto | ReadFailure> {
@@ -78,16 +84,25 @@ export async function decodePhoto(bytes: Uint8Array): Promise<DecodedPhoto | Rea
 		const metadata = await sharp(bytes, { limitInputPixels: false, failOn: 'none' }).metadata();
 		if (metadata.width * (metadata.pageHeight ?? metadata.height) > MAX_PHOTO_PIXELS) {
 			const shown = `${metadata.width} x ${metadata.height}`;
-			return readFailure('too-many-pixels', `Expected at most ${MAX_PHOTO_PIXELS / 1e6} megapixels for one photo; this one has ${shown}.`);
+			return readFailure(
+				'too-many-pixels',
+				`Expected at most ${MAX_PHOTO_PIXELS / 1e6} megapixels for one photo; this one has ${shown}.`,
+			);
 		}
 		const raw = await decodeSharp(bytes, format.isHeif, metadata);
 		const display = pixelsFromRaw(raw);
-		const small = shrunk(sharp(raw.data, { raw: { ...raw.info, channels: raw.info.channels as 3 | 4 } }), ANALYSIS_SIDE_PX);
+		const small = shrunk(
+			sharp(raw.data, { raw: { ...raw.info, channels: raw.info.channels as 3 | 4 } }),
+			ANALYSIS_SIDE_PX,
+		);
 		const analysis = pixelsFromRaw(await small.raw().toBuffer({ resolveWithObject: true }));
 		const upright = uprightSize(metadata, display);
 		return { ok: true, display, analysis, ...upright, takenAt: takenAtOf(metadata.exif) };
 	} catch (error) {
-		return readFailure('damaged', `Expected a whole photo; this ${format.mediaType.slice(6).toUpperCase()} cannot be decoded to its end (${firstLine(error)}).`);
+		return readFailure(
+			'damaged',
+			`Expected a whole photo; this ${format.mediaType.slice(6).toUpperCase()} cannot be decoded to its end (${firstLine(error)}).`,
+		);
 	}
 }
 

@@ -4,7 +4,18 @@ import type { Reading } from '../wardrobe/reading.ts';
 import type { Slot } from '../wardrobe/slot.ts';
 
 /** The kinds that the parser's garment head knows, in its order. */
-const KINDS_OF_HEAD: readonly Kind[] = ['dress', 'hat', 'long-sleeve', 'jacket', 'trousers', 'shirt', 'shoes', 'shorts', 'skirt', 't-shirt'];
+const KINDS_OF_HEAD: readonly Kind[] = [
+	'dress',
+	'hat',
+	'long-sleeve',
+	'jacket',
+	'trousers',
+	'shirt',
+	'shoes',
+	'shorts',
+	'skirt',
+	't-shirt',
+];
 
 /** Most common kind of each slot, for a network without a garment head. Common practice, no source. */
 const USUAL_KIND: Readonly<Record<Slot, Kind>> = {
@@ -28,8 +39,11 @@ export function kindGuesses(
 	const guesses = garmentKind
 		? garmentKind.map((probability, index) => ({ kind: KINDS_OF_HEAD[index]!, probability }))
 		: [...areaBySlot].map(([slot, probability]) => ({ kind: USUAL_KIND[slot], probability }));
-	return guesses.filter(({ probability }) => probability >= LEAST_PROBABILITY).sort((a, b) => b.probability - a.probability);
+	return guesses
+		.filter(({ probability }) => probability >= LEAST_PROBABILITY)
+		.sort((a, b) => b.probability - a.probability);
 }
 
 /** The slot that a single garment is taken for: the likeliest kind's. */
-export const slotOfGuesses = (guesses: Reading['kindGuesses']): Slot | null => (guesses[0] ? slotOfKind(guesses[0].kind) : null);
+export const slotOfGuesses = (guesses: Reading['kindGuesses']): Slot | null =>
+	guesses[0] ? slotOfKind(guesses[0].kind) : null;

@@ -51,7 +51,9 @@ async function loadNetwork(): Promise<ParserNetwork> {
 				const shift = MEAN[channel]! / DEVIATION[channel]!;
 				for (let i = 0; i < plane; i++) values[channel * plane + i] = rgb[i * 3 + channel]! * scale - shift;
 			}
-			const answers = await session.run({ [session.inputNames[0]!]: new Tensor('float32', values, [1, 3, heightPx, widthPx]) });
+			const answers = await session.run({
+				[session.inputNames[0]!]: new Tensor('float32', values, [1, 3, heightPx, widthPx]),
+			});
 			const logits = answers.logits!;
 			const floats = (name: string) => (answers[name] ? (answers[name].data as Float32Array) : null);
 			return {

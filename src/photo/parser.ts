@@ -16,9 +16,16 @@ export type Parse = LabelMap & {
 type Frame = { readonly left: number; readonly top: number; readonly widthPx: number; readonly heightPx: number };
 
 /** The photo fitted into the network's picture, with its own mean colour around it. */
-async function letterboxed(pixels: Pixels, widthPx: number, heightPx: number): Promise<{ rgb: Uint8Array; frame: Frame }> {
+async function letterboxed(
+	pixels: Pixels,
+	widthPx: number,
+	heightPx: number,
+): Promise<{ rgb: Uint8Array; frame: Frame }> {
 	const scale = Math.min(widthPx / pixels.widthPx, heightPx / pixels.heightPx);
-	const fitted = { width: Math.max(1, Math.round(pixels.widthPx * scale)), height: Math.max(1, Math.round(pixels.heightPx * scale)) };
+	const fitted = {
+		width: Math.max(1, Math.round(pixels.widthPx * scale)),
+		height: Math.max(1, Math.round(pixels.heightPx * scale)),
+	};
 	const small = await sharp(pixels.rgb, { raw: { width: pixels.widthPx, height: pixels.heightPx, channels: 3 } })
 		.resize(fitted.width, fitted.height, { fit: 'fill' })
 		.raw()
@@ -33,7 +40,15 @@ async function letterboxed(pixels: Pixels, widthPx: number, heightPx: number): P
 	for (let row = 0; row < fitted.height; row++) {
 		rgb.set(small.subarray(row * fitted.width * 3, (row + 1) * fitted.width * 3), ((top + row) * widthPx + left) * 3);
 	}
-	return { rgb, frame: { left: left / widthPx, top: top / heightPx, widthPx: fitted.width / widthPx, heightPx: fitted.height / heightPx } };
+	return {
+		rgb,
+		frame: {
+			left: left / widthPx,
+			top: top / heightPx,
+			widthPx: fitted.width / widthPx,
+			heightPx: fitted.height / heightPx,
+		},
+	};
 }
 
 function softmax(scores: Float32Array): number[] {
@@ -99,7 +114,8 @@ function labelled(answer: NetworkAnswer, frame: Frame, pixels: Pixels): { classe
 			let clothBest = 1;
 			let clothBestValue = -1;
 			for (let k = 0; k < classCount; k++) {
-				const value = (grid[a + k]! * (1 - u) + grid[b + k]! * u) * (1 - v) + (grid[c + k]! * (1 - u) + grid[d + k]! * u) * v;
+				const value =
+					(grid[a + k]! * (1 - u) + grid[b + k]! * u) * (1 - v) + (grid[c + k]! * (1 - u) + grid[d + k]! * u) * v;
 				if (isClothes(k)) {
 					cloth += value;
 					if (value > clothBestValue) {
@@ -124,7 +140,8 @@ export async function parsePhoto(pixels: Pixels): Promise<Parse> {
 	const network = await parserNetwork();
 	const { rgb, frame } = await letterboxed(pixels, network.widthPx, network.heightPx);
 	const answer = await network.run(rgb);
-	if (answer.classCount !== CLASSES.length) throw new TypeError(`expected ${CLASSES.length} classes, the network has ${answer.classCount}`);
+	if (answer.classCount !== CLASSES.length)
+		throw new TypeError(`expected ${CLASSES.length} classes, the network has ${answer.classCount}`);
 	const { classes, clothes } = labelled(answer, frame, pixels);
 	if (pixels.alpha) {
 		for (let i = 0; i < classes.length; i++) if (pixels.alpha[i]! < 128) classes[i] = clothes[i] = 0;

@@ -26,14 +26,21 @@ export async function photoFormatOf(bytes: Uint8Array): Promise<PhotoFormat | Re
 	if (bytes.length === 0) return readFailure('empty', `Expected ${FORMATS_SHOWN}; the file is empty.`);
 	if (bytes.length > MAX_PHOTO_BYTES) {
 		const size = (n: number) => `${Math.round(n / 1024 / 1024)} MB`;
-		return readFailure('too-many-bytes', `Expected at most ${size(MAX_PHOTO_BYTES)} for one photo; this file has ${size(bytes.length)}.`);
+		return readFailure(
+			'too-many-bytes',
+			`Expected at most ${size(MAX_PHOTO_BYTES)} for one photo; this file has ${size(bytes.length)}.`,
+		);
 	}
 	const type = await fileTypeFromBuffer(bytes);
 	const head = new TextDecoder('latin1').decode(bytes.subarray(0, 512)).trimStart().toLowerCase();
 	if (head.startsWith('<svg') || (head.startsWith('<?xml') && head.includes('<svg'))) {
 		return readFailure('unsupported', `Expected ${FORMATS_SHOWN}; this is an SVG drawing, which shows no cloth.`);
 	}
-	if (!type) return readFailure('not-a-photo', `Expected ${FORMATS_SHOWN}; the bytes of this file are none, whatever its name says.`);
+	if (!type)
+		return readFailure(
+			'not-a-photo',
+			`Expected ${FORMATS_SHOWN}; the bytes of this file are none, whatever its name says.`,
+		);
 	if (!READABLE.has(type.mime)) {
 		return readFailure('unsupported', `Expected ${FORMATS_SHOWN}; this file is ${type.mime}.`);
 	}

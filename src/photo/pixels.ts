@@ -8,7 +8,18 @@ export type Pixels = {
 };
 
 /** The parser's classes by index: what each pixel shows. */
-export const CLASSES = ['background', 'top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory', 'skin', 'hair'] as const;
+export const CLASSES = [
+	'background',
+	'top',
+	'outer',
+	'bottom',
+	'full',
+	'legwear',
+	'shoes',
+	'accessory',
+	'skin',
+	'hair',
+] as const;
 
 /** Index of a class. */
 export const BACKGROUND = 0;

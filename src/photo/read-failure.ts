@@ -13,4 +13,8 @@ export type ReadFailureReason =
 /** A failure with a message for the user: what was expected, for what, what came. */
 export type ReadFailure = { readonly ok: false; readonly reason: ReadFailureReason; readonly message: string };
 
-export const readFailure = (reason: ReadFailureReason, message: string): ReadFailure => ({ ok: false, reason, message });
+export const readFailure = (reason: ReadFailureReason, message: string): ReadFailure => ({
+	ok: false,
+	reason,
+	message,
+});

@@ -1,0 +1,139 @@
+import { readFile } from 'node:fs/promises';
+import type { Lab65 } from '../colour/lab65.ts';
+import { colourName } from '../colour/name.ts';
+import type { Correction, Pattern, Reading } from '../wardrobe/reading.ts';
+import { SLOTS, type Slot } from '../wardrobe/slot.ts';
+import { type ClothPixels, clothPixels, sampleOf } from './cloth-pixels.ts';
+import { type DecodedPhoto, decodePhoto } from './decode.ts';
+import { type DerivedPictures, derivedPictures } from './derived-pictures.ts';
+import { patchColour } from './eyedropper.ts';
+import { lightOf } from './light.ts';
+import { outlineOf } from './outline.ts';
+import { parsePhoto } from './parser.ts';
+import { patternOf } from './pattern.ts';
+import { type ReadFailure, readFailure } from './read-failure.ts';
+import { sceneSwatches } from './scene.ts';
+import { type Shade, shadesOf } from './shades.ts';
+import { type RawSwatch, swatchesOf } from './swatches.ts';
+import { trustOf } from './trust.ts';
+
+export type Point = { readonly x: number; readonly y: number };
+
+/** What is wanted of a reading beyond the reading itself. */
+export type ReadOptions = {
+	/** What the user told about the photo; points in pixels of the upright original. */
+	readonly correction?: Correction;
+	/** The user's outline as a grey PNG, 255 = clothes; wins over the parser. */
+	readonly mask?: Uint8Array;
+	/** White of the photo's same-light group as it looks uncorrected. */
+	readonly groupCast?: Lab65 | null;
+	/** Number of plain clusters wanted besides the swatches. */
+	readonly shades?: number;
+	/** Points whose colour is wanted, in pixels of the upright original. */
+	readonly at?: readonly Point[];
+	/** Also make thumbnail, display copy, label map and cut-out. */
+	readonly derived?: boolean;
+	/** Take the whole frame, whatever the picture shows. */
+	readonly asScene?: boolean;
+};
+
+export type PointColour = Point & { readonly lab: Lab65; readonly uncorrected: Lab65; readonly name: string };
+
+export type ReadSuccess = {
+	readonly ok: true;
+	readonly reading: Reading;
+	readonly derived: Partial<DerivedPictures>;
+	readonly shades?: readonly Shade[];
+	readonly at?: readonly PointColour[];
+	/** Milliseconds the reading took. */
+	readonly ms: number;
+};
+
+export type ReadResult = ReadSuccess | (ReadFailure & { readonly ms: number });
+
+/** Points of the upright original in pixels of the analysed picture. */
+const toAnalysis = ({ analysis, widthPx, heightPx }: DecodedPhoto, { x, y }: Point): Point => ({
+	x: (x / widthPx) * analysis.widthPx,
+	y: (y / heightPx) * analysis.heightPx,
+});
+
+function scaledCorrection(photo: DecodedPhoto, correction: Correction): Correction {
+	const { neutral } = correction;
+	return neutral ? { ...correction, neutral: { ...neutral, ...toAnalysis(photo, neutral) } } : correction;
+}
+
+const patternsBySlot = (swatches: readonly RawSwatch[]): Partial<Record<Slot, Pattern>> =>
+	Object.fromEntries(
+		SLOTS.map((slot) => [slot, swatches.filter((swatch) => swatch.slot === slot)] as const)
+			.filter(([, own]) => own.length > 0)
+			.map(([slot, own]) => [slot, patternOf(own)]),
+	);
+
+async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<Omit<ReadSuccess, 'ms'> | ReadFailure> {
+	const { analysis } = photo;
+	const outline = await outlineOf(analysis, await parsePhoto(analysis), options);
+	const isScene = outline.photoKind === 'scene';
+	const visible = (i: number) => analysis.alpha === null || analysis.alpha[i]! >= 128;
+	const cloths: ClothPixels[] = isScene ? [sampleOf(analysis, visible, null)] : clothPixels(analysis, outline.labels);
+	const raw = isScene ? await sceneSwatches(analysis) : swatchesOf(cloths);
+	if (raw.length === 0)
+		return readFailure('not-a-photo', 'Expected something to see in the photo; all of it is transparent.');
+
+	const { light, correct } = lightOf(
+		analysis,
+		scaledCorrection(photo, options.correction ?? {}),
+		options.groupCast ?? null,
+	);
+	const swatches = raw.map(({ lab, share, slot }) => {
+		const corrected = correct(lab);
+		return { lab: corrected, share, slot, name: colourName(corrected) };
+	});
+	const reading: Reading = {
+		photoKind: outline.photoKind,
+		swatches,
+		uncorrected: raw.map(({ lab }) => lab),
+		kindGuesses: outline.kindGuesses,
+		pattern: patternOf(raw),
+		patternBySlot: patternsBySlot(raw),
+		light,
+		trust: trustOf(light),
+		widthPx: photo.widthPx,
+		heightPx: photo.heightPx,
+		takenAt: photo.takenAt,
+	};
+	return {
+		ok: true,
+		reading,
+		derived: options.derived ? await derivedPictures(photo.display, analysis, outline.labels) : {},
+		...(options.shades ? { shades: shadesOf(cloths, options.shades) } : {}),
+		...(options.at
+			? {
+					at: options.at.map((point) => {
+						const { x, y } = toAnalysis(photo, point);
+						const uncorrected = patchColour(analysis, x, y);
+						const lab = correct(uncorrected);
+						return { ...point, lab, uncorrected, name: colourName(lab) };
+					}),
+				}
+			: {}),
+	};
+}
+
+/**
+ * Reads one photo: decode, outline, swatches, light, pattern, trust. Same bytes and options, same numbers (but for `ms`). `source` is a path or
+ * the file's bytes. What a photo can do to us is a result, never an exception.
+ */
+export async function readPhoto(source: string | Uint8Array, options: ReadOptions = {}): Promise<ReadResult> {
+	const start = performance.now();
+	const elapsed = () => Math.round(performance.now() - start);
+	let bytes: Uint8Array;
+	try {
+		bytes = typeof source === 'string' ? await readFile(source) : source;
+	} catch (error) {
+		const message = `Expected a photo that can be opened; ${String(source)} cannot (${(error as NodeJS.ErrnoException).code}).`;
+		return { ...readFailure('missing', message), ms: elapsed() };
+	}
+	const photo = await decodePhoto(bytes);
+	const result = photo.ok ? await readDecoded(photo, options) : photo;
+	return { ...result, ms: elapsed() };
+}
