@@ -1,0 +1,70 @@
+import type { Kysely } from 'kysely';
+import type { Palette } from '../wardrobe/palette-colour.ts';
+import type { PairWord, Wear } from '../wardrobe/wear.ts';
+import type { PhotoFiles } from './photo-files.ts';
+import { photoRecords } from './photo-records.ts';
+import type { Tables } from './schema.ts';
+import type { Collection, LineUpChoice, Store } from './store.ts';
+import { type Things, thingsIn } from './things.ts';
+
+function collection<T extends { readonly id: string }>(things: Things, kind: string): Collection<T> {
+	return {
+		list: () => things.list<T>(kind),
+		get: (id) => things.get<T>(kind, id),
+		put: async (item, sentence) => {
+			await things.decide([{ kind, id: item.id, body: item }], sentence);
+		},
+		remove: async (id, sentence) =>
+			(await things.get(kind, id)) !== null && (await things.decide([{ kind, id, body: null }], sentence)) > 0,
+	};
+}
+
+const wearId = ({ garmentId, on }: Wear) => `${on} ${garmentId}`;
+/** The same pair whichever way round it is named. */
+const pairId = (a: string, b: string) => [a, b].sort().join(' ');
+
+/** The store over any SQL database that the query builder speaks to. */
+export function sqlStore(db: Kysely<Tables>, files: PhotoFiles, now: () => Date): Store {
+	const things = thingsIn(db, now);
+	return {
+		seasons: collection(things, 'season'),
+		garments: collection(things, 'garment'),
+		inspirations: collection(things, 'inspiration'),
+		wishes: collection(things, 'wish'),
+		candidates: collection(things, 'candidate'),
+		makers: collection(things, 'maker'),
+		photos: photoRecords(db, files),
+		palette: (seasonId) => things.get<Palette>('palette', seasonId),
+		async savePalette(seasonId, palette, sentence) {
+			await things.decide([{ kind: 'palette', id: seasonId, body: palette }], sentence);
+		},
+		lineUp: (seasonId) => things.get<LineUpChoice>('line-up', seasonId),
+		async saveLineUp(choice, sentence) {
+			await things.decide([{ kind: 'line-up', id: choice.seasonId, body: choice }], sentence);
+		},
+		async wears(range = {}) {
+			const wears = await things.list<Wear>('wear');
+			return wears.filter(({ on }) => (!range.from || on >= range.from) && (!range.to || on <= range.to));
+		},
+		async addWears(wears, sentence) {
+			await things.decide(
+				wears.map((wear) => ({ kind: 'wear', id: wearId(wear), body: wear })),
+				sentence,
+			);
+		},
+		async removeWear(wear, sentence) {
+			await things.decide([{ kind: 'wear', id: wearId(wear), body: null }], sentence);
+		},
+		pairWords: () => things.list<PairWord>('pair-word'),
+		async savePairWord(a, b, word, sentence) {
+			const body = word === null ? null : { garmentA: a, garmentB: b, word };
+			await things.decide([{ kind: 'pair-word', id: pairId(a, b), body }], sentence);
+		},
+		decisions: (limit) => things.decisions(limit),
+		undo: () => things.undo(),
+		redo: () => things.redo(),
+		bin: () => things.bin(),
+		restoreFromBin: (id) => things.restoreFromBin(id),
+		close: () => db.destroy(),
+	};
+}

@@ -1,0 +1,175 @@
+import type { Kysely, Transaction } from 'kysely';
+import type { Tables } from './schema.ts';
+import type { BinEntry, Decision } from './store.ts';
+
+/** Days that a deleted thing stays in the bin. */
+export const BIN_DAYS = 90;
+
+/** What a thing was at one moment; null = it did not exist. */
+type State = { readonly body: string; readonly binnedAt: string | null } | null;
+
+/** One thing before and after a decision. */
+type Change = { readonly kind: string; readonly id: string; readonly before: State; readonly after: State };
+
+/** What a decision does to one thing: a new body, or `null` to take it away (to the bin, where it has one). */
+export type ThingEdit = { readonly kind: string; readonly id: string; readonly body: unknown };
+
+/** Kinds that go to the bin when deleted; all others just go (the decision that took them away can be undone). */
+const BINNED: ReadonlySet<string> = new Set<BinEntry['what']>([
+	'garment',
+	'inspiration',
+	'wish',
+	'candidate',
+	'season',
+]);
+
+type Connection = Kysely<Tables> | Transaction<Tables>;
+
+async function stateOf(db: Connection, kind: string, id: string): Promise<State> {
+	const row = await db
+		.selectFrom('things')
+		.select(['body', 'binned_at'])
+		.where('kind', '=', kind)
+		.where('id', '=', id)
+		.executeTakeFirst();
+	return row ? { body: row.body, binnedAt: row.binned_at } : null;
+}
+
+async function setState(db: Connection, kind: string, id: string, state: State): Promise<void> {
+	if (state === null) {
+		await db.deleteFrom('things').where('kind', '=', kind).where('id', '=', id).execute();
+		return;
+	}
+	const row = { kind, id, body: state.body, binned_at: state.binnedAt };
+	await db
+		.insertInto('things')
+		.values(row)
+		.onConflict((conflict) =>
+			conflict.columns(['kind', 'id']).doUpdateSet({ body: row.body, binned_at: row.binned_at }),
+		)
+		.execute();
+}
+
+/** The things the user decides about, with every decision kept so that it can be taken back. */
+export type Things = {
+	list<T>(kind: string): Promise<T[]>;
+	get<T>(kind: string, id: string): Promise<T | null>;
+	/** Carries out one decision, all of it or nothing; returns how many things it changed. */
+	decide(edits: readonly ThingEdit[], sentence: string): Promise<number>;
+	decisions(limit: number): Promise<Decision[]>;
+	undo(): Promise<Decision | null>;
+	redo(): Promise<Decision | null>;
+	bin(): Promise<BinEntry[]>;
+	restoreFromBin(id: string): Promise<boolean>;
+	/** Drops what has been in the bin for more than 90 days. */
+	emptyOldBin(): Promise<number>;
+};
+
+export function thingsIn(db: Kysely<Tables>, now: () => Date): Things {
+	async function afterEdit(edit: ThingEdit, before: State): Promise<State> {
+		if (edit.body !== null) return { body: JSON.stringify(edit.body), binnedAt: null };
+		if (before === null || !BINNED.has(edit.kind)) return null;
+		return { body: before.body, binnedAt: now().toISOString() };
+	}
+
+	/** Puts every changed thing into the state it had before (or after) a decision. */
+	async function move(which: 'undo' | 'redo'): Promise<Decision | null> {
+		return db.transaction().execute(async (trx) => {
+			const undone = which === 'undo' ? 0 : 1;
+			const row = await trx
+				.selectFrom('decisions')
+				.selectAll()
+				.where('undone', '=', undone)
+				.orderBy('id', which === 'undo' ? 'desc' : 'asc')
+				.limit(1)
+				.executeTakeFirst();
+			if (!row) return null;
+			const changes = JSON.parse(row.changes) as Change[];
+			for (const { kind, id, before, after } of which === 'undo' ? changes.reverse() : changes) {
+				await setState(trx, kind, id, which === 'undo' ? before : after);
+			}
+			await trx
+				.updateTable('decisions')
+				.set({ undone: 1 - undone })
+				.where('id', '=', row.id)
+				.execute();
+			return { id: row.id, at: row.at, sentence: row.sentence, undone: which === 'undo' };
+		});
+	}
+
+	return {
+		async list<T>(kind: string) {
+			const rows = await db
+				.selectFrom('things')
+				.select('body')
+				.where('kind', '=', kind)
+				.where('binned_at', 'is', null)
+				.orderBy('id')
+				.execute();
+			return rows.map(({ body }) => JSON.parse(body) as T);
+		},
+		async get<T>(kind: string, id: string) {
+			const state = await stateOf(db, kind, id);
+			return state && state.binnedAt === null ? (JSON.parse(state.body) as T) : null;
+		},
+		decide: (edits, sentence) =>
+			db.transaction().execute(async (trx) => {
+				const changes: Change[] = [];
+				for (const edit of edits) {
+					const before = await stateOf(trx, edit.kind, edit.id);
+					const after = await afterEdit(edit, before);
+					if (JSON.stringify(before) === JSON.stringify(after)) continue;
+					await setState(trx, edit.kind, edit.id, after);
+					changes.push({ kind: edit.kind, id: edit.id, before, after });
+				}
+				if (changes.length === 0) return 0;
+				// A new decision ends what could have been done again.
+				await trx.deleteFrom('decisions').where('undone', '=', 1).execute();
+				await trx
+					.insertInto('decisions')
+					.values({ at: now().toISOString(), sentence, changes: JSON.stringify(changes), undone: 0 })
+					.execute();
+				return changes.length;
+			}),
+		async decisions(limit) {
+			const rows = await db
+				.selectFrom('decisions')
+				.select(['id', 'at', 'sentence', 'undone'])
+				.orderBy('id', 'desc')
+				.limit(limit)
+				.execute();
+			return rows.map(({ id, at, sentence, undone }) => ({ id, at, sentence, undone: undone === 1 }));
+		},
+		undo: () => move('undo'),
+		redo: () => move('redo'),
+		async bin() {
+			const rows = await db
+				.selectFrom('things')
+				.selectAll()
+				.where('binned_at', 'is not', null)
+				.orderBy('binned_at', 'desc')
+				.execute();
+			return rows.map(({ kind, id, body, binned_at }) => {
+				const { name, title } = JSON.parse(body) as { name?: string; title?: string };
+				return { id, what: kind as BinEntry['what'], name: name ?? title ?? '', deletedAt: binned_at! };
+			});
+		},
+		async restoreFromBin(id) {
+			const row = await db
+				.selectFrom('things')
+				.selectAll()
+				.where('id', '=', id)
+				.where('binned_at', 'is not', null)
+				.executeTakeFirst();
+			if (!row) return false;
+			const body = JSON.parse(row.body) as { name?: string; title?: string };
+			await this.decide([{ kind: row.kind, id, body }], `Took ${body.name ?? body.title ?? 'it'} out of the bin`);
+			return true;
+		},
+		async emptyOldBin() {
+			const limit = new Date(now().getTime() - BIN_DAYS * 24 * 3600 * 1000).toISOString();
+			const { numDeletedRows } = await db.deleteFrom('things').where('binned_at', '<', limit).executeTakeFirst();
+			return Number(numDeletedRows);
+		},
+	};
+}
