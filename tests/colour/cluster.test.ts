@@ -190,7 +190,11 @@ describe('clustering colours', () => {
 		}
 		const vibrant = new Vibrant('', { ImageClass: Picture as never, colorCount: 8, filters: [] });
 		await vibrant.getPalette();
-		const opinions = vibrant.result!.colors.map(({ rgb: [r, g, b] }) => labFromSrgb8(r, g, b));
+		// The library's own declarations lose the type of its result.
+		const found = vibrant.result as unknown as {
+			readonly colors: readonly { readonly rgb: [number, number, number] }[];
+		};
+		const opinions = found.colors.map(({ rgb: [r, g, b] }) => labFromSrgb8(r, g, b));
 		const own = clusterLab(labFromPixels(pixels, 4), null, 4).centres;
 		expect(own).toHaveLength(4);
 		// node-vibrant works on 5 bits a channel, so its colours are off by up to 7 of 255.

@@ -59,7 +59,10 @@ describe('second opinions on colour', () => {
 				const gap = Math.abs(Math.atan2(one[2], one[1]) - Math.atan2(other[2], other[1]));
 				if (Math.abs(gap - Math.PI) < 1e-6) return;
 				// colorjs.io takes the difference of its D50 "lab" numbers; the formula is the same for either white.
-				const opinion = new Color('lab', [...one]).deltaE(new Color('lab', [...other]), { method: '2000' });
+				const opinion = new Color('lab', [one[0], one[1], one[2]]).deltaE(
+					new Color('lab', [other[0], other[1], other[2]]),
+					{ method: '2000' },
+				);
 				expect(Math.abs(each - opinion)).toBeLessThan(1e-6);
 			}),
 			{ numRuns: 2000 },
