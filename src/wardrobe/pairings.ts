@@ -59,9 +59,9 @@ function pairingsOfReading(reading: Reading): Pairing[] {
 export function pairingsFromReadings(readings: readonly Reading[]): Pairing[] {
 	const seen = readings
 		.filter(({ photoKind }) => photoKind === 'worn')
-		.flatMap((photo) => pairingsOfReading(photo).map((pairing) => ({ pairing, photo })))
+		.flatMap((reading, photo) => pairingsOfReading(reading).map((pairing) => ({ pairing, photo })))
 		.sort((one, other) => comparePairing(one.pairing, other.pairing));
-	const merged: { pairing: Pairing; photos: Set<Reading> }[] = [];
+	const merged: { pairing: Pairing; photos: Set<number> }[] = [];
 	for (const { pairing, photo } of seen) {
 		const same = merged.find(
 			({ pairing: kept }) =>

@@ -44,18 +44,20 @@ const patternsDiffer = (one: TwinSide, other: TwinSide): boolean =>
 	!(LOOKS_PLAIN.includes(one.pattern.type) && LOOKS_PLAIN.includes(other.pattern.type)) &&
 	Math.min(one.pattern.sure, other.pattern.sure) >= SURE_OF_PATTERN;
 
-/** The twin relation of two pieces, or `null`: another kind, clearly another pattern, no colours yet, or further apart than both photos' errors. */
-export function twinOf(one: TwinSide, other: TwinSide): Twin | null {
+/** Distance and allowance of two pieces that may be twins, or `null`: another kind, clearly another pattern, no colours yet, or further apart. */
+function relationOf(one: TwinSide, other: TwinSide): { readonly distance: number; readonly within: number } | null {
 	if (one.kind !== other.kind || patternsDiffer(one, other)) return null;
 	const a = mainSwatch(one)?.lab;
 	const b = mainSwatch(other)?.lab;
 	if (!a || !b) return null;
 	const within = Math.max(ALIKE_UP_TO, Math.min(DOUBT_AT_MOST, pairTrust(one, other)));
 	const distance = deltaE2000Of(a[0], a[1], a[2], b[0], b[1], b[2]);
-	if (distance > within) return null;
+	return distance <= within ? { distance, within } : null;
+}
+
+function twinFrom(one: TwinSide, other: TwinSide, distance: number, within: number): Twin {
 	const sureness = distance <= ALIKE_UP_TO ? 'alike' : 'maybe';
-	const kind = KINDS[one.kind].label;
-	const apart = `${one.name} and ${other.name} are both ${kind} and ${distanceText(distance)} apart`;
+	const apart = `${one.name} and ${other.name}, both of the kind ${KINDS[one.kind].label}, are ${distanceText(distance)} apart`;
 	const sentence =
 		sureness === 'alike'
 			? `${apart}: nearly the same colour.`
@@ -63,14 +65,35 @@ export function twinOf(one: TwinSide, other: TwinSide): Twin | null {
 	return { garmentA: one.id, garmentB: other.id, distance, within, sureness, sentence };
 }
 
-/** All twins among the garments, the nearest first; each pair once. Empty for none or one garment. */
-export function twinsOf(garments: readonly Garment[]): Twin[] {
-	const byKind = new Map<string, Garment[]>();
-	for (const garment of garments) byKind.set(garment.kind, [...(byKind.get(garment.kind) ?? []), garment]);
-	return [...byKind.values()]
-		.flatMap((same) => same.flatMap((one, index) => same.slice(index + 1).flatMap((other) => twinOf(one, other) ?? [])))
-		.sort(
-			(one, other) =>
-				one.distance - other.distance || (one.garmentA + one.garmentB < other.garmentA + other.garmentB ? -1 : 1),
-		);
+/** The twin relation of two pieces, or `null`: another kind, clearly another pattern, no colours yet, or further apart than both photos' errors. */
+export function twinOf(one: TwinSide, other: TwinSide): Twin | null {
+	const relation = relationOf(one, other);
+	return relation && twinFrom(one, other, relation.distance, relation.within);
+}
+
+/** Most twins that are told: a wardrobe of a thousand equal garments would have half a million. */
+const TOLD_AT_MOST = 200;
+
+/** The twins among the garments, the nearest first, at most `limit`; each pair once. Empty for none or one garment. */
+export function twinsOf(garments: readonly Garment[], limit = TOLD_AT_MOST): Twin[] {
+	const sorted = [...garments].sort((one, other) => (one.id < other.id ? -1 : 1));
+	const found: {
+		readonly one: Garment;
+		readonly other: Garment;
+		readonly distance: number;
+		readonly within: number;
+	}[] = [];
+	for (const kind of new Set(sorted.map((garment) => garment.kind))) {
+		const same = sorted.filter((garment) => garment.kind === kind);
+		for (const [index, one] of same.entries()) {
+			for (let next = index + 1; next < same.length; next++) {
+				const relation = relationOf(one, same[next]!);
+				if (relation) found.push({ one, other: same[next]!, ...relation });
+			}
+		}
+	}
+	return found
+		.sort((a, b) => a.distance - b.distance)
+		.slice(0, limit)
+		.map(({ one, other, distance, within }) => twinFrom(one, other, distance, within));
 }
