@@ -21,6 +21,12 @@ function chromaTerm(c: number): number {
 	return Math.sqrt(c7 / (c7 + CHROMA_25_TO_7));
 }
 
+/**
+ * CIEDE2000 is never less than the difference in L* divided by this: its lightness divisor is largest at L* 0 and 100, there 1.747. So a
+ * difference in lightness alone can rule a pair out before the formula is computed.
+ */
+export const MOST_LIGHTNESS_DIVISOR = 1.75;
+
 /** The formula for two colours with their CIELAB chromas `K1` and `K2`, which many pairs share. */
 function difference(
 	L1: number,

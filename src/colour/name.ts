@@ -1,4 +1,4 @@
-import { deltaE2000Of } from './delta-e-many.ts';
+import { deltaE2000Of, MOST_LIGHTNESS_DIVISOR } from './delta-e-many.ts';
 import { ISCC_NBS } from './iscc-nbs.ts';
 import { chroma, type Lab65, labFromHex } from './lab65.ts';
 
@@ -40,6 +40,7 @@ export function colourName(colour: Lab65): string {
 	let best = '';
 	let nearest = Number.POSITIVE_INFINITY;
 	for (const { name, lab, handicap } of chroma(colour) < NEUTRAL_NAMES_UNDER ? NEUTRALS : CENTROIDS) {
+		if (Math.abs(L - lab[0]) / MOST_LIGHTNESS_DIVISOR + handicap >= nearest) continue;
 		const distance = deltaE2000Of(L, a, b, lab[0], lab[1], lab[2]) + handicap;
 		if (distance < nearest) {
 			nearest = distance;

@@ -1,4 +1,4 @@
-import { deltaE2000Of } from '../colour/delta-e-many.ts';
+import { deltaE2000Of, MOST_LIGHTNESS_DIVISOR } from '../colour/delta-e-many.ts';
 import type { Lab65 } from '../colour/lab65.ts';
 import { isNeutral } from './main-colour.ts';
 
@@ -7,12 +7,6 @@ const SAME_WITHIN = 5;
 
 /** Two clearly coloured ones this near: worn together 3.2 times as often as chance (same outfits). */
 const COLOURED_WITHIN = 10;
-
-/**
- * CIEDE2000 divides lightness differences by at most this (at L 0 or 100), so a difference in L alone of `within` times it rules an echo
- * out before the whole formula is computed.
- */
-const MOST_LIGHTNESS_DIVISOR = 1.75;
 
 /**
  * The distance (CIEDE2000) at which two pieces echo each other, or `null` where they do not: the nearest two of their colours are the

@@ -28,6 +28,9 @@ const HELD_FROM = 0.7;
 /** Most that are flagged at a time: about half of such flags change when all garments are photographed again. */
 const FLAGGED_AT_MOST = 3;
 
+/** Most that are ranked and re-read, unless more are asked for: the ranking is looked at from the top. */
+const RANKED_AT_MOST = 12;
+
 /** How alone a coloured garment outside the palette stands. */
 export type Loner = {
 	readonly garmentId: string;
@@ -113,20 +116,23 @@ export function lonersOf(
 		).length;
 		return times / rereads.length;
 	};
-	const ranked = candidatesIn(table, context)
+	const byDistance = (one: { nearest: Nearest; garment: Garment }, other: { nearest: Nearest; garment: Garment }) =>
+		other.nearest.distance - one.nearest.distance || (one.garment.id < other.garment.id ? -1 : 1);
+	const furthest = candidatesIn(table, context)
 		.map((candidate) => {
 			const nearest = nearestPartner(candidate.main, candidate.partners, (partner) => seen[partner]!);
-			const share = (beyond: number) =>
-				holds(nearest, beyond) ? heldShare(candidate.index, candidate.main, candidate.partners, beyond) : 0;
-			return { ...candidate, nearest, held: share(ALONE_BEYOND), heldStrictly: share(SURELY_ALONE_BEYOND) };
+			return { ...candidate, nearest, alone: holds(nearest, ALONE_BEYOND) };
 		})
-		.sort(
-			(one, other) =>
-				Number(other.held >= HELD_FROM) - Number(one.held >= HELD_FROM) ||
-				other.nearest.distance - one.nearest.distance ||
-				(one.garment.id < other.garment.id ? -1 : 1),
-		);
-	return ranked.slice(0, options.limit).map(({ garment, nearest, partners, held, heldStrictly }, position) => {
+		.sort((one, other) => Number(other.alone) - Number(one.alone) || byDistance(one, other))
+		.slice(0, options.limit ?? RANKED_AT_MOST);
+	const ranked = furthest
+		.map((candidate) => {
+			const share = (beyond: number) =>
+				holds(candidate.nearest, beyond) ? heldShare(candidate.index, candidate.main, candidate.partners, beyond) : 0;
+			return { ...candidate, held: share(ALONE_BEYOND), heldStrictly: share(SURELY_ALONE_BEYOND) };
+		})
+		.sort((one, other) => Number(other.held >= HELD_FROM) - Number(one.held >= HELD_FROM) || byDistance(one, other));
+	return ranked.map(({ garment, nearest, partners, held, heldStrictly }, position) => {
 		const partner = table.garments[nearest.index]!;
 		const facts = {
 			flagged: position < FLAGGED_AT_MOST && held >= HELD_FROM,

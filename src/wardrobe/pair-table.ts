@@ -26,7 +26,14 @@ export type PairTable = {
 	readonly distance: (one: number, other: number) => number;
 	readonly sentence: (one: number, other: number) => string;
 	/** Garments worn together with this one whose kind passes (default: supported), best first: support, echo, distance, id. */
-	readonly ranked: (index: number, include?: (kind: SupportKind) => boolean) => number[];
+	readonly ranked: (index: number, options?: RankOptions) => number[];
+};
+
+export type RankOptions = {
+	/** Kinds asked for; default the supported ones. */
+	readonly include?: (kind: SupportKind) => boolean;
+	/** Most garments returned; later kinds are not even looked at once it is reached. */
+	readonly limit?: number;
 };
 
 /** A piece is a base neutral when this share of it lies near the palette's base colours. Common practice, no source. */
@@ -118,17 +125,30 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 			echo: echoDistance(seen[one]!, seen[other]!),
 			distance: mains[one] && mains[other] ? distance(one, other) : null,
 		});
-	const ranked = (index: number, include: (kind: SupportKind) => boolean = isSupported) =>
-		Array.from(garments.keys())
-			.filter((other) => other !== index && together(index, other) && include(kind(index, other)))
-			.map((other) => ({
-				other,
-				code: codes[index * count + other]!,
-				plain: echoDistance(seen[index]!, seen[other]!) === null ? 1 : 0,
-				distance: distance(index, other),
-				id: garments[other]!.id,
-			}))
-			.sort((a, b) => a.code - b.code || a.plain - b.plain || a.distance - b.distance || (a.id < b.id ? -1 : 1))
-			.map(({ other }) => other);
+	const nearestFirst = (index: number, others: readonly number[]): number[] => {
+		const distances = new Map(others.map((other) => [other, distance(index, other)]));
+		return [...others].sort(
+			(a, b) => distances.get(a)! - distances.get(b)! || (garments[a]!.id < garments[b]!.id ? -1 : 1),
+		);
+	};
+	const ranked = (index: number, options: RankOptions = {}) => {
+		const { include = isSupported, limit = count } = options;
+		const byCode = SUPPORT_KINDS.map((): number[] => []);
+		for (let other = 0; other < count; other++)
+			if (other !== index && together(index, other)) byCode[codes[index * count + other]!]!.push(other);
+		const result: number[] = [];
+		for (const [code, others] of byCode.entries()) {
+			if (result.length >= limit) break;
+			if (!include(SUPPORT_KINDS[code]!)) continue;
+			// Echoes come first, so the others are only measured when the echoes do not fill the list.
+			const echoing = others.map((other) => echoDistance(seen[index]!, seen[other]!) !== null);
+			for (const echo of [true, false]) {
+				if (result.length >= limit) break;
+				const part = others.filter((_, at) => echoing[at] === echo);
+				result.push(...nearestFirst(index, part));
+			}
+		}
+		return result.slice(0, limit);
+	};
 	return { garments, slots, codes, together, kind, distance, sentence, ranked };
 }

@@ -1,7 +1,7 @@
 import type { Garment } from './garment.ts';
-import { type PairTable, pairTable } from './pair-table.ts';
+import { type PairTable, pairTable, type RankOptions } from './pair-table.ts';
 import type { Slot } from './slot.ts';
-import type { PairContext, Support, SupportKind } from './support.ts';
+import type { PairContext, Support } from './support.ts';
 
 /** A garment of a complementary slot and what speaks for wearing the two together. */
 export type Partner = {
@@ -23,25 +23,17 @@ export function supportOf(a: Garment, b: Garment, context: PairContext): Support
  * The garments that go with one of the table's, best first: by support, echoes before others, then by CIEDE2000. Unproven and refused pairs
  * are left out unless asked for. At most `limit`; sentences are only made for those returned.
  */
-export function partnersIn(
-	table: PairTable,
-	index: number,
-	options: { readonly limit?: number; readonly include?: (kind: SupportKind) => boolean } = {},
-): Partner[] {
-	return table
-		.ranked(index, options.include)
-		.slice(0, options.limit)
-		.map((other) => {
-			const { id, name } = table.garments[other]!;
-			return {
-				garmentId: id,
-				name,
-				slot: table.slots[other]!,
-				support: { kind: table.kind(index, other), sentence: table.sentence(index, other) },
-				distance: table.distance(index, other),
-			};
-		});
-}
+export const partnersIn = (table: PairTable, index: number, options: RankOptions = {}): Partner[] =>
+	table.ranked(index, options).map((other) => {
+		const { id, name } = table.garments[other]!;
+		return {
+			garmentId: id,
+			name,
+			slot: table.slots[other]!,
+			support: { kind: table.kind(index, other), sentence: table.sentence(index, other) },
+			distance: table.distance(index, other),
+		};
+	});
 
 /** The garments among `garments` that go with `garment`, best first. For all garments at once, make one `pairTable` and ask `partnersIn`. */
 export function partnersOf(
