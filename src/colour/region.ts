@@ -47,21 +47,21 @@ export function regionCosts(picture: LabPicture, x: number, y: number, edgeWeigh
 	const settled = new Uint8Array(width * height);
 	const buckets: number[][] = Array.from({ length: COSTLIEST }, () => []);
 
-	const likeness = (pixel: number) =>
-		deltaE2000Of(
-			L0,
-			a0,
-			b0,
-			L0 + LIGHTNESS_WEIGHT * (labs[pixel * 3]! - L0),
-			labs[pixel * 3 + 1]!,
-			labs[pixel * 3 + 2]!,
-		);
-	const edge = (one: number, other: number) =>
-		Math.hypot(
-			labs[one * 3]! - labs[other * 3]!,
-			labs[one * 3 + 1]! - labs[other * 3 + 1]!,
-			labs[one * 3 + 2]! - labs[other * 3 + 2]!,
-		);
+	// Each pixel's own cost is worked out once, though up to four neighbours ask for it.
+	const known = new Float32Array(width * height).fill(-1);
+	const likeness = (pixel: number): number => {
+		if (known[pixel]! < 0) {
+			const L = L0 + LIGHTNESS_WEIGHT * (labs[pixel * 3]! - L0);
+			known[pixel] = deltaE2000Of(L0, a0, b0, L, labs[pixel * 3 + 1]!, labs[pixel * 3 + 2]!);
+		}
+		return known[pixel]!;
+	};
+	const edge = (one: number, other: number): number => {
+		const L = labs[one * 3]! - labs[other * 3]!;
+		const a = labs[one * 3 + 1]! - labs[other * 3 + 1]!;
+		const b = labs[one * 3 + 2]! - labs[other * 3 + 2]!;
+		return Math.sqrt(L * L + a * a + b * b);
+	};
 	const reach = (from: number, to: number, sofar: number) => {
 		if (settled[to]) return;
 		const step = STEPS_PER_UNIT * (likeness(to) + edgeWeight * edge(from, to));
