@@ -1,0 +1,79 @@
+import type { Lab65 } from '../src/colour/lab65.ts';
+import { colourName } from '../src/colour/name.ts';
+import type { Garment } from '../src/wardrobe/garment.ts';
+import { KIND_NAMES, slotOfKind } from '../src/wardrobe/kind.ts';
+import type { Reading, Swatch } from '../src/wardrobe/reading.ts';
+import { seededRandom } from '../src/wardrobe/seeded-random.ts';
+import type { Slot } from '../src/wardrobe/slot.ts';
+
+/** A colour as clothes have them: three in five near grey, the rest anywhere up to a chroma of 60. */
+function aClothColour(random: () => number): Lab65 {
+	const chroma = random() < 0.6 ? random() * 12 : 12 + random() * 48;
+	const hue = random() * 2 * Math.PI;
+	return [15 + random() * 75, chroma * Math.cos(hue), chroma * Math.sin(hue)];
+}
+
+const aSwatch = (random: () => number, share: number, slot: Slot): Swatch => {
+	const lab = aClothColour(random);
+	return { lab, share, slot, name: colourName(lab) };
+};
+
+/** A wardrobe of any size, the same for the same seed: all kinds, one to three colours a garment, errors of 3 to 9. */
+export function generatedWardrobe(count: number, seed: string): Garment[] {
+	const random = seededRandom(seed);
+	return Array.from({ length: count }, (_, index): Garment => {
+		const kind = KIND_NAMES[Math.floor(random() * KIND_NAMES.length)]!;
+		const shares = [[1], [0.8, 0.2], [0.6, 0.25, 0.15]][Math.floor(random() * 3)]!;
+		return {
+			id: `garment-${index}`,
+			name: `garment ${index}`,
+			kind,
+			kindFrom: 'user',
+			photoIds: [],
+			place: 'rail',
+			price: null,
+			boughtOn: null,
+			yearParts: [],
+			basic: false,
+			loved: null,
+			warmth: null,
+			condition: 'good',
+			wayOut: null,
+			patternByUser: null,
+			notes: '',
+			care: '',
+			addedAt: '2026-01-01T00:00:00Z',
+			changedAt: '2026-01-01T00:00:00Z',
+			swatches: shares.map((share) => aSwatch(random, share, slotOfKind(kind))),
+			pattern: { type: 'plain', sure: 0.9 },
+			trust: { error: 3 + random() * 6, reasons: ['generated'], advice: null },
+		};
+	});
+}
+
+/** Readings of pictures of people: top, bottom, outer, shoes, each of one colour. */
+export function generatedBoard(count: number, seed: string): Reading[] {
+	const random = seededRandom(seed);
+	const areas = [
+		['top', 0.4],
+		['bottom', 0.3],
+		['outer', 0.2],
+		['shoes', 0.1],
+	] as const;
+	return Array.from({ length: count }, (): Reading => {
+		const swatches = areas.map(([slot, share]) => aSwatch(random, share, slot));
+		return {
+			photoKind: 'worn',
+			swatches,
+			uncorrected: swatches.map(({ lab }) => lab),
+			kindGuesses: [],
+			pattern: { type: 'plain', sure: 0.9 },
+			patternBySlot: {},
+			light: { source: 'none', cast: null, strength: 0, reason: 'generated' },
+			trust: { error: 6, reasons: ['generated'], advice: null },
+			widthPx: 800,
+			heightPx: 1200,
+			takenAt: null,
+		};
+	});
+}
