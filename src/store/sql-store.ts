@@ -1,10 +1,11 @@
 import type { Kysely } from 'kysely';
 import type { Palette } from '../wardrobe/palette-colour.ts';
+import type { LineUpChoice } from '../wardrobe/season.ts';
 import type { PairWord, Wear } from '../wardrobe/wear.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import { photoRecords } from './photo-records.ts';
 import type { Tables } from './schema.ts';
-import type { Collection, LineUpChoice, Store } from './store.ts';
+import type { Collection, Store } from './store.ts';
 import { type Things, thingsIn } from './things.ts';
 
 function collection<T extends { readonly id: string }>(things: Things, kind: string): Collection<T> {

@@ -1,7 +1,7 @@
 import type { GarmentDetails } from '../wardrobe/garment.ts';
 import type { Palette } from '../wardrobe/palette-colour.ts';
 import type { Correction, Reading } from '../wardrobe/reading.ts';
-import type { Inspiration, Season } from '../wardrobe/season.ts';
+import type { Inspiration, LineUpChoice, Season } from '../wardrobe/season.ts';
 import type { PairWord, Wear } from '../wardrobe/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../wardrobe/wish.ts';
 
@@ -24,13 +24,6 @@ export type PhotoRecord = {
 
 /** Derived pictures of a photo: a WebP thumbnail, the upright display copy, the parser's label map (grey PNG, value = class), the user's mask (grey PNG, 255 = clothes), a cut-out with alpha. */
 export type DerivedName = 'thumb' | 'display' | 'labels' | 'mask' | 'cutout';
-
-export type LineUpChoice = {
-	readonly seasonId: string;
-	readonly garmentIds: readonly string[];
-	readonly mustKeep: readonly string[];
-	readonly neverUse: readonly string[];
-};
 
 /** A deleted thing in the bin, kept 90 days. */
 export type BinEntry = {

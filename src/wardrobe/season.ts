@@ -45,3 +45,11 @@ export type Inspiration = {
 	readonly group: string;
 	readonly addedAt: string;
 };
+
+/** The set chosen for a season, and what the user fixed about it. */
+export type LineUpChoice = {
+	readonly seasonId: string;
+	readonly garmentIds: readonly string[];
+	readonly mustKeep: readonly string[];
+	readonly neverUse: readonly string[];
+};

@@ -1,0 +1,96 @@
+import type { Garment } from './garment.ts';
+import { KIND_NAMES, type Kind, slotOfKind } from './kind.ts';
+import { type OutfitTable, outfitParts, outfitsThrough } from './outfits.ts';
+import { pairTable } from './pair-table.ts';
+import type { PaletteColour } from './palette-colour.ts';
+import { heldGarments, pairContextOf, type SeasonInput } from './season-input.ts';
+import { SLOTS, type Slot } from './slot.ts';
+import { isSupported } from './support.ts';
+
+/** What one more piece of a slot in a palette colour would add. */
+export type MissingPiece = {
+	readonly slot: Slot;
+	readonly paletteColourId: string;
+	/** Supported outfits it would add, exactly. */
+	readonly outfitsAdded: number;
+	/** The same as a share of what a piece that goes with everything would add, 0..1; 0 where even that adds nothing. */
+	readonly shareOfBest: number;
+};
+
+/** A first kind of the slot, to stand for a piece that is not there. */
+const kindOfSlot = (slot: Slot): Kind => KIND_NAMES.find((kind) => slotOfKind(kind) === slot)!;
+
+/** A plain piece of exactly this colour, its colour known without doubt. */
+function imagined(slot: Slot, colour: PaletteColour): Garment {
+	return {
+		id: `imagined ${slot} ${colour.id}`,
+		name: `a ${slot} in ${colour.label || colour.name}`,
+		kind: kindOfSlot(slot),
+		kindFrom: 'user',
+		photoIds: [],
+		place: 'rail',
+		price: null,
+		boughtOn: null,
+		yearParts: [],
+		basic: false,
+		loved: null,
+		warmth: null,
+		condition: 'good',
+		wayOut: null,
+		patternByUser: null,
+		notes: '',
+		care: '',
+		addedAt: '',
+		changedAt: '',
+		swatches: [{ lab: colour.lab, share: 1, slot, name: colour.name }],
+		pattern: { type: 'plain', sure: 1 },
+		trust: { error: 0, reasons: [], advice: null },
+	};
+}
+
+/** Outfits that `piece` adds to the garments at `members` of the table, and how many it would add if it went with everything. */
+function gainOf(table: OutfitTable, members: readonly number[], piece: number): { added: number; most: number } {
+	const parts = outfitParts(table, members);
+	const open: OutfitTable = {
+		slots: table.slots,
+		goes: (one, other) => one === piece || other === piece || table.goes(one, other),
+	};
+	return { added: outfitsThrough(table, parts, piece), most: outfitsThrough(open, parts, piece) };
+}
+
+/** Exact gains of pieces (not owned yet) over the held garments, in the order of `pieces`. */
+export function outfitGains(
+	input: SeasonInput,
+	pieces: readonly Garment[],
+	held = heldGarments(input),
+): { added: number; most: number }[] {
+	const all = [...held, ...pieces];
+	const pairs = pairTable(all, pairContextOf(input));
+	const table: OutfitTable = { slots: pairs.slots, goes: (one, other) => isSupported(pairs.kind(one, other)) };
+	const members = held.map((_, index) => index);
+	return pieces.map((_, index) => gainOf(table, members, held.length + index));
+}
+
+/** Slots of which another piece makes outfits. */
+const OUTFIT_SLOTS: readonly Slot[] = SLOTS.filter((slot) => slot !== 'legwear' && slot !== 'accessory');
+
+/** For every slot that makes outfits and every palette colour, what such a piece would add; best first within a slot. */
+export function missingPieces(input: SeasonInput): MissingPiece[] {
+	const colours = input.palette.colours;
+	const wanted = OUTFIT_SLOTS.flatMap((slot) => colours.map((colour) => ({ slot, colour })));
+	const gains = outfitGains(
+		input,
+		wanted.map(({ slot, colour }) => imagined(slot, colour)),
+	);
+	return wanted
+		.map(({ slot, colour }, index) => {
+			const { added, most } = gains[index]!;
+			return { slot, paletteColourId: colour.id, outfitsAdded: added, shareOfBest: most > 0 ? added / most : 0 };
+		})
+		.sort(
+			(a, b) =>
+				SLOTS.indexOf(a.slot) - SLOTS.indexOf(b.slot) ||
+				b.outfitsAdded - a.outfitsAdded ||
+				(a.paletteColourId < b.paletteColourId ? -1 : 1),
+		);
+}
