@@ -53,24 +53,29 @@ export type Loner = {
 
 type Nearest = { readonly index: number; readonly distance: number; readonly hueNeighbour: boolean };
 
-/** The nearest seen colour among the possible partners, and whether a coloured one of them lies near in hue. */
+/**
+ * The nearest of the possible partners by main colour, as it was measured, and whether a coloured one of them lies near in hue. A lesser colour of
+ * a partner counts only where it echoes the loner: shadows and trim have hues of their own, which say nothing.
+ */
 function nearestPartner(
 	main: Lab65,
 	partners: readonly number[],
-	coloursOf: (partner: number) => readonly Lab65[],
+	coloursOf: (partner: number) => PartnerColours,
 ): Nearest {
 	let index = -1;
 	let distance = Number.POSITIVE_INFINITY;
 	let hueNeighbour = false;
 	for (const partner of partners) {
-		for (const lab of coloursOf(partner)) {
-			const apart = deltaE2000Of(main[0], main[1], main[2], lab[0], lab[1], lab[2]);
-			if (apart < distance) {
-				distance = apart;
-				index = partner;
-			}
-			if (!hueNeighbour && !isNeutral(lab) && hueGapDegrees(main, lab) <= HUE_NEIGHBOUR_WITHIN) hueNeighbour = true;
+		const { main: own, lesser } = coloursOf(partner);
+		const apart = Math.min(
+			distanceBetween(main, own),
+			...lesser.map((lab) => distanceBetween(main, lab)).filter((echo) => echo <= REACH),
+		);
+		if (apart < distance) {
+			distance = apart;
+			index = partner;
 		}
+		if (!hueNeighbour && !isNeutral(own) && hueGapDegrees(main, own) <= HUE_NEIGHBOUR_WITHIN) hueNeighbour = true;
 	}
 	return { index, distance, hueNeighbour };
 }

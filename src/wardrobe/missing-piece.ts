@@ -2,10 +2,11 @@ import type { Garment } from './garment.ts';
 import { KIND_NAMES, type Kind, slotOfKind } from './kind.ts';
 import { type OutfitTable, outfitParts, outfitsThrough } from './outfits.ts';
 import { pairTable } from './pair-table.ts';
-import type { PaletteColour } from './palette-colour.ts';
+import type { Palette, PaletteColour } from './palette-colour.ts';
 import { heldGarments, pairContextOf, type SeasonInput } from './season-input.ts';
 import { SLOTS, type Slot } from './slot.ts';
 import { isSupported } from './support.ts';
+import type { Wish } from './wish.ts';
 
 /** What one more piece of a slot in a palette colour would add. */
 export type MissingPiece = {
@@ -20,12 +21,12 @@ export type MissingPiece = {
 /** A first kind of the slot, to stand for a piece that is not there. */
 const kindOfSlot = (slot: Slot): Kind => KIND_NAMES.find((kind) => slotOfKind(kind) === slot)!;
 
-/** A plain piece of exactly this colour, its colour known without doubt. */
-function imagined(slot: Slot, colour: PaletteColour): Garment {
+/** A plain piece of exactly these colours, known without doubt. */
+function imaginedPiece(id: string, name: string, kind: Kind, colours: Garment['swatches']): Garment {
 	return {
-		id: `imagined ${slot} ${colour.id}`,
-		name: `a ${slot} in ${colour.label || colour.name}`,
-		kind: kindOfSlot(slot),
+		id,
+		name,
+		kind,
 		kindFrom: 'user',
 		photoIds: [],
 		place: 'rail',
@@ -42,10 +43,28 @@ function imagined(slot: Slot, colour: PaletteColour): Garment {
 		care: '',
 		addedAt: '',
 		changedAt: '',
-		swatches: [{ lab: colour.lab, share: 1, slot, name: colour.name }],
+		swatches: colours,
 		pattern: { type: 'plain', sure: 1 },
 		trust: { error: 0, reasons: [], advice: null },
 	};
+}
+
+const imagined = (slot: Slot, { id, lab, name, label }: PaletteColour): Garment =>
+	imaginedPiece(`imagined ${slot} ${id}`, `a ${slot} in ${label || name}`, kindOfSlot(slot), [
+		{ lab, share: 1, slot, name },
+	]);
+
+/** The piece a wish looks for: its target colour, or the palette's heaviest where any will do. */
+export function wishedPiece(wish: Wish, palette: Palette): Garment {
+	const { slot, target } = wish;
+	const [heaviest] = [...palette.colours].sort((a, b) => b.weight - a.weight);
+	const lab = target ?? heaviest?.lab;
+	return imaginedPiece(
+		`imagined ${wish.id}`,
+		wish.name,
+		wish.kind ?? kindOfSlot(slot),
+		lab ? [{ lab, share: 1, slot, name: '' }] : [],
+	);
 }
 
 /** Outfits that `piece` adds to the garments at `members` of the table, and how many it would add if it went with everything. */

@@ -24,37 +24,71 @@ export function outfitParts(table: OutfitTable, members: Iterable<number>): Part
 	return { top: of('top'), bottom: of('bottom'), full: of('full'), shoes: of('shoes'), outer: of('outer') };
 }
 
-/** No shoes in the set: one pair that goes with everything stands in. */
-const ANY_SHOES = -1;
+/** Set bits of every 16-bit number. */
+const BITS = Uint8Array.from({ length: 1 << 16 }, (_, n) => {
+	let count = 0;
+	for (let rest = n; rest > 0; rest &= rest - 1) count++;
+	return count;
+});
+const bitsOf = (word: number): number => BITS[word & 0xffff]! + BITS[word >>> 16]!;
 
-/** Outfits made of a body (top and bottom, or full), each with every shoe and outer piece that goes with all of it. */
-function outfitsOverBody(
-	table: OutfitTable,
-	body: readonly number[],
-	shoes: readonly number[],
-	outer: readonly number[],
-): number {
-	const { goes } = table;
-	const withBody = (piece: number) => body.every((part) => goes(part, piece));
-	const coats = outer.filter(withBody);
-	let outfits = 0;
-	for (const shoe of shoes) {
-		if (shoe === ANY_SHOES) outfits += 1 + coats.length;
-		else if (withBody(shoe)) {
-			outfits++;
-			for (const coat of coats) if (goes(shoe, coat)) outfits++;
-		}
-	}
-	return outfits;
+/** One bit for each piece of `others` that goes with `piece`, 32 a word. */
+function bitsWith({ goes }: OutfitTable, piece: number, others: readonly number[]): Uint32Array {
+	const bits = new Uint32Array((others.length + 31) >> 5);
+	for (const [at, other] of others.entries()) if (goes(piece, other)) bits[at >> 5]! |= 1 << (at & 31);
+	return bits;
 }
 
+/** The pieces that go with a body piece, as bits. */
+type Fits = { readonly shoes: Uint32Array; readonly outer: Uint32Array };
+
+/**
+ * Outfits over all bodies. Bits make it fast where there are thousands of bodies: the shoes and outer pieces that go with a whole body are
+ * one AND of its parts' bits.
+ */
 function countOver(table: OutfitTable, { top, bottom, full, shoes, outer }: Parts): number {
-	const pairs = shoes.length > 0 ? shoes : [ANY_SHOES];
+	const noShoes = shoes.length === 0;
+	const fitsOf = (piece: number): Fits => ({
+		shoes: bitsWith(table, piece, shoes),
+		outer: bitsWith(table, piece, outer),
+	});
+	const outerOfShoe = shoes.map((shoe) => bitsWith(table, shoe, outer));
+	const body = { shoes: new Uint32Array((shoes.length + 31) >> 5), outer: new Uint32Array((outer.length + 31) >> 5) };
+	const coatsOver = (own: Uint32Array): number => {
+		let coats = 0;
+		for (let word = 0; word < own.length; word++) coats += bitsOf(body.outer[word]! & own[word]!);
+		return coats;
+	};
+	const outfitsOverBody = (): number => {
+		// Nobody's shoes are known: one pair that goes with everything stands in.
+		if (noShoes) return 1 + coatsOver(body.outer);
+		let outfits = 0;
+		for (let word = 0; word < body.shoes.length; word++) {
+			for (let rest = body.shoes[word]!; rest !== 0; rest &= rest - 1) {
+				const shoe = (word << 5) + (31 - Math.clz32(rest & -rest));
+				outfits += 1 + coatsOver(outerOfShoe[shoe]!);
+			}
+		}
+		return outfits;
+	};
 	let outfits = 0;
-	for (const one of top)
-		for (const other of bottom)
-			if (table.goes(one, other)) outfits += outfitsOverBody(table, [one, other], pairs, outer);
-	for (const one of full) outfits += outfitsOverBody(table, [one], pairs, outer);
+	const bottoms = bottom.map(fitsOf);
+	for (const one of top) {
+		const own = fitsOf(one);
+		for (const [at, other] of bottom.entries()) {
+			if (!table.goes(one, other)) continue;
+			const below = bottoms[at]!;
+			for (let word = 0; word < body.shoes.length; word++) body.shoes[word] = own.shoes[word]! & below.shoes[word]!;
+			for (let word = 0; word < body.outer.length; word++) body.outer[word] = own.outer[word]! & below.outer[word]!;
+			outfits += outfitsOverBody();
+		}
+	}
+	for (const one of full) {
+		const own = fitsOf(one);
+		body.shoes.set(own.shoes);
+		body.outer.set(own.outer);
+		outfits += outfitsOverBody();
+	}
 	return outfits;
 }
 

@@ -27,6 +27,8 @@ export type PairTable = {
 	readonly sentence: (one: number, other: number) => string;
 	/** Garments worn together with this one whose kind passes (default: supported), best first: support, echo, distance, id. */
 	readonly ranked: (index: number, options?: RankOptions) => number[];
+	/** Garments that go with this one. */
+	readonly partnerCount: (index: number) => number;
 };
 
 export type RankOptions = {
@@ -150,5 +152,12 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 		}
 		return result.slice(0, limit);
 	};
-	return { garments, slots, codes, together, kind, distance, sentence, ranked };
+	const partnerCount = (index: number) => {
+		let partners = 0;
+		for (let other = 0; other < count; other++) {
+			if (other !== index && together(index, other) && isSupported(kind(index, other))) partners++;
+		}
+		return partners;
+	};
+	return { garments, slots, codes, together, kind, distance, sentence, ranked, partnerCount };
 }

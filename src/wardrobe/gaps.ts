@@ -1,0 +1,141 @@
+import { deltaE2000Of } from '../colour/delta-e-many.ts';
+import type { Bands } from './bands.ts';
+import { colourWord } from './fit-sentence.ts';
+import type { Garment } from './garment.ts';
+import { slotOfKind } from './kind.ts';
+import { mainSwatch } from './main-colour.ts';
+import type { MissingPiece } from './missing-piece.ts';
+import { type Pairing, slotsWearing } from './pairings.ts';
+import type { PaletteColour } from './palette-colour.ts';
+import { heldGarments, type SeasonInput } from './season-input.ts';
+import { SLOTS, type Slot } from './slot.ts';
+
+/** What the season asks for and the wardrobe does not hold. */
+export type Gap = {
+	/** Stays the same while the palette and quotas do. */
+	readonly id: string;
+	readonly kind: 'colour' | 'slot';
+	readonly slot: Slot;
+	/** The palette colour that is missing; for a slot gap the one that would add most outfits, null without a palette. */
+	readonly paletteColourId: string | null;
+	/** Colour gap: the part of the colour that is not covered, 0..1 of its weight. Slot gap: pieces missing. */
+	readonly missing: number;
+	/** Supported outfits that one such piece would add. */
+	readonly outfitsAdded: number;
+	/** A stored garment that would fill it at no cost; null where there is none. */
+	readonly storedFirst: string | null;
+	readonly sentence: string;
+};
+
+/** A colour whose uncovered part is smaller is not worth a piece: about half of one garment in a set of 33. */
+const LEAST_MISSING_WEIGHT = 0.015;
+/** Under this part of its weight a colour counts as covered. */
+const LEAST_MISSING_SHARE = 0.25;
+const WORN_WITHIN = 10;
+
+/** Where the inspirations wear the colour, else where a piece in it would add most outfits. */
+function slotFor(
+	colour: PaletteColour,
+	pairings: readonly Pairing[],
+	pieces: readonly MissingPiece[],
+): { slot: Slot; seen: number } {
+	const [worn] = slotsWearing(colour.lab, pairings, WORN_WITHIN);
+	if (worn) return { slot: worn.slot, seen: worn.pairings };
+	const own = pieces.filter(({ paletteColourId }) => paletteColourId === colour.id);
+	const best = [...own].sort((a, b) => b.outfitsAdded - a.outfitsAdded)[0];
+	return { slot: best?.slot ?? 'top', seen: 0 };
+}
+
+function storedNear(garments: readonly Garment[], slot: Slot, colour: PaletteColour): Garment | null {
+	const near = garments
+		.filter(({ place, kind }) => place === 'stored' && slotOfKind(kind) === slot)
+		.flatMap((garment) => {
+			const main = mainSwatch(garment)?.lab;
+			if (!main) return [];
+			const distance = deltaE2000Of(main[0], main[1], main[2], colour.lab[0], colour.lab[1], colour.lab[2]);
+			return distance <= WORN_WITHIN + colour.spread ? [{ garment, distance }] : [];
+		})
+		.sort((a, b) => a.distance - b.distance || (a.garment.id < b.garment.id ? -1 : 1));
+	return near[0]?.garment ?? null;
+}
+
+const plural = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
+
+function colourGap(
+	input: SeasonInput,
+	colour: PaletteColour,
+	missing: number,
+	pairings: readonly Pairing[],
+	pieces: readonly MissingPiece[],
+): Gap {
+	const { slot, seen } = slotFor(colour, pairings, pieces);
+	const outfitsAdded =
+		pieces.find((piece) => piece.slot === slot && piece.paletteColourId === colour.id)?.outfitsAdded ?? 0;
+	const stored = storedNear(input.garments, slot, colour);
+	const sentence = [
+		`${Math.round(missing * 100)} % of ${colourWord(colour)} is covered by nothing you hold.`,
+		seen > 0
+			? `Your pictures wear it as ${slot}.`
+			: `No picture shows where it is worn; as ${slot} it would go with most.`,
+		`One such piece would add ${plural(outfitsAdded, 'supported outfit')}.`,
+		colour.firmness < 0.5 && colour.origin === 'derived'
+			? 'The colour itself is tentative: other pictures might not bring it back.'
+			: '',
+		stored ? `${stored.name} is stored and could fill it.` : '',
+	];
+	return {
+		id: `colour ${colour.id}`,
+		kind: 'colour',
+		slot,
+		paletteColourId: colour.id,
+		missing,
+		outfitsAdded,
+		storedFirst: stored?.id ?? null,
+		sentence: sentence.filter(Boolean).join(' '),
+	};
+}
+
+function slotGap(input: SeasonInput, slot: Slot, held: number, pieces: readonly MissingPiece[]): Gap {
+	const wanted = input.season.quotas[slot];
+	const best = pieces.find((piece) => piece.slot === slot);
+	const colour = input.palette.colours.find(({ id }) => id === best?.paletteColourId);
+	const stored = input.garments
+		.filter(({ place, kind }) => place === 'stored' && slotOfKind(kind) === slot)
+		.sort((a, b) => (a.id < b.id ? -1 : 1))[0];
+	const sentence = [
+		`The season wants ${wanted} of the slot ${slot}; you hold ${held}.`,
+		best && colour ? `In ${colourWord(colour)} it would add most: ${plural(best.outfitsAdded, 'outfit')}.` : '',
+		stored ? `${stored.name} is stored and could fill it.` : '',
+	];
+	return {
+		id: `slot ${slot}`,
+		kind: 'slot',
+		slot,
+		paletteColourId: colour?.id ?? null,
+		missing: wanted - held,
+		outfitsAdded: best?.outfitsAdded ?? 0,
+		storedFirst: stored?.id ?? null,
+		sentence: sentence.filter(Boolean).join(' '),
+	};
+}
+
+/** Colours and needs that what is held does not cover, those that would add most outfits first. */
+export function gapsOf(
+	input: SeasonInput,
+	bands: Bands,
+	pairings: readonly Pairing[],
+	pieces: readonly MissingPiece[],
+): Gap[] {
+	const colours = bands.asked.flatMap(({ paletteColourId, amount, missing }) => {
+		const colour = input.palette.colours.find(({ id }) => id === paletteColourId)!;
+		const counts = missing >= LEAST_MISSING_WEIGHT && missing / amount >= LEAST_MISSING_SHARE;
+		return counts ? [colourGap(input, colour, missing / amount, pairings, pieces)] : [];
+	});
+	const held = heldGarments(input);
+	const needs = SLOTS.map((slot) => ({ slot, count: held.filter(({ kind }) => slotOfKind(kind) === slot).length }))
+		.filter(({ slot, count }) => count < input.season.quotas[slot])
+		.map(({ slot, count }) => slotGap(input, slot, count, pieces));
+	const byWorth = (a: Gap, b: Gap) =>
+		b.outfitsAdded - a.outfitsAdded || b.missing - a.missing || (a.id < b.id ? -1 : 1);
+	return [...colours.sort(byWorth), ...needs.sort(byWorth)];
+}
