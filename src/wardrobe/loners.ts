@@ -1,4 +1,3 @@
-import { deltaE2000Of } from '../colour/delta-e-many.ts';
 import { hueGapDegrees, type Lab65 } from '../colour/lab65.ts';
 import { fitPercentOf } from './fit.ts';
 import { FITS_FROM_PERCENT } from './fit-score.ts';
@@ -6,6 +5,7 @@ import type { Garment } from './garment.ts';
 import { lonerSentence } from './loner-sentence.ts';
 import { isNeutral, mainSwatch, seenSwatches } from './main-colour.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
+import { distanceBetween, REACH } from './palette-pool.ts';
 import { rereadsOf } from './rereads.ts';
 import type { PairContext } from './support.ts';
 
@@ -60,17 +60,17 @@ type Nearest = { readonly index: number; readonly distance: number; readonly hue
 function nearestPartner(
 	main: Lab65,
 	partners: readonly number[],
-	coloursOf: (partner: number) => PartnerColours,
+	/** Main colour first. */
+	coloursOf: (partner: number) => readonly Lab65[],
 ): Nearest {
 	let index = -1;
 	let distance = Number.POSITIVE_INFINITY;
 	let hueNeighbour = false;
 	for (const partner of partners) {
-		const { main: own, lesser } = coloursOf(partner);
-		const apart = Math.min(
-			distanceBetween(main, own),
-			...lesser.map((lab) => distanceBetween(main, lab)).filter((echo) => echo <= REACH),
-		);
+		const [own, ...lesser] = coloursOf(partner);
+		if (!own) continue;
+		const echoes = lesser.map((lab) => distanceBetween(main, lab)).filter((echo) => echo <= REACH);
+		const apart = Math.min(distanceBetween(main, own), ...echoes);
 		if (apart < distance) {
 			distance = apart;
 			index = partner;
@@ -79,6 +79,14 @@ function nearestPartner(
 	}
 	return { index, distance, hueNeighbour };
 }
+
+const mainColourFirst = (garment: Garment): Lab65[] => {
+	const main = mainSwatch(garment);
+	return seenSwatches(garment)
+		.slice()
+		.sort((one, other) => Number(other === main) - Number(one === main))
+		.map(({ lab }) => lab);
+};
 
 /** Garments that something beyond colour already joins to a partner: worn, approved, or shown by the inspirations. */
 const isJoined = (table: PairTable, index: number): boolean =>
@@ -112,7 +120,7 @@ export function lonersOf(
 	options: { readonly seed?: number; readonly table?: PairTable; readonly limit?: number } = {},
 ): Loner[] {
 	const table = options.table ?? pairTable(garments, context);
-	const seen = table.garments.map((garment) => seenSwatches(garment).map(({ lab }) => lab));
+	const seen = table.garments.map(mainColourFirst);
 	const rereads = rereadsOf(table.garments, seen, options.seed ?? 1);
 	const holds = (nearest: Nearest, beyond: number) => nearest.distance > beyond && !nearest.hueNeighbour;
 	const heldShare = (index: number, main: Lab65, partners: readonly number[], beyond: number) => {
