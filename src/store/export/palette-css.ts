@@ -1,0 +1,13 @@
+import { hexFromLab } from '../../colour/lab65.ts';
+import type { Palette } from '../../wardrobe/palette-colour.ts';
+import { tokenName } from './token-name.ts';
+
+/** The palette as CSS custom properties: hex for any browser, and CIELAB beside it in a comment, since hex rounds. */
+export function paletteCss(palette: Palette, title: string): string {
+	const safe = title.replaceAll('*/', '* /');
+	const lines = palette.colours.map((colour) => {
+		const [L, a, b] = colour.lab.map((value) => value.toFixed(1));
+		return `\t--${tokenName(colour)}: ${hexFromLab(colour.lab)}; /* ${colour.role}, CIELAB D65 ${L} ${a} ${b} */`;
+	});
+	return `/* ${safe}. A colour on a screen is not the cloth. */\n:root {\n${lines.join('\n')}\n}\n`;
+}
