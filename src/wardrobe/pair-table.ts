@@ -1,14 +1,8 @@
-import { deltaE2000Of } from '../colour/delta-e-many.ts';
-import type { Lab65 } from '../colour/lab65.ts';
 import { areComplementary } from './complementary-slots.ts';
 import { echoDistance } from './echo.ts';
-import { fitPercentOf } from './fit.ts';
-import { FITS_FROM_PERCENT } from './fit-score.ts';
 import type { Garment } from './garment.ts';
-import { inspiredPairs } from './inspired-pairs.ts';
-import { slotOfKind } from './kind.ts';
-import { isNeutral, mainSwatch, seenSwatches, withExactGrey } from './main-colour.ts';
-import type { Palette } from './palette-colour.ts';
+import { CODE, codeByColour, type PairFacts, pairFacts } from './pair-facts.ts';
+import { distanceBetween } from './palette-pool.ts';
 import type { Slot } from './slot.ts';
 import { isSupported, type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
 import { supportSentence } from './support-sentence.ts';
@@ -22,6 +16,8 @@ export type PairTable = {
 	/** Whether the two are worn in one outfit at all: their slots are complementary. */
 	readonly together: (one: number, other: number) => boolean;
 	readonly kind: (one: number, other: number) => SupportKind;
+	/** Whether the pair counts as going together: neither unproven nor refused. */
+	readonly supported: (one: number, other: number) => boolean;
 	/** CIEDE2000 of the two main colours, greys taken as exact greys; 100 where a garment has no colours yet. */
 	readonly distance: (one: number, other: number) => number;
 	readonly sentence: (one: number, other: number) => string;
@@ -38,38 +34,47 @@ export type RankOptions = {
 	readonly limit?: number;
 };
 
-/** A piece is a base neutral when this share of it lies near the palette's base colours. Common practice, no source. */
-const BASE_SHARE = 0.7;
-
-/** Near a base colour: CIEDE2000 10, the distance that counts as a palette colour's support in a picture. */
-const BASE_WITHIN = 10;
-
 /** Stands for "no colours to compare": as far as black from white. */
 const UNKNOWN_DISTANCE = 100;
 
-const CODE = Object.fromEntries(SUPPORT_KINDS.map((kind, code) => [kind, code])) as Record<SupportKind, number>;
-
-const pairKey = (a: string, b: string): string => (a < b ? `${a}\n${b}` : `${b}\n${a}`);
-
-/** Whether a garment carries the set: most of it near the palette's base colours, or neutral where the palette has none. */
-function isBaseNeutral(garment: Garment, palette: Palette): boolean {
-	const base = palette.colours.filter(({ role }) => role === 'base');
-	const nearBase = (lab: Lab65) =>
-		base.length === 0
-			? isNeutral(lab)
-			: base.some(({ lab: c }) => deltaE2000Of(lab[0], lab[1], lab[2], c[0], c[1], c[2]) <= BASE_WITHIN);
-	const area = garment.swatches.reduce((sum, { share }) => sum + share, 0);
-	const near = garment.swatches.reduce((sum, { lab, share }) => sum + (nearBase(lab) ? share : 0), 0);
-	return area > 0 && near >= BASE_SHARE * area;
+/** The codes of all pairs by colour, or only of those in `rows`; both halves. */
+function codesByColour(facts: PairFacts, rows: readonly number[] | null): Uint8Array {
+	const count = facts.slots.length;
+	const codes = new Uint8Array(count * count).fill(CODE.unproven);
+	for (const one of rows ?? facts.slots.keys()) {
+		for (let other = rows ? 0 : one + 1; other < count; other++) {
+			if (other === one) continue;
+			const code = codeByColour(facts, one, other);
+			codes[one * count + other] = code;
+			codes[other * count + one] = code;
+		}
+	}
+	return codes;
 }
 
-/** What the user did and said, by pair. */
-function userWords(context: PairContext): ReadonlyMap<string, number> {
-	const words = new Map<string, number>();
-	for (const { garmentA, garmentB } of context.wornTogether) words.set(pairKey(garmentA, garmentB), CODE.worn);
+/** Writes over the codes what the user did, then what the user said; returns the days worn together by cell of the table. */
+function writeUserWords(
+	codes: Uint8Array,
+	garments: readonly Garment[],
+	context: PairContext,
+): ReadonlyMap<number, number> {
+	const indexOf = new Map(garments.map(({ id }, index) => [id, index]));
+	const cellsOf = (a: string, b: string): number[] => {
+		const one = indexOf.get(a);
+		const other = indexOf.get(b);
+		if (one === undefined || other === undefined || one === other) return [];
+		return [one * garments.length + other, other * garments.length + one];
+	};
+	const days = new Map<number, number>();
+	for (const worn of context.wornTogether) {
+		for (const cell of cellsOf(worn.garmentA, worn.garmentB)) {
+			codes[cell] = CODE.worn;
+			days.set(cell, worn.days);
+		}
+	}
 	for (const { garmentA, garmentB, word } of context.pairWords)
-		words.set(pairKey(garmentA, garmentB), word === 'approved' ? CODE.approved : CODE.no);
-	return words;
+		for (const cell of cellsOf(garmentA, garmentB)) codes[cell] = word === 'approved' ? CODE.approved : CODE.no;
+	return days;
 }
 
 /**
@@ -78,40 +83,18 @@ function userWords(context: PairContext): ReadonlyMap<string, number> {
  */
 export function pairTable(garments: readonly Garment[], context: PairContext, rows?: readonly number[]): PairTable {
 	const count = garments.length;
-	const slots = garments.map(({ kind }) => slotOfKind(kind));
-	const mains = garments.map((garment) => mainSwatch(garment)?.lab ?? null);
-	const greyed = mains.map((lab) => (lab ? withExactGrey(lab) : null));
-	const seen = garments.map((garment) => seenSwatches(garment).map(({ lab }) => withExactGrey(lab)));
-	const inPalette = garments.map((garment) => fitPercentOf(garment, context.palette) >= FITS_FROM_PERCENT);
-	const base = garments.map((garment) => isBaseNeutral(garment, context.palette));
-	const inspired = inspiredPairs(slots, mains, context.pairings);
-	const words = userWords(context);
+	const facts = pairFacts(garments, context);
+	const { slots, mains, greyed, seen, base, inspired } = facts;
+	const codes = codesByColour(facts, rows ?? null);
+	const days = writeUserWords(codes, garments, context);
 
-	const codes = new Uint8Array(count * count).fill(CODE.unproven);
 	const together = (one: number, other: number) => areComplementary(slots[one]!, slots[other]!);
-	const codeOf = (one: number, other: number): number => {
-		const word = words.size > 0 ? words.get(pairKey(garments[one]!.id, garments[other]!.id)) : undefined;
-		if (word !== undefined) return word;
-		if (!together(one, other) || !mains[one] || !mains[other]) return CODE.unproven;
-		if (inspired.has(one, other)) return CODE.inspired;
-		if (inPalette[one] && inPalette[other]) return CODE.palette;
-		if (base[one] || base[other]) return CODE.base;
-		return echoDistance(seen[one]!, seen[other]!) !== null ? CODE.echo : CODE.unproven;
-	};
-	for (const one of rows ?? garments.keys()) {
-		for (let other = rows ? 0 : one + 1; other < count; other++) {
-			if (other === one) continue;
-			const code = codeOf(one, other);
-			codes[one * count + other] = code;
-			codes[other * count + one] = code;
-		}
-	}
-
 	const kind = (one: number, other: number) => SUPPORT_KINDS[codes[one * count + other]!]!;
+	const supported = (one: number, other: number) => codes[one * count + other]! < CODE.unproven;
 	const distance = (one: number, other: number) => {
 		const a = greyed[one];
 		const b = greyed[other];
-		return a && b ? deltaE2000Of(a[0], a[1], a[2], b[0], b[1], b[2]) : UNKNOWN_DISTANCE;
+		return a && b ? distanceBetween(a, b) : UNKNOWN_DISTANCE;
 	};
 	const sentence = (one: number, other: number) =>
 		supportSentence(kind(one, other), {
@@ -119,10 +102,7 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 			other: garments[other]!,
 			together: together(one, other),
 			baseName: base[one] ? garments[one]!.name : garments[other]!.name,
-			days:
-				context.wornTogether.find(
-					({ garmentA, garmentB }) => pairKey(garmentA, garmentB) === pairKey(garments[one]!.id, garments[other]!.id),
-				)?.days ?? 0,
+			days: days.get(one * count + other) ?? 0,
 			pairing: inspired.best(one, other),
 			echo: echoDistance(seen[one]!, seen[other]!),
 			distance: mains[one] && mains[other] ? distance(one, other) : null,
@@ -154,10 +134,9 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 	};
 	const partnerCount = (index: number) => {
 		let partners = 0;
-		for (let other = 0; other < count; other++) {
-			if (other !== index && together(index, other) && isSupported(kind(index, other))) partners++;
-		}
+		for (let other = 0; other < count; other++)
+			if (other !== index && together(index, other) && supported(index, other)) partners++;
 		return partners;
 	};
-	return { garments, slots, codes, together, kind, distance, sentence, ranked, partnerCount };
+	return { garments, slots, codes, together, kind, supported, distance, sentence, ranked, partnerCount };
 }

@@ -30,7 +30,8 @@ describe('what the inspirations wear with what', () => {
 	});
 
 	it('does not depend on the order of the pictures', () => {
-		const tint = fc.double({ min: -9, max: 9, noNaN: true });
+		// Plus 0 turns -0, which no reading holds, into 0.
+		const tint = fc.double({ min: -9, max: 9, noNaN: true }).map((value) => value + 0);
 		fc.assert(
 			fc.property(fc.array(fc.tuple(tint, tint), { minLength: 1, maxLength: 8 }), (tints) => {
 				const board = tints.map(([x, y]) =>

@@ -39,7 +39,8 @@ const aSwatchList: fc.Arbitrary<Swatch[]> = fc.array(
 			fc.double({ min: -60, max: 60, noNaN: true }),
 			fc.double({ min: 0.05, max: 1, noNaN: true }),
 		)
-		.map(([L, a, b, share]) => aSwatch([L, a, b], share, 'top')),
+		// Plus 0 turns -0, which no reading holds, into 0.
+		.map(([L, a, b, share]) => aSwatch([L, a + 0, b + 0], share, 'top')),
 	{ minLength: 1, maxLength: 5 },
 );
 

@@ -26,7 +26,7 @@ const aWardrobe: fc.Arbitrary<Garment[]> = fc
 		),
 		{ minLength: 1, maxLength: 8 },
 	)
-	.map((parts) => parts.map(([kind, L, a, b], index) => aGarment({ id: `g${index}`, kind, lab: [L, a, b] })));
+	.map((parts) => parts.map(([kind, L, a, b], index) => aGarment({ id: `g${index}`, kind, lab: [L, a + 0, b + 0] })));
 
 describe('what speaks for wearing two garments together', () => {
 	it('is unproven, not no, where nothing speaks for it', () => {
