@@ -3,6 +3,7 @@ import type { Lab65 } from '../colour/lab65.ts';
 import { colourName } from '../colour/name.ts';
 import type { Correction, Pattern, Reading } from '../wardrobe/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/slot.ts';
+import { backgroundColour } from './background.ts';
 import { type ClothPixels, clothPixels, sampleOf } from './cloth-pixels.ts';
 import { type DecodedPhoto, decodePhoto } from './decode.ts';
 import { type DerivedPictures, derivedPictures } from './derived-pictures.ts';
@@ -97,6 +98,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		patternBySlot: patternsBySlot(raw),
 		light,
 		trust: trustOf(light),
+		background: isScene ? null : backgroundColour(analysis, outline.labels),
 		widthPx: photo.widthPx,
 		heightPx: photo.heightPx,
 		takenAt: photo.takenAt,

@@ -2,7 +2,7 @@ import cookie from '@fastify/cookie';
 import helmet from '@fastify/helmet';
 import multipart from '@fastify/multipart';
 import rateLimit from '@fastify/rate-limit';
-import sse from '@fastify/sse';
+import { fastifySSE } from '@fastify/sse';
 import swagger from '@fastify/swagger';
 import Fastify, { type FastifyError, type FastifyInstance } from 'fastify';
 import { MAX_PHOTO_BYTES } from '../photo/limits.ts';
@@ -109,7 +109,7 @@ export async function buildApp(
 	await app.register(multipart, {
 		limits: { fileSize: MAX_PHOTO_BYTES, files: MAX_FILES_A_REQUEST, fields: 20, fieldSize: 2000 },
 	});
-	await app.register(sse);
+	await app.register(fastifySSE);
 	await app.register(swagger, { openapi: { openapi: '3.1.0', info: { title: 'Dyelot', version: '1' } } });
 	refuseForeignRequests(app, () => services.sharing?.names() ?? []);
 	if (services.sharing) guardSharedApi(app, services.sharing);

@@ -2,8 +2,8 @@ import type { Store } from '../store/store.ts';
 import { appearanceOf } from '../wardrobe/appearance.ts';
 import type { Palette } from '../wardrobe/palette-colour.ts';
 import type { Reading } from '../wardrobe/reading.ts';
-import type { SeasonInput } from '../wardrobe/report.ts';
 import type { Season } from '../wardrobe/season.ts';
+import type { SeasonInput } from '../wardrobe/season-input.ts';
 import { loadGarments } from './load-garments.ts';
 import { type Services, todayOf } from './services.ts';
 

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { availableParallelism } from 'node:os';
 import { createReaderPool } from '../photo/pool.ts';
+import { writeBackup } from '../store/backup.ts';
 import { openHome } from '../store/open-home.ts';
 import { buildApp } from './app.ts';
 import { createEventHub } from './events.ts';
@@ -51,7 +52,7 @@ export async function openServices(
 		jobs,
 		events,
 		sharing: settings.share ? createSharing(() => Date.now()) : null,
-		homePath: settings.homePath,
+		backup: (to) => writeBackup(home, settings.homePath, to),
 		findings: home.findings,
 		now,
 		newId: randomUUID,

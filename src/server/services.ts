@@ -13,8 +13,8 @@ export type Services = {
 	readonly events: EventHub;
 	/** null unless started with --share. */
 	readonly sharing: Sharing | null;
-	/** Folder that holds the home, for backups; null where the store is not on local disk. */
-	readonly homePath: string | null;
+	/** Writes the whole home as one archive; null where the store is not on local disk. */
+	readonly backup: ((to: NodeJS.WritableStream) => Promise<void>) | null;
 	/** What start-up found and mended. */
 	readonly findings: readonly string[];
 	readonly now: () => Date;

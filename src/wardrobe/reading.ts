@@ -69,6 +69,8 @@ export type Reading = {
 	readonly patternBySlot: Readonly<Partial<Record<Slot, Pattern>>>;
 	readonly light: Light;
 	readonly trust: Trust;
+	/** Median colour of what is neither clothes nor person, uncorrected: the bed or floor; null for a scene or where nothing of it is seen. */
+	readonly background: Lab65 | null;
 	/** Upright picture size in pixels. */
 	readonly widthPx: number;
 	readonly heightPx: number;

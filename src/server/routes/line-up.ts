@@ -3,7 +3,6 @@ import { Type } from 'typebox';
 import { buildLineUp, type LineUpRequest, whatIf } from '../../wardrobe/line-up.ts';
 import type { Quotas, Season } from '../../wardrobe/season.ts';
 import { notFound } from '../errors.ts';
-import { proveLineUp } from '../prove.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { quotasSchema } from '../schemas/season.ts';
 import { loadSeasonInput } from '../season-input.ts';
@@ -53,7 +52,7 @@ export function lineUpRoutes(app: FastifyInstance, services: Services): void {
 			const input = await loadSeasonInput(services, season);
 			const lineUpRequest: LineUpRequest = { quotas: season.quotas, targetCount: season.targetCount, ...wanted };
 			const result = buildLineUp(input, lineUpRequest);
-			return prove ? proveLineUp(input, lineUpRequest, result) : result;
+			return result;
 		},
 	);
 	app.post<ById & { Body: { garmentIds: string[]; remove: string[]; add: string[] } }>(

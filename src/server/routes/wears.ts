@@ -1,10 +1,11 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import type { Wear } from '../../wardrobe/wear.ts';
-import { wearsFromCsv } from '../../wardrobe/wear-csv.ts';
+
 import { notFound, UserError } from '../errors.ts';
 import { exact, isoDate } from '../schemas/basics.ts';
 import { type Services, todayOf } from '../services.ts';
+import { wearsFromCsv } from '../wears-import.ts';
 
 const wear = exact({ garmentId: Type.String({ maxLength: 100 }), on: isoDate });
 

@@ -1,0 +1,33 @@
+import { parseArgs } from 'node:util';
+import { loadSeasonInput } from '../../server/season-input.ts';
+import { openHome } from '../../store/open-home.ts';
+import { defaultHomePath } from '../../store/paths.ts';
+import { seasonReport } from '../../wardrobe/report.ts';
+import { textOfReport } from '../report-text.ts';
+
+/** `dyelot report`: the newest season that is not archived, or the one named. */
+export async function reportCommand(words: string[]): Promise<number> {
+	const { values } = parseArgs({
+		args: words,
+		options: { home: { type: 'string' }, season: { type: 'string' }, json: { type: 'boolean', default: false } },
+	});
+	const now = () => new Date();
+	const home = await openHome(values.home ?? defaultHomePath(), { now });
+	try {
+		const seasons = (await home.store.seasons.list()).sort((a, b) => b.startsOn.localeCompare(a.startsOn));
+		const season = values.season
+			? seasons.find(({ name, id }) => name === values.season || id === values.season)
+			: seasons.find(({ archived }) => !archived);
+		if (!season) {
+			const known = seasons.map(({ name }) => `"${name}"`).join(', ') || 'none';
+			throw new Error(
+				`Expected a season${values.season ? ` named "${values.season}"` : ''} for the report; the home has ${known}.`,
+			);
+		}
+		const report = seasonReport(await loadSeasonInput({ store: home.store, now }, season));
+		console.log(values.json ? JSON.stringify(report) : textOfReport(report));
+		return 0;
+	} finally {
+		await home.close();
+	}
+}

@@ -1,0 +1,17 @@
+import type { Lab65 } from '../colour/lab65.ts';
+import { sampleOf } from './cloth-pixels.ts';
+import { BACKGROUND, type LabelMap, type Pixels } from './pixels.ts';
+
+/** Less than this share of the frame says nothing of the place. */
+const LEAST_SHARE = 0.05;
+
+/** Median of each CIELAB coordinate over the background, or null where too little of it is seen. */
+export function backgroundColour(pixels: Pixels, labels: LabelMap): Lab65 | null {
+	const { labs, area } = sampleOf(pixels, (i) => labels.classes[i] === BACKGROUND, null);
+	if (area < LEAST_SHARE * labels.classes.length) return null;
+	const median = (axis: number) => {
+		const values = Array.from({ length: labs.length / 3 }, (_, i) => labs[i * 3 + axis]!).sort((a, b) => a - b);
+		return values[Math.floor(values.length / 2)]!;
+	};
+	return [median(0), median(1), median(2)];
+}

@@ -1,0 +1,8 @@
+import type { FastifyInstance } from 'fastify';
+import { loadDemo } from '../load-demo.ts';
+import type { Services } from '../services.ts';
+
+/** The demo wardrobe with one click. */
+export function demoRoutes(app: FastifyInstance, services: Services): void {
+	app.post('/api/demo', async (_request, reply) => reply.code(201).send(await loadDemo(services)));
+}

@@ -1,0 +1,70 @@
+import type { FastifyInstance } from 'fastify';
+import { Type } from 'typebox';
+import { garmentsCsv } from '../../store/export/garments-csv.ts';
+import { garmentsFromCsv } from '../../store/export/garments-import.ts';
+import { UserError } from '../errors.ts';
+import { newGarment } from '../intake.ts';
+import { loadGarments } from '../load-garments.ts';
+import type { Services } from '../services.ts';
+
+/** Everything in open formats, and garments from a table with a preview. */
+export function exportRoutes(app: FastifyInstance, services: Services): void {
+	const { store, events, newId, now } = services;
+	app.get('/api/garments.csv', async (_request, reply) =>
+		reply
+			.type('text/csv; charset=utf-8')
+			.header('content-disposition', 'attachment; filename="garments.csv"')
+			.send(garmentsCsv(await loadGarments(store))),
+	);
+	app.get('/api/everything.json', async (_request, reply) => {
+		const seasons = await store.seasons.list();
+		const bySeason = async <T>(load: (id: string) => Promise<T>) =>
+			Object.fromEntries(await Promise.all(seasons.map(async ({ id }) => [id, await load(id)] as const)));
+		const [garments, inspirations, wishes, candidates, makers, photos, wears, pairWords, palettes, lineUps] =
+			await Promise.all([
+				loadGarments(store),
+				store.inspirations.list(),
+				store.wishes.list(),
+				store.candidates.list(),
+				store.makers.list(),
+				store.photos.list(),
+				store.wears(),
+				store.pairWords(),
+				bySeason((id) => store.palette(id)),
+				bySeason((id) => store.lineUp(id)),
+			]);
+		const all = {
+			seasons,
+			palettes,
+			lineUps,
+			garments,
+			inspirations,
+			wishes,
+			candidates,
+			makers,
+			wears,
+			pairWords,
+			photos,
+		};
+		return reply.header('content-disposition', 'attachment; filename="dyelot.json"').send(all);
+	});
+	app.post<{ Body: string; Querystring: { preview?: boolean } }>(
+		'/api/garments/import',
+		{ schema: { querystring: Type.Object({ preview: Type.Optional(Type.Boolean()) }) } },
+		async (request) => {
+			if (typeof request.body !== 'string')
+				throw new UserError('bad-request', 'Expected CSV text for an import of garments; received something else.');
+			const found = garmentsFromCsv(request.body);
+			if (request.query.preview) return found;
+			const at = now().toISOString();
+			for (const garment of found.garments) {
+				await store.garments.put(
+					{ ...newGarment(newId(), [], garment.name, at), ...garment },
+					`Imported ${garment.name}`,
+				);
+			}
+			events.send({ event: 'changed', data: { what: 'garments' } });
+			return { ...found, added: found.garments.length };
+		},
+	);
+}
