@@ -34,20 +34,47 @@ const closing = (fit: Omit<Fit, 'sentence'>, trust: Trust): string => {
 	return `The photo may err by ${error}${why}, so it could be ${range}; its colours as read say ${fit.likely}.`;
 };
 
-/** The reasons of a fit in one or two sentences: the heaviest swatch, the heaviest that does not count in full, and how sure it is. */
+/** What lies near one palette colour, taken together: share, and mean distance by area. */
+type NearPart = {
+	readonly colour: PaletteColour;
+	readonly share: number;
+	readonly distance: number;
+	readonly within: boolean;
+};
+
+function nearParts(fit: Omit<Fit, 'sentence'>, palette: Palette): NearPart[] {
+	return palette.colours
+		.map((colour) => {
+			const own = fit.swatches.filter(
+				({ paletteColourId, score }) => paletteColourId === colour.id && score >= ODD_UNDER,
+			);
+			const share = own.reduce((sum, { swatch }) => sum + swatch.share, 0);
+			const distance = own.reduce((sum, one) => sum + one.distance * one.swatch.share, 0) / share;
+			return { colour, share, distance, within: own.every(({ beyondSpread }) => beyondSpread === 0) };
+		})
+		.filter(({ share }) => share > 0)
+		.sort((one, other) => other.share - one.share);
+}
+
+/** A swatch that counts less than half is odd, and told apart. */
+const ODD_UNDER = 0.5;
+
+/** The reasons of a fit: what of it lies near which colour, the heaviest part first, the heaviest odd part, and how sure it is. */
 export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: Palette): string {
-	const byShare = [...fit.swatches].sort((one, other) => other.swatch.share - one.swatch.share);
-	const told = byShare.slice(0, 1);
-	const odd = byShare.slice(1).find(({ score }) => score < 0.5);
-	if (odd) told.push(odd);
-	const words = told.map((one, index) => {
-		const colour = palette.colours.find(({ id }) => id === one.paletteColourId) ?? null;
-		const share = shareText(one.swatch.share);
-		const far = one.beyondSpread >= NOTHING_FROM || !colour;
-		const subject = index === 0 ? `${share} of it` : `the ${one.swatch.name} part, ${share},`;
-		return far
-			? `${subject} is ${distanceText(one.distance)} from anything in the palette`
-			: `${subject} is ${distanceText(one.distance)} from ${colourWord(colour)}`;
+	const near = nearParts(fit, palette).map(({ colour, share, distance, within }) => {
+		const spread = within ? ', within its spread' : '';
+		return `${shareText(share)} of it is ${distanceText(distance)} from ${colourWord(colour)}${spread}`;
 	});
-	return `${words.join('; ')}. ${closing(fit, trust)}`;
+	const odd = fit.swatches
+		.filter(({ score }) => score < ODD_UNDER)
+		.sort((one, other) => other.swatch.share - one.swatch.share)[0];
+	const oddColour = odd && palette.colours.find(({ id }) => id === odd.paletteColourId);
+	const where = odd && odd.beyondSpread < NOTHING_FROM && oddColour ? colourWord(oddColour) : 'anything in the palette';
+	const told = near.slice(0, 2);
+	if (odd)
+		told.push(
+			`the ${odd.swatch.name} part, ${shareText(odd.swatch.share)}, is ${distanceText(odd.distance)} from ${where}`,
+		);
+	const reasons = told.join('; ');
+	return `${reasons.charAt(0).toUpperCase()}${reasons.slice(1)}. ${closing(fit, trust)}`;
 }

@@ -26,7 +26,7 @@ export type SwatchFit = {
 export type Fit = {
 	/** 0..100: area-weighted mean of the swatches' scores; 0 where there is nothing to compare. */
 	readonly percent: number;
-	/** What it could be if every swatch were wrong by the photo's expected error, away from or towards the palette. */
+	/** What it could be within the photo's expected error, towards or away from the palette: holds about 80 % of the time, as the error does. */
 	readonly low: number;
 	readonly high: number;
 	readonly verdict: Verdict;
@@ -36,46 +36,56 @@ export type Fit = {
 	readonly swatches: readonly SwatchFit[];
 };
 
+export type NearestColour = {
+	readonly colour: PaletteColour;
+	/** CIEDE2000 to its centre. */
+	readonly distance: number;
+	/** What of it lies beyond the colour's spread, 0 or more. */
+	readonly beyondSpread: number;
+	/** Least distance beyond a spread over all colours, negative inside one: what an error of the photo is added to. */
+	readonly margin: number;
+};
+
 /** The palette colour with the least distance beyond its spread (ties: the nearer centre, then the earlier), or `null` for an empty palette. */
-export function nearestColour(
-	lab: Lab65,
-	palette: Palette,
-): { readonly colour: PaletteColour; readonly distance: number; readonly beyondSpread: number } | null {
-	let best: { colour: PaletteColour; distance: number; beyondSpread: number } | null = null;
+export function nearestColour(lab: Lab65, palette: Palette): NearestColour | null {
+	let best: NearestColour | null = null;
 	for (const colour of palette.colours) {
 		const distance = deltaE2000Of(lab[0], lab[1], lab[2], colour.lab[0], colour.lab[1], colour.lab[2]);
+		const margin = Math.min(distance - colour.spread, best?.margin ?? Number.POSITIVE_INFINITY);
 		const beyondSpread = Math.max(0, distance - colour.spread);
-		if (
+		const nearer: boolean =
 			best === null ||
 			beyondSpread < best.beyondSpread ||
-			(beyondSpread === best.beyondSpread && distance < best.distance)
-		) {
-			best = { colour, distance, beyondSpread };
-		}
+			(beyondSpread === best.beyondSpread && distance < best.distance);
+		best = nearer ? { colour, distance, beyondSpread, margin } : { ...best!, margin };
 	}
 	return best;
 }
 
+/**
+ * A photo's stated error is the length in three directions that 80 % of errors stay under (2.154 standard deviations, chi distribution with
+ * 3 degrees of freedom). Along the one direction that leads to or from the palette, 80 % stay within 1.282 standard deviations either
+ * way. What the error does sideways is in the palette's spreads already, which were measured on photos too.
+ */
+const ALONG_ONE_DIRECTION = 1.282 / 2.154;
+
 /** Area-weighted mean score, 0..100, with every swatch taken `shift` further from the palette; 0 without area. */
-function percentOf(parts: readonly Pick<SwatchFit, 'swatch' | 'beyondSpread'>[], shift: number): number {
+function percentOf(parts: readonly { readonly share: number; readonly margin: number }[], shift: number): number {
 	let area = 0;
 	let covered = 0;
-	for (const { swatch, beyondSpread } of parts) {
-		area += swatch.share;
-		covered += swatch.share * fitScore(beyondSpread + shift);
+	for (const { share, margin } of parts) {
+		area += share;
+		covered += share * fitScore(Math.max(0, margin + shift));
 	}
 	return area > 0 ? Math.min(100, (100 * covered) / area) : 0;
 }
 
+const partsOf = ({ swatches }: Pick<Appearance, 'swatches'>, palette: Palette) =>
+	swatches.map(({ lab, share }) => ({ share, margin: nearestColour(lab, palette)!.margin }));
+
 /** The number of `fitOf` alone, 0..100, without interval and sentences: for judgements over many garments. */
-export function fitPercentOf(appearance: Pick<Appearance, 'swatches'>, palette: Palette): number {
-	if (palette.colours.length === 0) return 0;
-	const parts = appearance.swatches.map((swatch) => ({
-		swatch,
-		beyondSpread: nearestColour(swatch.lab, palette)!.beyondSpread,
-	}));
-	return percentOf(parts, 0);
-}
+export const fitPercentOf = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): number =>
+	palette.colours.length === 0 ? 0 : percentOf(partsOf(appearance, palette), 0);
 
 const verdictOf = (percent: number): Exclude<Verdict, 'unsure'> =>
 	percent >= FITS_FROM_PERCENT ? 'fits' : percent >= NEAR_FROM_PERCENT ? 'near' : 'off';
@@ -114,8 +124,9 @@ export function fitOf(appearance: Appearance, palette: Palette): Fit {
 			swatches,
 		};
 	}
-	const percentWith = (shift: number) => percentOf(swatches, shift);
-	const { error } = appearance.trust;
+	const parts = partsOf(appearance, palette);
+	const percentWith = (shift: number) => percentOf(parts, shift);
+	const error = appearance.trust.error * ALONG_ONE_DIRECTION;
 	const [percent, low, high] = [percentWith(0), percentWith(error), percentWith(-error)];
 	const likely = verdictOf(percent);
 	const verdict: Verdict = verdictOf(low) === verdictOf(high) ? likely : 'unsure';

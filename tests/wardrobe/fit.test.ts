@@ -116,6 +116,15 @@ describe('the fit of a garment', () => {
 		expect(fitOf(piece([[between, 1]], 9), palette)).toMatchObject({ verdict: 'unsure', likely: 'near' });
 	});
 
+	it('is surer of a colour deep inside a spread than of one at its border, for the same photo', () => {
+		const palette = { colours: [aPaletteColour('oat', OAT, { spread: 8 })] };
+		const inside = fitOf(piece([[OAT, 1]], 12), palette);
+		const border = fitOf(piece([[[OAT[0] - 11, OAT[1], OAT[2]], 1]], 12), palette);
+		expect([inside.percent, border.percent]).toEqual([100, 100]);
+		expect(inside.low).toBeGreaterThan(border.low);
+		expect(inside.verdict).toBe('fits');
+	});
+
 	it('gives its reasons in words: what is near what, and what is odd', () => {
 		const fit = fitOf(
 			piece(
@@ -129,7 +138,7 @@ describe('the fit of a garment', () => {
 			aPalette(),
 		);
 		expect(fit.sentence).toMatch(
-			/^62 % of it is \d\.\d from oat; the .+ part, 21 %, is \d+ from anything in the palette\. /,
+			/^62 % of it is \d\.\d from oat, within its spread; 17 % of it is 0\.0 from ink, within its spread; the .+ part, 21 %, is \d+ from anything in the palette\. /,
 		);
 		expect(fit.swatches.map(({ paletteColourId }) => paletteColourId).slice(0, 2)).toEqual(['oat', 'ink']);
 		expect(fit.swatches[0]!.sentence).toMatch(/^62 % of it, .+, is \d\.\d from oat, within its spread\.$/);
