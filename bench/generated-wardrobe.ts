@@ -71,6 +71,7 @@ export function generatedBoard(count: number, seed: string): Reading[] {
 			patternBySlot: {},
 			light: { source: 'none', cast: null, strength: 0, reason: 'generated' },
 			trust: { error: 6, reasons: ['generated'], advice: null },
+			background: null,
 			widthPx: 800,
 			heightPx: 1200,
 			takenAt: null,

@@ -1,9 +1,16 @@
 import { fitOf } from '../src/wardrobe/fit.ts';
+import type { Garment } from '../src/wardrobe/garment.ts';
 import { lonersOf } from '../src/wardrobe/loners.ts';
 import { pairTable } from '../src/wardrobe/pair-table.ts';
 import { pairingsFromReadings } from '../src/wardrobe/pairings.ts';
 import { derivePalette } from '../src/wardrobe/palette.ts';
+import type { Palette } from '../src/wardrobe/palette-colour.ts';
 import { partnersIn } from '../src/wardrobe/partners.ts';
+import type { Reading } from '../src/wardrobe/reading.ts';
+import { seasonReport } from '../src/wardrobe/report.ts';
+import type { Season } from '../src/wardrobe/season.ts';
+import { defaultSeason } from '../src/wardrobe/season-defaults.ts';
+import type { SeasonInput } from '../src/wardrobe/season-input.ts';
 import { styleProfile } from '../src/wardrobe/style.ts';
 import { styleFit } from '../src/wardrobe/style-fit.ts';
 import { twinsOf } from '../src/wardrobe/twins.ts';
@@ -37,8 +44,39 @@ async function judgementsOf(count: number): Promise<Row[]> {
 		sum += cpuMs;
 		rows.push([name, count, cpuMs]);
 	}
-	return [...rows, ['together', count, sum]];
+	const whole = seasonInput(garments, board, palette);
+	const { cpuMs } = await medianMs(RUNS, () => seasonReport(whole));
+	return [...rows, ['these together', count, sum], ['the whole season report, gaps and outfits too', count, cpuMs]];
 }
+
+const SEASON: Season = {
+	...defaultSeason({
+		id: 'season',
+		name: 'spring',
+		startsOn: '2026-03-01',
+		endsOn: '2026-05-31',
+		addedAt: '2026-01-01',
+	}),
+};
+
+/** A season that plans with everything on the rail, without a line-up yet: the most there is to look at. */
+const seasonInput = (garments: Garment[], board: Reading[], palette: Palette): SeasonInput => ({
+	season: SEASON,
+	palette,
+	inspirations: board.map((reading, index) => ({
+		inspiration: { id: `i${index}`, seasonId: SEASON.id, photoId: `p${index}`, title: '', group: '', addedAt: '' },
+		reading,
+	})),
+	garments,
+	wishes: [],
+	candidates: [],
+	makers: [],
+	wears: [],
+	pairWords: [],
+	lineUp: null,
+	today: '2026-03-01',
+	lastYear: null,
+});
 
 /** The judgements over whole wardrobes. */
 export const run = async (): Promise<readonly Table[]> => [

@@ -55,6 +55,7 @@ export function aReading(swatches: readonly Swatch[], changes: Partial<Reading> 
 		patternBySlot: {},
 		light: { source: 'none', cast: null, strength: 0, reason: 'nothing was corrected' },
 		trust: { error: 6, reasons: ['no neutral patch in the picture'], advice: null },
+		background: null,
 		widthPx: 800,
 		heightPx: 600,
 		takenAt: null,
