@@ -51,10 +51,3 @@ export function labFromPixels(pixels: Uint8Array | Uint8ClampedArray, channels: 
 	}
 	return labs;
 }
-
-/** CIELAB triples of linear-light sRGB triples (0..1), for pixels whose light was corrected in between. */
-export function labFromLinearPixels(linear: Float32Array): Float32Array {
-	const labs = new Float32Array(linear.length);
-	for (let at = 0; at + 2 < linear.length; at += 3) writeLab(linear[at]!, linear[at + 1]!, linear[at + 2]!, labs, at);
-	return labs;
-}

@@ -4,7 +4,7 @@ import type { Pairing } from './pairings.ts';
 import type { Slot } from './slot.ts';
 
 /** A garment's colour is the one a picture wears up to this distance (CIEDE2000): what counts as a palette colour's support too. */
-export const INSPIRED_WITHIN = 10;
+const INSPIRED_WITHIN = 10;
 
 /** Which pairs of garments the inspirations show: same two slots, both colours close. */
 export type InspiredPairs = {

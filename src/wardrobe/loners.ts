@@ -13,8 +13,8 @@ import type { PairContext } from './support.ts';
  * No garment of a complementary slot within this (CIEDE2000). Measured on wardrobes of nine real outfits, with and without a loud garment
  * planted: 20, held in 70 % of re-reads, finds 95 % of the planted ones at 0.38 false flags per 33 garments; 22 finds 90 % at 0.24.
  */
-export const ALONE_BEYOND = 20;
-export const SURELY_ALONE_BEYOND = 22;
+const ALONE_BEYOND = 20;
+const SURELY_ALONE_BEYOND = 22;
 
 /** ... and none coloured within this angle of hue, degrees (same measurement). */
 const HUE_NEIGHBOUR_WITHIN = 30;

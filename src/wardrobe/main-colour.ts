@@ -14,7 +14,7 @@ export const isNeutral = (lab: Lab65): boolean => chroma(lab) < NEUTRAL_CHROMA;
 export const withExactGrey = (lab: Lab65): Lab65 => (isNeutral(lab) ? [lab[0], 0, 0] : lab);
 
 /** Swatches with at least this share of a piece are seen as one of its colours; under it they are trim. Common practice, no source. */
-export const SEEN_FROM_SHARE = 0.1;
+const SEEN_FROM_SHARE = 0.1;
 
 /** The heaviest swatch (the earlier on ties), or `null` for a piece without colours. */
 export function mainSwatch(appearance: Pick<Appearance, 'swatches'>): Swatch | null {

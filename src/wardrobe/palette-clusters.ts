@@ -16,7 +16,7 @@ export type PaletteCluster = {
 const ONE_COLOUR_WITHIN = 3;
 
 /** Weighted median of the points' distances to `centre`; 0 for none. */
-export function spreadAround(centre: Lab65, points: readonly PoolPoint[]): number {
+function spreadAround(centre: Lab65, points: readonly PoolPoint[]): number {
 	const byDistance = points
 		.map(({ lab, weight }) => ({ distance: distanceBetween(lab, centre), weight }))
 		.sort((one, other) => one.distance - other.distance);
@@ -30,7 +30,7 @@ export function spreadAround(centre: Lab65, points: readonly PoolPoint[]): numbe
 }
 
 /** At most `count` clusters of the points, by weighted k-means in CIELAB; fewer where some would be one colour. */
-export function clustersOf(points: readonly PoolPoint[], count: number, neutral: boolean): PaletteCluster[] {
+function clustersOf(points: readonly PoolPoint[], count: number, neutral: boolean): PaletteCluster[] {
 	for (let k = Math.min(count, points.length); k > 0; k--) {
 		const { centres, labels } = clusterLab(
 			Float32Array.from(points.flatMap(({ lab }) => [...lab])),

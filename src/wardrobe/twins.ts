@@ -37,7 +37,7 @@ const LOOKS_PLAIN: readonly PatternType[] = ['plain', 'mottled'];
 const SURE_OF_PATTERN = 0.7;
 
 /** Errors of two photos taken apart do not add up but combine as independent ones do. */
-export const pairTrust = (one: TwinSide, other: TwinSide): number => Math.hypot(one.trust.error, other.trust.error);
+const pairTrust = (one: TwinSide, other: TwinSide): number => Math.hypot(one.trust.error, other.trust.error);
 
 const patternsDiffer = (one: TwinSide, other: TwinSide): boolean =>
 	one.pattern.type !== other.pattern.type &&
