@@ -1,0 +1,28 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { createReaderPool } from '../../src/photo/pool.ts';
+import { cutOut, plainPng } from '../support/pictures.ts';
+
+const pool = createReaderPool({ threads: 2 });
+afterAll(() => pool.close());
+
+describe('the pool of readers', () => {
+	it('reads good photos beside bad ones', async () => {
+		const good = await cutOut([50, 20, 30]);
+		const bad = new TextEncoder().encode('no photo at all, whatever its name says');
+		const results = await Promise.all([good, bad, good, new Uint8Array(), good].map((bytes) => pool.read(bytes, {})));
+		expect(results.map(({ ok }) => ok)).toEqual([true, false, true, false, true]);
+	});
+
+	it('stops a photo that takes too long, says so, and goes on', async () => {
+		const hasty = createReaderPool({ threads: 1, timeoutMs: 1 });
+		try {
+			expect(await hasty.read(await plainPng(2000, 2000, '#456789'), {})).toMatchObject({
+				ok: false,
+				reason: 'too-slow',
+			});
+		} finally {
+			await hasty.close();
+		}
+		expect((await pool.read(await cutOut([50, 20, 30]), {})).ok).toBe(true);
+	});
+});
