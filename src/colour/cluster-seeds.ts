@@ -4,83 +4,95 @@
  */
 const TRY_ALL_UP_TO = 400;
 
-/** Candidates for each next seed among many points; measured: 24 end within 1 % of trying all on 20,000 pixels. */
+/** Candidates for each next seed among many points. */
 const CANDIDATES = 24;
 
-const squared = (one: readonly number[], other: readonly number[]): number => {
-	const x = one[0]! - other[0]!;
-	const y = one[1]! - other[1]!;
-	const z = one[2]! - other[2]!;
+/** Squared distance of two points of a packed cloud. */
+function squared(points: Float64Array, one: number, other: number): number {
+	const x = points[one * 3]! - points[other * 3]!;
+	const y = points[one * 3 + 1]! - points[other * 3 + 1]!;
+	const z = points[one * 3 + 2]! - points[other * 3 + 2]!;
 	return x * x + y * y + z * z;
-};
-
-function meanOf(points: readonly (readonly number[])[], weightOf: (index: number) => number): number[] | null {
-	const sum = [0, 0, 0];
-	let total = 0;
-	for (const [index, point] of points.entries()) {
-		const weight = weightOf(index);
-		total += weight;
-		for (let axis = 0; axis < 3; axis++) sum[axis]! += weight * point[axis]!;
-	}
-	return total > 0 ? sum.map((value) => value / total) : null;
 }
 
-/** Indices of points to try as the next seed: all, or those at even steps through the summed weight x squared distance. */
+/** The point with weight that lies nearest to the weighted mean; -1 without points or without weight. */
+function nearestToMean(points: Float64Array, weights: Float64Array): number {
+	const mean = [0, 0, 0];
+	let total = 0;
+	for (let i = 0; i < weights.length; i++) {
+		total += weights[i]!;
+		for (let axis = 0; axis < 3; axis++) mean[axis]! += weights[i]! * points[i * 3 + axis]!;
+	}
+	let nearest = -1;
+	let least = Number.POSITIVE_INFINITY;
+	for (let i = 0; i < weights.length && total > 0; i++) {
+		if (weights[i] === 0) continue;
+		let distance = 0;
+		for (let axis = 0; axis < 3; axis++) distance += (points[i * 3 + axis]! - mean[axis]! / total) ** 2;
+		if (distance < least) {
+			least = distance;
+			nearest = i;
+		}
+	}
+	return nearest;
+}
+
+/** Points to try as the next seed: all that cost something, or those at even steps through the summed cost. */
 function candidatesOf(cost: Float64Array, total: number): number[] {
 	if (cost.length <= TRY_ALL_UP_TO) return Array.from(cost.keys()).filter((index) => cost[index]! > 0);
 	const chosen: number[] = [];
 	let sum = 0;
-	for (let index = 0; index < cost.length; index++) {
+	let step = 0;
+	for (let index = 0; index < cost.length && step < CANDIDATES; index++) {
 		sum += cost[index]!;
-		if (cost[index]! > 0 && sum >= ((chosen.length + 0.5) * total) / CANDIDATES) {
-			chosen.push(index);
-			while (sum >= ((chosen.length + 0.5) * total) / CANDIDATES && chosen.length < CANDIDATES) chosen.push(index);
-		}
-		if (chosen.length >= CANDIDATES) break;
+		if (cost[index] === 0 || sum < ((step + 0.5) * total) / CANDIDATES) continue;
+		chosen.push(index);
+		while (step < CANDIDATES && sum >= ((step + 0.5) * total) / CANDIDATES) step++;
 	}
-	return [...new Set(chosen)];
+	return chosen;
+}
+
+/** Summed cost if `candidate` became a seed, or infinity as soon as it is no better than `lowest`. */
+function costWith(
+	points: Float64Array,
+	weights: Float64Array,
+	cost: Float64Array,
+	candidate: number,
+	lowest: number,
+): number {
+	let left = 0;
+	for (let i = 0; i < cost.length; i++) {
+		left += Math.min(cost[i]!, weights[i]! * squared(points, i, candidate));
+		if (left >= lowest) return Number.POSITIVE_INFINITY;
+	}
+	return left;
 }
 
 /**
- * At most `k` seeds for k-means, distinct, deterministic: first the point nearest to the weighted mean, then each time the point that
- * lowers the summed weighted squared distance most (the greedy form of k-means++, Arthur and Vassilvitskii 2007, without chance).
- * Ties go to the lowest index. Fewer seeds where there are fewer distinct points, none without points or without weight.
+ * Indices of at most `k` points as seeds for k-means, distinct in colour, deterministic: first the point nearest to the weighted mean, then
+ * each time the point that lowers the summed weighted squared distance most (the greedy form of k-means++, Arthur and
+ * Vassilvitskii 2007, without chance). Ties go to the lowest index. `points` holds triples, `weights` one number a point. Fewer seeds where there
+ * are fewer distinct points, none without points or without weight.
  */
-export function greedySeeds(points: readonly number[][], weights: Float32Array | null, k: number): number[][] {
-	const weightOf = (index: number) => (weights ? weights[index]! : 1);
-	const mean = meanOf(points, weightOf);
-	if (!mean) return [];
-	let first = -1;
-	let nearest = Number.POSITIVE_INFINITY;
-	for (const [index, point] of points.entries()) {
-		const distance = squared(point, mean);
-		if (weightOf(index) > 0 && distance < nearest) {
-			nearest = distance;
-			first = index;
-		}
-	}
-	const seeds = [points[first]!];
-	const cost = Float64Array.from(points, (point, index) => weightOf(index) * squared(point, points[first]!));
+export function greedySeeds(points: Float64Array, weights: Float64Array, k: number): number[] {
+	const first = nearestToMean(points, weights);
+	if (first < 0) return [];
+	const seeds = [first];
+	const cost = weights.map((weight, i) => weight * squared(points, i, first));
 	while (seeds.length < k) {
 		const total = cost.reduce((sum, value) => sum + value, 0);
 		if (!(total > 0)) break;
 		let best = -1;
 		let lowest = Number.POSITIVE_INFINITY;
 		for (const candidate of candidatesOf(cost, total)) {
-			let left = 0;
-			for (let index = 0; index < points.length && left < lowest; index++) {
-				left += Math.min(cost[index]!, weightOf(index) * squared(points[index]!, points[candidate]!));
-			}
+			const left = costWith(points, weights, cost, candidate, lowest);
 			if (left < lowest) {
 				lowest = left;
 				best = candidate;
 			}
 		}
-		const seed = points[best]!;
-		seeds.push(seed);
-		for (const [index, point] of points.entries()) {
-			cost[index] = Math.min(cost[index]!, weightOf(index) * squared(point, seed));
-		}
+		seeds.push(best);
+		for (let i = 0; i < cost.length; i++) cost[i] = Math.min(cost[i]!, weights[i]! * squared(points, i, best));
 	}
-	return seeds.map((seed) => [...seed]);
+	return seeds;
 }
