@@ -7,7 +7,7 @@ const LEAST_SHARE = 0.05;
 
 /** Median of each CIELAB coordinate over the background, or null where too little of it is seen. */
 export function backgroundColour(pixels: Pixels, labels: LabelMap): Lab65 | null {
-	const { labs, area } = sampleOf(pixels, (i) => labels.classes[i] === BACKGROUND, null);
+	const { labs, area } = sampleOf(pixels, labels.classes, BACKGROUND, null);
 	if (area < LEAST_SHARE * labels.classes.length) return null;
 	const median = (axis: number) => {
 		const values = Array.from({ length: labs.length / 3 }, (_, i) => labs[i * 3 + axis]!).sort((a, b) => a - b);

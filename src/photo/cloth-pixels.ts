@@ -23,19 +23,19 @@ const SAMPLE = 4000;
 export function insideClothes({ widthPx, heightPx, classes }: LabelMap): Uint8Array {
 	const radius = Math.max(1, Math.round(Math.max(widthPx, heightPx) / 250));
 	const inside = new Uint8Array(classes.length);
-	for (let y = 0; y < heightPx; y++) {
-		for (let x = 0; x < widthPx; x++) {
-			const at = y * widthPx + x;
+	const remaining = new Set<number>();
+	for (let y = 0, at = 0; y < heightPx; y++) {
+		for (let x = 0; x < widthPx; x++, at++) {
 			const label = classes[at]!;
 			if (!isClothes(label)) continue;
-			const same = (dx: number, dy: number) => {
-				const [nx, ny] = [x + dx, y + dy];
-				return nx < 0 || ny < 0 || nx >= widthPx || ny >= heightPx || classes[ny * widthPx + nx] === label;
-			};
-			if (same(radius, 0) && same(-radius, 0) && same(0, radius) && same(0, -radius)) inside[at] = label;
+			if (x >= radius && classes[at - radius] !== label) continue;
+			if (x + radius < widthPx && classes[at + radius] !== label) continue;
+			if (y >= radius && classes[at - radius * widthPx] !== label) continue;
+			if (y + radius < heightPx && classes[at + radius * widthPx] !== label) continue;
+			inside[at] = label;
+			remaining.add(label);
 		}
 	}
-	const remaining = new Set(inside);
 	for (let i = 0; i < classes.length; i++) {
 		const label = classes[i]!;
 		if (isClothes(label) && !remaining.has(label)) inside[i] = label;
@@ -43,27 +43,34 @@ export function insideClothes({ widthPx, heightPx, classes }: LabelMap): Uint8Ar
 	return inside;
 }
 
-/** Every so-many-th of the chosen pixels, so that the same picture always gives the same sample. */
-export function sampleOf(
-	pixels: Pixels,
-	chosen: (index: number) => boolean,
-	slot: Slot | null,
-	most = SAMPLE,
-): ClothPixels {
-	const all: number[] = [];
-	const total = pixels.widthPx * pixels.heightPx;
-	for (let i = 0; i < total; i++) if (chosen(i)) all.push(i);
-	const step = Math.max(1, all.length / most);
-	const indices = Uint32Array.from({ length: Math.min(all.length, most) }, (_, n) => all[Math.floor(n * step)]!);
-	const rgb = new Uint8Array(indices.length * 3);
-	for (const [n, index] of indices.entries()) rgb.set(pixels.rgb.subarray(index * 3, index * 3 + 3), n * 3);
-	return { slot, labs: labFromPixels(rgb, 3), indices, area: all.length };
+/** Every so-many-th of the pixels whose mark is the wanted one, so that the same picture always gives the same sample. `marks` has one byte a pixel. */
+export function sampleOf(pixels: Pixels, marks: Uint8Array, wanted: number, slot: Slot | null): ClothPixels {
+	let area = 0;
+	for (let i = 0; i < marks.length; i++) if (marks[i] === wanted) area++;
+	const count = Math.min(area, SAMPLE);
+	const step = Math.max(1, area / SAMPLE);
+	const indices = new Uint32Array(count);
+	const rgb = new Uint8Array(count * 3);
+	for (let i = 0, seen = 0, taken = 0; taken < count; i++) {
+		if (marks[i] !== wanted) continue;
+		if (seen++ < Math.floor(taken * step)) continue;
+		indices[taken] = i;
+		for (let channel = 0; channel < 3; channel++) rgb[taken * 3 + channel] = pixels.rgb[i * 3 + channel]!;
+		taken++;
+	}
+	return { slot, labs: labFromPixels(rgb, 3), indices, area };
 }
 
 /** The clothes' pixels slot by slot. */
 export function clothPixels(pixels: Pixels, labels: LabelMap): ClothPixels[] {
 	const inside = insideClothes(labels);
-	return SLOTS.map((slot, index) => sampleOf(pixels, (i) => inside[i] === index + 1, slot)).filter(
-		({ area }) => area > 0,
+	return SLOTS.map((slot, index) => sampleOf(pixels, inside, index + 1, slot)).filter(({ area }) => area > 0);
+}
+
+/** The pixels of the whole frame, for a scene; transparent ones are left out. */
+export function framePixels(pixels: Pixels): ClothPixels {
+	const visible = new Uint8Array(pixels.widthPx * pixels.heightPx).map((_, i) =>
+		pixels.alpha && pixels.alpha[i]! < OPAQUE_FROM ? 0 : 1,
 	);
+	return sampleOf(pixels, visible, 1, null);
 }

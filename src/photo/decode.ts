@@ -6,8 +6,6 @@ import type { Pixels } from './pixels.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 import { takenAtOf } from './taken-at.ts';
 
-// SVG is markup, and nobody photographs in it.
-sharp.block({ operation: ['VipsForeignLoadSvg'] });
 // One thread a photo: the pool reads several photos side by side.
 sharp.concurrency(1);
 sharp.cache(false);

@@ -1,3 +1,4 @@
+import './no-telemetry.ts';
 import { fileURLToPath } from 'node:url';
 import { InferenceSession, Tensor } from 'onnxruntime-node';
 

@@ -2,7 +2,10 @@ import { fileTypeFromBuffer } from 'file-type';
 import { MAX_PHOTO_BYTES } from './limits.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 
-/** Kinds of photo file that can be read, by what their bytes say; the name is never trusted. */
+/**
+ * Kinds of photo file that can be read, by what their bytes say; the name is never trusted. SVG is not among them: the decoder could draw it,
+ * but markup never gets that far.
+ */
 const READABLE: ReadonlySet<string> = new Set([
 	'image/jpeg',
 	'image/png',

@@ -1,3 +1,4 @@
+import './no-telemetry.ts';
 import { availableParallelism } from 'node:os';
 import { Piscina } from 'piscina';
 import { MAX_READ_SECONDS } from './limits.ts';

@@ -74,8 +74,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 	const { analysis } = photo;
 	const outline = await outlineOf(analysis, await parsePhoto(analysis), options);
 	const isScene = outline.photoKind === 'scene';
-	const visible = (i: number) => analysis.alpha === null || analysis.alpha[i]! >= 128;
-	const cloths: ClothPixels[] = isScene ? [sampleOf(analysis, visible, null)] : clothPixels(analysis, outline.labels);
+	const cloths = isScene ? [framePixels(analysis)] : clothPixels(analysis, outline.labels);
 	const raw = isScene ? await sceneSwatches(analysis) : swatchesOf(cloths);
 	if (raw.length === 0)
 		return readFailure('not-a-photo', 'Expected something to see in the photo; all of it is transparent.');

@@ -1,0 +1,144 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { cutOut } from '../support/pictures.ts';
+import { multipartBody, type TestApp, testApp } from '../support/test-app.ts';
+
+let test: TestApp;
+beforeAll(async () => {
+	test = await testApp();
+});
+afterAll(() => test.close());
+
+describe('requests from elsewhere', () => {
+	it.each([
+		'evil.example',
+		'evil.example:4810',
+		'localhost.evil.example',
+		'127.0.0.1.evil.example',
+		'[::1].evil.example',
+	])('with the host "%s" are refused (DNS rebinding)', async (host) => {
+		const response = await test.app.inject({ url: '/api/garments', headers: { host } });
+		expect(response.statusCode).toBe(403);
+	});
+
+	it.each([
+		['a foreign origin', { origin: 'https://evil.example' }],
+		['an opaque origin', { origin: 'null' }],
+		['another port of this computer', { origin: 'http://localhost:9999' }],
+		['a cross-site form', { 'sec-fetch-site': 'cross-site' }],
+	])('with %s are refused (cross-site request forgery)', async (_, headers) => {
+		const response = await test.app.inject({
+			method: 'POST',
+			url: '/api/undo',
+			headers: { host: 'localhost:4810', ...headers },
+		});
+		expect(response.statusCode).toBe(403);
+	});
+
+	it('from the page itself are answered', async () => {
+		const headers = { host: 'localhost:4810', origin: 'http://localhost:4810', 'sec-fetch-site': 'same-origin' };
+		expect((await test.app.inject({ url: '/api/garments', headers })).statusCode).toBe(200);
+	});
+});
+
+describe('what the server sends', () => {
+	it('allows no script, style, picture or connection but its own', async () => {
+		const { headers } = await test.app.inject({ url: '/api/status', headers: { host: 'localhost' } });
+		const policy = String(headers['content-security-policy']);
+		expect(policy).toContain("default-src 'none'");
+		expect(policy).not.toMatch(/unsafe|https?:|\*/);
+		expect(headers['strict-transport-security']).toBeUndefined();
+		expect(headers['x-content-type-options']).toBe('nosniff');
+	});
+
+	it('never shows an original as a page: it is a download', async () => {
+		const { body } = await test.upload({ purpose: 'garment' }, [
+			{ name: 'shirt.png', bytes: await cutOut([60, 10, 10]) },
+		]);
+		const response = await test.app.inject({
+			url: `/api/photos/${body.items[0].photoId}/original`,
+			headers: { host: 'localhost' },
+		});
+		expect(response.headers['content-disposition']).toBe('attachment');
+		expect(response.headers['content-type']).toBe('image/png');
+	});
+});
+
+describe('uploads', () => {
+	it.each([
+		'../../../etc/passwd',
+		'..\\..\\windows\\system.ini',
+		'<img src=x onerror=alert(1)>.png',
+		'\u202Egnp.exe.png',
+		'שמלה 👗.png',
+		'a'.repeat(400),
+	])('named %s are text only, never a path or markup', async (name) => {
+		const { body } = await test.upload({ purpose: 'garment' }, [
+			{ name, bytes: await cutOut([30 + (name.length % 60), 10, 10]) },
+		]);
+		expect(body.items[0].ok).toBe(true);
+		const photo = (await test.get(`/api/photos/${body.items[0].photoId}`)).body;
+		expect(photo.id).toMatch(/^[0-9a-f]{64}$/);
+		expect(photo.originalName.length).toBeLessThanOrEqual(200);
+	});
+
+	it('of SVG are refused', async () => {
+		const svg = new TextEncoder().encode('<svg xmlns="http://www.w3.org/2000/svg"><script>alert(1)</script></svg>');
+		const { body } = await test.upload({ purpose: 'garment' }, [{ name: 'photo.jpg', bytes: svg }]);
+		expect(body.items[0]).toMatchObject({ ok: false, reason: 'unsupported' });
+	});
+
+	it('without saying what they are for are refused', async () => {
+		const { payload, headers } = multipartBody({}, [{ name: 'x.png', bytes: await cutOut([50, 0, 0]) }]);
+		const response = await test.app.inject({
+			method: 'POST',
+			url: '/api/photos',
+			headers: { host: 'localhost', ...headers },
+			payload,
+		});
+		expect(response.statusCode).toBe(400);
+	});
+
+	it.each([
+		'/api/photos/..%2f..%2fetc%2fpasswd/thumb',
+		'/api/photos/abc/thumb',
+		`/api/photos/${'0'.repeat(64)}/secrets`,
+		'/..%2f..%2fpackage.json',
+		'/%2e%2e/%2e%2e/package.json',
+	])('do not open a way to files: %s', async (url) => {
+		const response = await test.app.inject({ url, headers: { host: 'localhost' } });
+		expect(response.statusCode === 200 ? response.payload : '').not.toContain('"dependencies"');
+		if (url.startsWith('/api/')) expect(response.statusCode).toBeGreaterThanOrEqual(400);
+	});
+});
+
+describe('sharing on the local network', () => {
+	it('lets a device in after it gave the code, and nobody else', async () => {
+		const shared = await testApp({ share: true });
+		try {
+			const from = { remoteAddress: '192.168.1.20', headers: { host: shared.services.sharing!.names()[0]! } };
+			expect((await shared.app.inject({ url: '/api/garments', ...from })).statusCode).toBe(401);
+			const { code } = shared.services.sharing!.code();
+			const wrong = await shared.app.inject({ method: 'POST', url: '/api/pair', payload: { code: 'nope' }, ...from });
+			expect(wrong.statusCode).toBe(403);
+			const paired = await shared.app.inject({ method: 'POST', url: '/api/pair', payload: { code }, ...from });
+			const cookie = String(paired.headers['set-cookie']);
+			expect(cookie).toMatch(/HttpOnly/);
+			expect(cookie).toMatch(/SameSite=Strict/);
+			const inside = await shared.app.inject({
+				url: '/api/garments',
+				remoteAddress: from.remoteAddress,
+				headers: { ...from.headers, cookie: cookie.split(';')[0]! },
+			});
+			expect(inside.statusCode).toBe(200);
+			expect((await shared.app.inject({ url: '/api/pairing-code', ...from })).statusCode).toBe(401);
+		} finally {
+			await shared.close();
+		}
+	});
+
+	it('is off unless asked for: other devices’ names are foreign', async () => {
+		expect((await test.app.inject({ url: '/api/garments', headers: { host: '192.168.1.5:4810' } })).statusCode).toBe(
+			403,
+		);
+	});
+});
