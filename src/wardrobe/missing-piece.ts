@@ -5,7 +5,6 @@ import { pairTable } from './pair-table.ts';
 import type { Palette, PaletteColour } from './palette-colour.ts';
 import { heldGarments, pairContextOf, type SeasonInput } from './season-input.ts';
 import { SLOTS, type Slot } from './slot.ts';
-import { isSupported } from './support.ts';
 import type { Wish } from './wish.ts';
 
 /** What one more piece of a slot in a palette colour would add. */
@@ -67,14 +66,13 @@ export function wishedPiece(wish: Wish, palette: Palette): Garment {
 	);
 }
 
-/** Outfits that `piece` adds to the garments at `members` of the table, and how many it would add if it went with everything. */
-function gainOf(table: OutfitTable, members: readonly number[], piece: number): { added: number; most: number } {
-	const parts = outfitParts(table, members);
+/** Outfits that a piece which goes with everything would add: the same for every piece of a slot. */
+function mostOf(table: OutfitTable, parts: ReturnType<typeof outfitParts>, piece: number): number {
 	const open: OutfitTable = {
 		slots: table.slots,
 		goes: (one, other) => one === piece || other === piece || table.goes(one, other),
 	};
-	return { added: outfitsThrough(table, parts, piece), most: outfitsThrough(open, parts, piece) };
+	return outfitsThrough(open, parts, piece);
 }
 
 /** Exact gains of pieces (not owned yet) over the held garments, in the order of `pieces`. */
@@ -85,9 +83,15 @@ export function outfitGains(
 ): { added: number; most: number }[] {
 	const all = [...held, ...pieces];
 	const pairs = pairTable(all, pairContextOf(input));
-	const table: OutfitTable = { slots: pairs.slots, goes: (one, other) => isSupported(pairs.kind(one, other)) };
-	const members = held.map((_, index) => index);
-	return pieces.map((_, index) => gainOf(table, members, held.length + index));
+	const table: OutfitTable = { slots: pairs.slots, goes: pairs.supported };
+	const parts = outfitParts(table, held.keys());
+	const most = new Map<Slot, number>();
+	return pieces.map((_, index) => {
+		const piece = held.length + index;
+		const slot = table.slots[piece]!;
+		if (!most.has(slot)) most.set(slot, mostOf(table, parts, piece));
+		return { added: outfitsThrough(table, parts, piece), most: most.get(slot)! };
+	});
 }
 
 /** Slots of which another piece makes outfits. */

@@ -100,11 +100,22 @@ export const countOutfits = (table: OutfitTable, members: Iterable<number>): num
 export function outfitsThrough(table: OutfitTable, parts: Parts, piece: number): number {
 	const slot = table.slots[piece];
 	if (slot !== 'top' && slot !== 'bottom' && slot !== 'full' && slot !== 'shoes' && slot !== 'outer') return 0;
-	if (slot === 'full') return countOver(table, { ...parts, top: [], bottom: [], full: [piece] });
-	if (slot === 'top' || slot === 'bottom') return countOver(table, { ...parts, full: [], [slot]: [piece] });
-	const withPiece = { ...parts, [slot]: [piece] };
-	if (slot === 'shoes') return countOver(table, withPiece);
-	return countOver(table, withPiece) - countOver(table, { ...parts, outer: [] });
+	// Every part of such an outfit goes with the piece, so only those are looked at.
+	const going = (members: readonly number[]) => members.filter((member) => table.goes(piece, member));
+	const shoes = going(parts.shoes);
+	// No shoes at all means outfits without; shoes that do not go with the piece mean none.
+	if (slot !== 'shoes' && parts.shoes.length > 0 && shoes.length === 0) return 0;
+	const partners = {
+		top: going(parts.top),
+		bottom: going(parts.bottom),
+		full: going(parts.full),
+		shoes,
+		outer: going(parts.outer),
+	};
+	if (slot === 'full') return countOver(table, { ...partners, top: [], bottom: [], full: [piece] });
+	if (slot === 'top' || slot === 'bottom') return countOver(table, { ...partners, full: [], [slot]: [piece] });
+	// Shoes and outer pieces go with all that is left, so they need not be counted through.
+	return countOver(table, { ...partners, [slot]: [] });
 }
 
 /** Pieces of each slot that make outfits. */
