@@ -1,3 +1,4 @@
+import { labFromPixels } from '../../src/colour/lab-pixels.ts';
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import { growRegion } from '../../src/colour/region.ts';
 import { labAround } from './piece.ts';
@@ -28,6 +29,7 @@ export function photoView(
 ): PhotoView {
 	const context = canvas.getContext('2d', { willReadFrequently: true })!;
 	let photo: ImageData = context.createImageData(1, 1);
+	let labs = new Float32Array(3);
 	let mask: Uint8Array | null = null;
 	let cursor = { x: 0, y: 0 };
 	let cursorShown = false;
@@ -71,7 +73,9 @@ export function photoView(
 			tapped.white(labAround(photo, x, y));
 			return;
 		}
-		const grown = growRegion({ data: photo.data, widthPx: photo.width, heightPx: photo.height }, { x, y });
+		const grown = growRegion({ labs, width: photo.width, height: photo.height }, x, y).map((value) =>
+			value > 0 ? 1 : 0,
+		);
 		mask = mask ? mask.map((inside, at) => inside | grown[at]!) : grown;
 		draw();
 		tapped.piece();
@@ -114,6 +118,7 @@ export function photoView(
 			context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
 			bitmap.close();
 			photo = context.getImageData(0, 0, canvas.width, canvas.height);
+			labs = labFromPixels(photo.data, 4);
 			mask = null;
 			cursor = { x: Math.floor(canvas.width / 2), y: Math.floor(canvas.height / 2) };
 			draw();

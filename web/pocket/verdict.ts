@@ -6,7 +6,7 @@ import { mainSwatch } from '../../src/wardrobe/main-colour.ts';
 import { type Partner, partnersOf } from '../../src/wardrobe/partners.ts';
 import type { PocketData } from '../../src/wardrobe/pocket-data.ts';
 import type { Appearance } from '../../src/wardrobe/reading.ts';
-import { twinsOfPiece } from '../../src/wardrobe/twins.ts';
+import { type Twin, twinOf } from '../../src/wardrobe/twins.ts';
 import type { Wish } from '../../src/wardrobe/wish.ts';
 
 /** What the pocket page says of the piece in hand. */
@@ -14,7 +14,7 @@ export type Verdict = {
 	readonly fit: Fit;
 	/** The open wish it answers, nearest first; null where it answers none. */
 	readonly wish: { readonly wish: Wish; readonly distance: number } | null;
-	readonly twins: readonly { readonly garment: Garment; readonly sentence: string }[];
+	readonly twins: readonly { readonly garment: Garment; readonly twin: Twin }[];
 	readonly partners: readonly Partner[];
 	/** Partners in all, of which `partners` are the best. */
 	readonly partnerCount: number;
@@ -68,7 +68,10 @@ export function verdictOf(data: PocketData, kind: Kind, appearance: Appearance):
 	return {
 		fit: fitOf(appearance, data.palette),
 		wish: wishAnswered(data, kind, appearance),
-		twins: twinsOfPiece(piece, owned),
+		twins: owned.flatMap((garment) => {
+			const twin = twinOf(piece, garment);
+			return twin ? [{ garment, twin }] : [];
+		}),
 		partners: partners.slice(0, SHOWN_PARTNERS),
 		partnerCount: partners.length,
 	};
