@@ -29,7 +29,7 @@ export function photoView(
 ): PhotoView {
 	const context = canvas.getContext('2d', { willReadFrequently: true })!;
 	let photo: ImageData = context.createImageData(1, 1);
-	let labs = new Float32Array(3);
+	let labs: Float32Array = new Float32Array(3);
 	let mask: Uint8Array | null = null;
 	let cursor = { x: 0, y: 0 };
 	let cursorShown = false;
