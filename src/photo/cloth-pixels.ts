@@ -1,6 +1,6 @@
 import { labFromPixels } from '../colour/lab-pixels.ts';
 import { SLOTS, type Slot } from '../wardrobe/slot.ts';
-import { isClothes, type LabelMap, type Pixels } from './pixels.ts';
+import { isClothes, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
 
 /** Pixels of one slot. */
 export type ClothPixels = {
@@ -69,8 +69,5 @@ export function clothPixels(pixels: Pixels, labels: LabelMap): ClothPixels[] {
 
 /** The pixels of the whole frame, for a scene; transparent ones are left out. */
 export function framePixels(pixels: Pixels): ClothPixels {
-	const visible = new Uint8Array(pixels.widthPx * pixels.heightPx).map((_, i) =>
-		pixels.alpha && pixels.alpha[i]! < OPAQUE_FROM ? 0 : 1,
-	);
-	return sampleOf(pixels, visible, 1, null);
+	return sampleOf(pixels, visiblePixels(pixels), 1, null);
 }

@@ -4,7 +4,7 @@ import type { PhotoKind, Reading } from '../wardrobe/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/slot.ts';
 import { kindGuesses } from './kind-guesses.ts';
 import type { Parse } from './parser.ts';
-import { HAIR, isClothes, type LabelMap, type Pixels, SKIN } from './pixels.ts';
+import { CLASSES, HAIR, isClothes, type LabelMap, type Pixels, SKIN, visiblePixels } from './pixels.ts';
 
 /** Share of the frame under which clothes are a chance patch, not a garment. Measured on the training photos: real ones start at 3 %. */
 const LEAST_CLOTHES = 0.02;
@@ -19,12 +19,20 @@ export type Outline = {
 	readonly kindGuesses: Reading['kindGuesses'];
 };
 
-const count = (classes: Uint8Array, wanted: (label: number) => boolean): number =>
-	classes.reduce((sum, label) => sum + (wanted(label) ? 1 : 0), 0);
+/** Pixels of each class. */
+function areaByClass(classes: Uint8Array): Uint32Array {
+	const areas = new Uint32Array(CLASSES.length);
+	for (let i = 0; i < classes.length; i++) areas[classes[i]!]!++;
+	return areas;
+}
+
+const clothesArea = (areas: Uint32Array): number =>
+	areas.reduce((sum, area, label) => sum + (isClothes(label) ? area : 0), 0);
 
 /** Area of each slot as a share of the clothing, largest first. */
 function areaBySlot(classes: Uint8Array): Map<Slot, number> {
-	const areas = SLOTS.map((slot, index) => [slot, count(classes, (label) => label === index + 1)] as const);
+	const counted = areaByClass(classes);
+	const areas = SLOTS.map((slot, index) => [slot, counted[index + 1]!] as const);
 	const total = areas.reduce((sum, [, area]) => sum + area, 0);
 	return new Map(
 		areas
@@ -35,10 +43,10 @@ function areaBySlot(classes: Uint8Array): Map<Slot, number> {
 }
 
 function photoKindOf(parse: Parse): PhotoKind {
-	const pixels = parse.classes.length;
-	const clothes = count(parse.classes, isClothes);
-	const person = count(parse.classes, (label) => label === SKIN || label === HAIR);
-	if (clothes / pixels < LEAST_CLOTHES) return 'scene';
+	const areas = areaByClass(parse.classes);
+	const clothes = clothesArea(areas);
+	const person = areas[SKIN]! + areas[HAIR]!;
+	if (clothes / parse.classes.length < LEAST_CLOTHES) return 'scene';
 	const worn = person / clothes >= WORN_FROM;
 	if (!parse.photoKind) return worn ? 'worn' : 'single';
 	const [wornSure, singleSure, sceneSure] = parse.photoKind;
@@ -85,12 +93,9 @@ export async function outlineOf(
 		if (photoKind === 'scene') photoKind = 'single';
 	} else if (pixels.alpha && photoKind === 'single') {
 		// A cut-out: whoever cut it said what the garment is.
-		classes = withMask(
-			classes,
-			pixels.alpha.map((value) => (value >= 128 ? 1 : 0)),
-		);
+		classes = withMask(classes, visiblePixels(pixels));
 	}
-	if (count(classes, isClothes) === 0 || photoKind === 'scene') return scene;
+	if (clothesArea(areaByClass(classes)) === 0 || photoKind === 'scene') return scene;
 	if (photoKind === 'worn') return { photoKind, labels: { ...size, classes }, kindGuesses: [] };
 	const guesses = kindGuesses(parse.garmentKind, areaBySlot(classes));
 	const label = guesses[0] ? SLOTS.indexOf(slotOfKind(guesses[0].kind)) + 1 : 1;

@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import { type NetworkAnswer, parserNetwork } from './parser-network.ts';
-import { CLASSES, isClothes, type LabelMap, type Pixels } from './pixels.ts';
+import { CLASSES, isClothes, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
 
 /** What the garment parser says of a photo, at the size of the pixels given. */
 export type Parse = LabelMap & {
@@ -144,7 +144,8 @@ export async function parsePhoto(pixels: Pixels): Promise<Parse> {
 		throw new TypeError(`expected ${CLASSES.length} classes, the network has ${answer.classCount}`);
 	const { classes, clothes } = labelled(answer, frame, pixels);
 	if (pixels.alpha) {
-		for (let i = 0; i < classes.length; i++) if (pixels.alpha[i]! < 128) classes[i] = clothes[i] = 0;
+		const visible = visiblePixels(pixels);
+		for (let i = 0; i < classes.length; i++) if (!visible[i]) classes[i] = clothes[i] = 0;
 	}
 	const kinds = answer.photoKind ? (softmax(answer.photoKind) as [number, number, number]) : null;
 	return {

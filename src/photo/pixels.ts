@@ -7,6 +7,10 @@ export type Pixels = {
 	readonly alpha: Uint8Array | null;
 };
 
+/** One byte a pixel: 1 = seen, 0 = transparent. The half is the usual cut (common practice, no source). */
+export const visiblePixels = ({ widthPx, heightPx, alpha }: Pixels): Uint8Array =>
+	alpha ? alpha.map((value) => (value >= 128 ? 1 : 0)) : new Uint8Array(widthPx * heightPx).fill(1);
+
 /** The parser's classes by index: what each pixel shows. */
 export const CLASSES = [
 	'background',

@@ -4,7 +4,7 @@ import { colourName } from '../colour/name.ts';
 import type { Correction, Pattern, Reading } from '../wardrobe/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/slot.ts';
 import { backgroundColour } from './background.ts';
-import { type ClothPixels, clothPixels, sampleOf } from './cloth-pixels.ts';
+import { clothPixels, framePixels } from './cloth-pixels.ts';
 import { type DecodedPhoto, decodePhoto } from './decode.ts';
 import { type DerivedPictures, derivedPictures } from './derived-pictures.ts';
 import { patchColour } from './eyedropper.ts';
