@@ -159,7 +159,11 @@ export function lonersOf(
 			rank: position + 1,
 			nearestGarmentId: partner.id,
 			...facts,
-			sentence: lonerSentence(garment.name, partner.name, { ...facts, hueNeighbour: nearest.hueNeighbour }),
+			sentence: lonerSentence(garment.name, partner.name, {
+				...facts,
+				alone: nearest.distance > ALONE_BEYOND,
+				hueNeighbour: nearest.hueNeighbour,
+			}),
 		};
 	});
 }

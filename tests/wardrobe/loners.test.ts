@@ -58,6 +58,17 @@ describe('the garment that goes with nothing', () => {
 		expect(lonersOf([loud(), ...quietWardrobe().slice(0, 3)], nothing)).toEqual([]);
 	});
 
+	it('is told apart from one that only lies outside the palette: that one has a partner near, or of a near hue', () => {
+		const sentenceWith = (lab: Lab65) =>
+			lonersOf(quietWardrobe(loud(), aGarment({ id: 'partner', kind: 'skirt', lab })), nothing).find(
+				({ garmentId }) => garmentId === 'loud',
+			)!.sentence;
+		expect(sentenceWith([54, 74, -16])).toMatch(
+			/^loud lies outside the palette, but not alone: the nearest of 7 possible partners, partner, is \d/,
+		);
+		expect(sentenceWith([90, 14, -3])).toMatch(/^loud stands apart, but a garment of a near hue could carry it/);
+	});
+
 	it('is less sure the worse the photos are', () => {
 		const blurred = quietWardrobe(loud()).map((garment) => ({
 			...garment,
