@@ -24,71 +24,86 @@ export function outfitParts(table: OutfitTable, members: Iterable<number>): Part
 	return { top: of('top'), bottom: of('bottom'), full: of('full'), shoes: of('shoes'), outer: of('outer') };
 }
 
-/** Set bits of every 16-bit number. */
-const BITS = Uint8Array.from({ length: 1 << 16 }, (_, n) => {
-	let count = 0;
-	for (let rest = n; rest > 0; rest &= rest - 1) count++;
-	return count;
-});
-const bitsOf = (word: number): number => BITS[word & 0xffff]! + BITS[word >>> 16]!;
+/** Set bits of a 32-bit word, summed in parallel: pairs of bits, then nibbles, then bytes. */
+function bitsOf(word: number): number {
+	const pairs = word - ((word >>> 1) & 0x55555555);
+	const nibbles = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
+	return Math.imul((nibbles + (nibbles >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
+}
 
 /** One bit for each piece of `others` that goes with `piece`, 32 a word. */
-function bitsWith({ goes }: OutfitTable, piece: number, others: readonly number[]): Uint32Array {
-	const bits = new Uint32Array((others.length + 31) >> 5);
+function bitsWith({ goes }: OutfitTable, piece: number, others: readonly number[]): Int32Array {
+	const bits = new Int32Array((others.length + 31) >> 5);
 	for (const [at, other] of others.entries()) if (goes(piece, other)) bits[at >> 5]! |= 1 << (at & 31);
 	return bits;
 }
 
-/** The pieces that go with a body piece, as bits. */
-type Fits = { readonly shoes: Uint32Array; readonly outer: Uint32Array };
+/** A piece with what goes with it, as bits; stands for as many pieces as go with exactly the same. */
+type Row = { piece: number; times: number; readonly shoes: Int32Array; readonly outer: Int32Array };
+
+/** Up to so many pairs of top and bottom, looking for alike pieces costs more than it saves. */
+const FEW_BODIES = 1024;
+
+/** The rows of `pieces`; pieces that go with exactly the same `others`, shoes and outer pieces are taken together where `join`. */
+function rowsOf(
+	table: OutfitTable,
+	pieces: readonly number[],
+	{ shoes, outer }: Pick<Parts, 'shoes' | 'outer'>,
+	others: readonly number[],
+	join: boolean,
+): Row[] {
+	const rows = new Map<string | number, Row>();
+	for (const piece of pieces) {
+		const row = { piece, times: 1, shoes: bitsWith(table, piece, shoes), outer: bitsWith(table, piece, outer) };
+		const key = join ? `${bitsWith(table, piece, others)} ${row.shoes} ${row.outer}` : piece;
+		const known = rows.get(key);
+		if (known) known.times++;
+		else rows.set(key, row);
+	}
+	return [...rows.values()];
+}
+
+/** Outfits over the body whose shoes and outer pieces are `body`. */
+function outfitsOver(body: Pick<Row, 'shoes' | 'outer'>, shoes: readonly Row[]): number {
+	let coats = 0;
+	for (let word = 0; word < body.outer.length; word++) coats += bitsOf(body.outer[word]!);
+	// Nobody's shoes are known: one pair that goes with everything stands in.
+	if (shoes.length === 0) return 1 + coats;
+	let outfits = 0;
+	for (let word = 0; word < body.shoes.length; word++) {
+		for (let rest = body.shoes[word]!; rest !== 0; rest &= rest - 1) {
+			const { outer, times } = shoes[(word << 5) + (31 - Math.clz32(rest & -rest))]!;
+			let worn = 1;
+			if (coats > 0) for (let at = 0; at < outer.length; at++) worn += bitsOf(outer[at]! & body.outer[at]!);
+			outfits += times * worn;
+		}
+	}
+	return outfits;
+}
 
 /**
- * Outfits over all bodies. Bits make it fast where there are thousands of bodies: the shoes and outer pieces that go with a whole body are
- * one AND of its parts' bits.
+ * Outfits over all bodies: the shoes and outer pieces that go with a whole body are one AND of its parts' bits. Large wardrobes have many
+ * pieces that go with exactly the same others (neutrals go with everything); those are looked at once.
  */
 function countOver(table: OutfitTable, { top, bottom, full, shoes, outer }: Parts): number {
-	const noShoes = shoes.length === 0;
-	const fitsOf = (piece: number): Fits => ({
-		shoes: bitsWith(table, piece, shoes),
-		outer: bitsWith(table, piece, outer),
-	});
-	const outerOfShoe = shoes.map((shoe) => bitsWith(table, shoe, outer));
-	const body = { shoes: new Uint32Array((shoes.length + 31) >> 5), outer: new Uint32Array((outer.length + 31) >> 5) };
-	const coatsOver = (own: Uint32Array): number => {
-		let coats = 0;
-		for (let word = 0; word < own.length; word++) coats += bitsOf(body.outer[word]! & own[word]!);
-		return coats;
-	};
-	const outfitsOverBody = (): number => {
-		// Nobody's shoes are known: one pair that goes with everything stands in.
-		if (noShoes) return 1 + coatsOver(body.outer);
-		let outfits = 0;
-		for (let word = 0; word < body.shoes.length; word++) {
-			for (let rest = body.shoes[word]!; rest !== 0; rest &= rest - 1) {
-				const shoe = (word << 5) + (31 - Math.clz32(rest & -rest));
-				outfits += 1 + coatsOver(outerOfShoe[shoe]!);
-			}
-		}
-		return outfits;
+	const join = top.length * bottom.length > FEW_BODIES;
+	const shoeRows = rowsOf(table, shoes, { shoes: [], outer }, [...top, ...bottom, ...full], join);
+	const over = { shoes: shoeRows.map(({ piece }) => piece), outer };
+	const bottoms = rowsOf(table, bottom, over, top, join);
+	const body = {
+		shoes: new Int32Array((over.shoes.length + 31) >> 5),
+		outer: new Int32Array((outer.length + 31) >> 5),
 	};
 	let outfits = 0;
-	const bottoms = bottom.map(fitsOf);
-	for (const one of top) {
-		const own = fitsOf(one);
-		for (const [at, other] of bottom.entries()) {
-			if (!table.goes(one, other)) continue;
-			const below = bottoms[at]!;
-			for (let word = 0; word < body.shoes.length; word++) body.shoes[word] = own.shoes[word]! & below.shoes[word]!;
-			for (let word = 0; word < body.outer.length; word++) body.outer[word] = own.outer[word]! & below.outer[word]!;
-			outfits += outfitsOverBody();
+	for (const above of rowsOf(table, top, over, bottom, join)) {
+		for (const below of bottoms) {
+			if (!table.goes(above.piece, below.piece)) continue;
+			for (let word = 0; word < body.shoes.length; word++) body.shoes[word] = above.shoes[word]! & below.shoes[word]!;
+			for (let word = 0; word < body.outer.length; word++) body.outer[word] = above.outer[word]! & below.outer[word]!;
+			outfits += above.times * below.times * outfitsOver(body, shoeRows);
 		}
 	}
-	for (const one of full) {
-		const own = fitsOf(one);
-		body.shoes.set(own.shoes);
-		body.outer.set(own.outer);
-		outfits += outfitsOverBody();
-	}
+	for (const whole of rowsOf(table, full, over, [], join)) outfits += whole.times * outfitsOver(whole, shoeRows);
 	return outfits;
 }
 
