@@ -125,13 +125,13 @@ export function gapsOf(
 	bands: Bands,
 	pairings: readonly Pairing[],
 	pieces: readonly MissingPiece[],
+	held = heldGarments(input),
 ): Gap[] {
 	const colours = bands.asked.flatMap(({ paletteColourId, amount, missing }) => {
 		const colour = input.palette.colours.find(({ id }) => id === paletteColourId)!;
 		const counts = missing >= LEAST_MISSING_WEIGHT && missing / amount >= LEAST_MISSING_SHARE;
 		return counts ? [colourGap(input, colour, missing / amount, pairings, pieces)] : [];
 	});
-	const held = heldGarments(input);
 	const needs = SLOTS.map((slot) => ({ slot, count: held.filter(({ kind }) => slotOfKind(kind) === slot).length }))
 		.filter(({ slot, count }) => count < input.season.quotas[slot])
 		.map(({ slot, count }) => slotGap(input, slot, count, pieces));

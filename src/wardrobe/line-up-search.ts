@@ -7,7 +7,7 @@ import { SLOTS, type Slot } from './slot.ts';
 export type ScoredSet = {
 	readonly members: readonly number[];
 	readonly outfits: number;
-	readonly ceiling: number;
+	/** Of the objective, 0..1 each, before their weights: a piece short of those asked for counts as 0. */
 	readonly parts: { readonly outfits: number; readonly fit: number; readonly loved: number };
 	readonly objective: number;
 };
@@ -17,15 +17,17 @@ const STARTS = 50;
 /** Rounds of refilling settle after 3 to 6; a safeguard against going round in circles. */
 const MOST_ROUNDS = 30;
 
-/** What a set of members is worth. */
-export function scoreOf(problem: LineUpProblem, members: readonly number[]): ScoredSet {
-	const { table, fit, loved, weights, ceiling } = problem;
+/** What a set of members is worth; every part is 0 for an empty set. */
+export function scoreOf(
+	{ table, fit, loved, weights, ceiling, size }: LineUpProblem,
+	members: readonly number[],
+): ScoredSet {
 	const outfits = countOutfits(table, members);
 	const mean = (values: readonly number[]) =>
-		members.length === 0 ? 0 : members.reduce((sum, member) => sum + values[member]!, 0) / members.length;
+		size > 0 ? members.reduce((sum, member) => sum + values[member]!, 0) / size : 0;
 	const parts = { outfits: ceiling > 0 ? outfits / ceiling : 0, fit: mean(fit), loved: mean(loved) };
 	const objective = weights.outfits * parts.outfits + weights.fit * parts.fit + weights.loved * parts.loved;
-	return { members, outfits, ceiling, parts, objective };
+	return { members, outfits, parts, objective };
 }
 
 /** The members by slot while searching. */
@@ -38,12 +40,11 @@ const flat = (chosen: Chosen): number[] => SLOTS.flatMap((slot) => chosen[slot])
  * does not depend on the others of its slot. A warm outer piece is kept where one is needed.
  */
 function refill(problem: LineUpProblem, chosen: Chosen, slot: Slot): number[] {
-	const { table, fit, loved, weights, ceiling, fixed, choices, places, warmOuter } = problem;
+	const { table, fit, loved, weights, ceiling, size, fixed, choices, places, warmOuter } = problem;
 	const kept = fixed.filter((member) => table.slots[member] === slot);
 	const open = places[slot] - kept.length;
 	if (open <= 0) return kept;
 	const others = outfitParts(table, flat({ ...chosen, [slot]: [] }));
-	const size = SLOTS.reduce((sum, one) => sum + places[one], 0);
 	const worth = (member: number) =>
 		(ceiling > 0 ? (weights.outfits * outfitsThrough(table, others, member)) / ceiling : 0) +
 		(weights.fit * fit[member]! + weights.loved * loved[member]!) / size;

@@ -1,16 +1,8 @@
-import { type LineUpProblem, lineUpProblem } from './line-up-problem.ts';
-import { bestSet, type ScoredSet, scoreOf } from './line-up-search.ts';
-import type { Quotas } from './season.ts';
+import { bySlot } from './line-up-problem.ts';
+import { bestSet, type ScoredSet } from './line-up-search.ts';
+import { type LineUpRequest, type LineUpSetup, lineUpSetup } from './line-up-setup.ts';
 import type { SeasonInput } from './season-input.ts';
 import { SLOTS, type Slot } from './slot.ts';
-
-/** What is asked of a line-up. */
-export type LineUpRequest = {
-	readonly quotas: Quotas;
-	readonly targetCount: number;
-	readonly mustKeep: readonly string[];
-	readonly neverUse: readonly string[];
-};
 
 /** How good the set is known to be. */
 export type LineUpProof =
@@ -37,45 +29,43 @@ export type LineUpResult = {
 /** Beyond this the bound is too loose to be worth telling. */
 const LOOSE_PERCENT = 50;
 
-function proofOf(score: ScoredSet, problem: LineUpProblem): LineUpProof {
-	const bound = problem.bound;
-	if (score.objective >= bound - 1e-9) return { kind: 'best-possible' };
-	const percent = 100 * (1 - score.objective / bound);
+/** What a bound that no set exceeds says of a set. */
+export function proofOf({ objective }: ScoredSet, bound: number): LineUpProof {
+	if (objective >= bound - 1e-9) return { kind: 'best-possible' };
+	const percent = 100 * (1 - objective / bound);
 	return percent <= LOOSE_PERCENT ? { kind: 'within', percent } : { kind: 'best-found' };
 }
 
-const PROOF_WORDS = (proof: LineUpProof): string =>
-	proof.kind === 'best-possible'
-		? 'no other set can do better'
-		: proof.kind === 'within'
-			? `at most ${Math.ceil(proof.percent)} % below the best possible`
-			: 'the best of 50 searches, not proven';
+function proofWords(proof: LineUpProof): string {
+	if (proof.kind === 'best-possible') return 'it is the best possible';
+	if (proof.kind === 'within') return `it is within ${Math.ceil(proof.percent)} % of the best possible`;
+	return 'it is the best found, not proven';
+}
 
 /** The result of a chosen set, in the terms shown. */
-export function resultOf(problem: LineUpProblem, score: ScoredSet, proof: LineUpProof): LineUpResult {
-	const members = [...score.members].sort((a, b) => {
-		const [one, other] = [problem.garments[a]!, problem.garments[b]!];
-		return (
-			SLOTS.indexOf(problem.table.slots[a]!) - SLOTS.indexOf(problem.table.slots[b]!) || (one.id < other.id ? -1 : 1)
-		);
-	});
-	const countBySlot = Object.fromEntries(
-		SLOTS.map((slot) => [slot, members.filter((member) => problem.table.slots[member] === slot).length]),
+export function resultOf(
+	{ garments, problem, problems }: LineUpSetup,
+	{ members, outfits, parts, objective }: ScoredSet,
+	proof: LineUpProof,
+): LineUpResult {
+	const { slots, ceiling } = problem;
+	const inOrder = SLOTS.flatMap((slot) =>
+		members.filter((member) => slots[member] === slot).sort((a, b) => (garments[a]!.id < garments[b]!.id ? -1 : 1)),
 	);
-	const share = score.ceiling > 0 ? Math.round((100 * score.outfits) / score.ceiling) : 0;
+	const share = Math.round(100 * parts.outfits);
 	return {
-		garmentIds: members.map((member) => problem.garments[member]!.id),
-		countBySlot: countBySlot as Record<Slot, number>,
-		outfits: score.outfits,
-		ceiling: score.ceiling,
-		parts: score.parts,
-		objective: score.objective,
+		garmentIds: inOrder.map((member) => garments[member]!.id),
+		countBySlot: bySlot((slot) => members.filter((member) => slots[member] === slot).length),
+		outfits,
+		ceiling,
+		parts,
+		objective,
 		proof,
 		sentence:
 			members.length === 0
 				? 'There is nothing to choose from yet: add garments, or put some on the rail.'
-				: `${members.length} garments make ${score.outfits} supported outfits, ${share} % of what as many pieces could make if everything went together; ${PROOF_WORDS(proof)}.`,
-		problems: problem.problems,
+				: `${members.length} garments make ${outfits} supported outfits, ${share} % of what a full set could make if everything went together; ${proofWords(proof)}.`,
+		problems,
 	};
 }
 
@@ -84,42 +74,7 @@ export function resultOf(problem: LineUpProblem, score: ScoredSet, proof: LineUp
  * the garments changes nothing. Under a second at 240 garments.
  */
 export function buildLineUp(input: SeasonInput, request: LineUpRequest): LineUpResult {
-	const problem = lineUpProblem(input, request);
-	const score = bestSet(problem);
-	return resultOf(problem, score, proofOf(score, problem));
-}
-
-/** What a set would be after taking out `remove` and putting in `add`, without searching. */
-export function whatIf(
-	input: SeasonInput,
-	change: {
-		readonly garmentIds: readonly string[];
-		readonly remove: readonly string[];
-		readonly add: readonly string[];
-	},
-): {
-	readonly before: LineUpResult;
-	readonly after: LineUpResult;
-	readonly outfitsChange: number;
-	readonly sentence: string;
-} {
-	const { quotas, targetCount } = input.season;
-	const problem = lineUpProblem(input, { quotas, targetCount, mustKeep: [], neverUse: [] });
-	const wanted = new Set(change.garmentIds.filter((id) => !change.remove.includes(id)).concat(change.add));
-	const indices = (ids: ReadonlySet<string>) =>
-		problem.garments.flatMap(({ id }, index) => (ids.has(id) ? [index] : []));
-	const tell = (ids: ReadonlySet<string>) => resultOf(problem, scoreOf(problem, indices(ids)), { kind: 'best-found' });
-	const before = tell(new Set(change.garmentIds));
-	const after = tell(wanted);
-	const outfitsChange = after.outfits - before.outfits;
-	const how =
-		outfitsChange === 0
-			? 'as many outfits'
-			: `${Math.abs(outfitsChange)} outfits ${outfitsChange > 0 ? 'more' : 'fewer'}`;
-	return {
-		before,
-		after,
-		outfitsChange,
-		sentence: `${after.garmentIds.length} garments, ${after.outfits} outfits: ${how}.`,
-	};
+	const setup = lineUpSetup(input, request);
+	const score = bestSet(setup.problem);
+	return resultOf(setup, score, proofOf(score, setup.problem.bound));
 }

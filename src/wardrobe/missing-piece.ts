@@ -98,12 +98,13 @@ export function outfitGains(
 const OUTFIT_SLOTS: readonly Slot[] = SLOTS.filter((slot) => slot !== 'legwear' && slot !== 'accessory');
 
 /** For every slot that makes outfits and every palette colour, what such a piece would add; best first within a slot. */
-export function missingPieces(input: SeasonInput): MissingPiece[] {
+export function missingPieces(input: SeasonInput, held = heldGarments(input)): MissingPiece[] {
 	const colours = input.palette.colours;
 	const wanted = OUTFIT_SLOTS.flatMap((slot) => colours.map((colour) => ({ slot, colour })));
 	const gains = outfitGains(
 		input,
 		wanted.map(({ slot, colour }) => imagined(slot, colour)),
+		held,
 	);
 	return wanted
 		.map(({ slot, colour }, index) => {

@@ -41,6 +41,6 @@ export const pairContextOf = (input: SeasonInput): PairContext => ({
 export function heldGarments(input: SeasonInput): readonly Garment[] {
 	const chosen = new Set(input.lineUp?.garmentIds ?? []);
 	return chosen.size > 0
-		? input.garments.filter(({ id }) => chosen.has(id))
+		? input.garments.filter(({ id, place }) => chosen.has(id) && place !== 'gone')
 		: input.garments.filter(({ place }) => place === 'rail');
 }

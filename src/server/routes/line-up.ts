@@ -1,7 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { buildLineUp, type LineUpRequest, whatIf } from '../../wardrobe/line-up.ts';
+import { buildLineUp } from '../../wardrobe/line-up.ts';
+import type { LineUpRequest } from '../../wardrobe/line-up-setup.ts';
 import type { Quotas, Season } from '../../wardrobe/season.ts';
+import { whatIf } from '../../wardrobe/what-if.ts';
 import { notFound } from '../errors.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { quotasSchema } from '../schemas/season.ts';
