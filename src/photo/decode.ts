@@ -58,8 +58,7 @@ const toRaw = (picture: Sharp): Promise<Raw> =>
 async function decodeSharp(bytes: Uint8Array, isHeif: boolean, metadata: Metadata): Promise<Raw> {
 	const options = { limitInputPixels: MAX_PHOTO_PIXELS, failOn: 'error' as const, pages: 1 };
 	if (isHeif) {
-		const tiff = await tiffFromHeic(bytes, metadata.icc ?? null);
-		return toRaw(shrunk(sharp(tiff, options), DISPLAY_SIDE_PX));
+		return toRaw(sharp(await tiffFromHeic(bytes, metadata.icc ?? null, DISPLAY_SIDE_PX)));
 	}
 	try {
 		return await toRaw(shrunk(sharp(bytes, options).autoOrient(), DISPLAY_SIDE_PX));
