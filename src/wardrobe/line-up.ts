@@ -1,5 +1,6 @@
+import { columnOf } from './line-up-model.ts';
 import { bySlot } from './line-up-problem.ts';
-import { bestSet, type ScoredSet } from './line-up-search.ts';
+import { bestSet, type ScoredSet, scoreOf } from './line-up-search.ts';
 import { type LineUpRequest, type LineUpSetup, lineUpSetup } from './line-up-setup.ts';
 import type { SeasonInput } from './season-input.ts';
 import { SLOTS, type Slot } from './slot.ts';
@@ -29,9 +30,9 @@ export type LineUpResult = {
 /** Beyond this the bound is too loose to be worth telling. */
 const LOOSE_PERCENT = 50;
 
-/** What a bound that no set exceeds says of a set. */
-export function proofOf({ objective }: ScoredSet, bound: number): LineUpProof {
-	if (objective >= bound - 1e-9) return { kind: 'best-possible' };
+/** What a bound that no set exceeds says of a set; `slack` is the bound's own rounding. */
+function proofOf({ objective }: ScoredSet, bound: number, slack = 1e-9): LineUpProof {
+	if (objective >= bound - slack) return { kind: 'best-possible' };
 	const percent = 100 * (1 - objective / bound);
 	return percent <= LOOSE_PERCENT ? { kind: 'within', percent } : { kind: 'best-found' };
 }
@@ -43,7 +44,7 @@ function proofWords(proof: LineUpProof): string {
 }
 
 /** The result of a chosen set, in the terms shown. */
-export function resultOf(
+function resultOf(
 	{ garments, problem, problems }: LineUpSetup,
 	{ members, outfits, parts, objective }: ScoredSet,
 	proof: LineUpProof,
@@ -77,4 +78,27 @@ export function buildLineUp(input: SeasonInput, request: LineUpRequest): LineUpR
 	const setup = lineUpSetup(input, request);
 	const score = bestSet(setup.problem);
 	return resultOf(setup, score, proofOf(score, setup.problem.bound));
+}
+
+/** HiGHS keeps its rows to a millionth, so its bound is not finer. */
+const SOLVER_SLACK = 1e-6;
+
+/**
+ * The result of a search that a solver of `lineUpModel` has looked at: the better of the two sets, with the lower of the two bounds. `answer`
+ * holds the columns chosen and a bound; null where the search's own bound was enough.
+ */
+export function provenResult(
+	setup: LineUpSetup,
+	found: ScoredSet,
+	answer: { readonly bound: number; readonly chosen: readonly string[] | null } | null,
+): LineUpResult {
+	const { problem } = setup;
+	if (!answer) return resultOf(setup, found, proofOf(found, problem.bound));
+	const chosen = new Set(answer.chosen ?? []);
+	const solved = scoreOf(
+		problem,
+		problem.slots.flatMap((_, member) => (chosen.has(columnOf(member)) ? [member] : [])),
+	);
+	const best = solved.objective > found.objective + SOLVER_SLACK ? solved : found;
+	return resultOf(setup, best, proofOf(best, Math.min(problem.bound, answer.bound), SOLVER_SLACK));
 }

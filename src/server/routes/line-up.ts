@@ -5,6 +5,7 @@ import type { LineUpRequest } from '../../wardrobe/line-up-setup.ts';
 import type { Quotas, Season } from '../../wardrobe/season.ts';
 import { whatIf } from '../../wardrobe/what-if.ts';
 import { notFound } from '../errors.ts';
+import { proveLineUp } from '../prove-line-up.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { quotasSchema } from '../schemas/season.ts';
 import { loadSeasonInput } from '../season-input.ts';
@@ -53,8 +54,7 @@ export function lineUpRoutes(app: FastifyInstance, services: Services): void {
 			const { prove, ...wanted } = request.body;
 			const input = await loadSeasonInput(services, season);
 			const lineUpRequest: LineUpRequest = { quotas: season.quotas, targetCount: season.targetCount, ...wanted };
-			const result = buildLineUp(input, lineUpRequest);
-			return result;
+			return prove ? proveLineUp(input, lineUpRequest) : buildLineUp(input, lineUpRequest);
 		},
 	);
 	app.post<ById & { Body: { garmentIds: string[]; remove: string[]; add: string[] } }>(
