@@ -57,12 +57,11 @@ const toRaw = (picture: Sharp): Promise<Raw> =>
  */
 async function decodeSharp(bytes: Uint8Array, isHeif: boolean, metadata: Metadata): Promise<Raw> {
 	const options = { limitInputPixels: MAX_PHOTO_PIXELS, failOn: 'error' as const, pages: 1 };
-	if (isHeif) {
-		return toRaw(sharp(await tiffFromHeic(bytes, metadata.icc ?? null, DISPLAY_SIDE_PX)));
-	}
 	try {
 		return await toRaw(shrunk(sharp(bytes, options).autoOrient(), DISPLAY_SIDE_PX));
 	} catch (error) {
+		// A container of this kind may hold AV1, which sharp has just read, or a phone's HEVC, which it refuses at once.
+		if (isHeif) return toRaw(sharp(await tiffFromHeic(bytes, metadata.icc ?? null, DISPLAY_SIDE_PX)));
 		// A damaged colour profile is no reason to lose the photo: once more without it.
 		if (!metadata.icc) throw error;
 		return toRaw(shrunk(sharp(bytes, { ...options, ignoreIcc: true }).autoOrient(), DISPLAY_SIDE_PX));

@@ -160,6 +160,22 @@ describe('HEIC', () => {
 		expect(deltaE2000(middle(photo.display), tealLab)).toBeLessThan(3);
 	});
 
+	it('of a phone held upright is turned once, keeps its date and loses its position', async () => {
+		const { display, widthPx, heightPx, takenAt } = await decoded(fixture('turned.heic'));
+		expect([widthPx, heightPx, takenAt]).toEqual([64, 128, '2026-03-14T09:26:53']);
+		const at = (y: number) =>
+			labFromSrgb8(...([...display.rgb.subarray((y * 64 + 32) * 3).subarray(0, 3)] as [number, number, number]));
+		expect(deltaE2000(at(20), labFromSrgb8(0xd2, 0x69, 0x1e))).toBeLessThan(3);
+		expect(deltaE2000(at(108), tealLab)).toBeLessThan(3);
+	});
+
+	it('file holding an AV1 picture is read too', async () => {
+		const avif = await teals().avif({ quality: 90 }).toBuffer();
+		// Some programs write AVIF under the general brand of HEIF (ISO/IEC 23008-12, 10.2); file names and brands then say HEIF.
+		avif.write('mif1', 8, 'latin1');
+		expect(deltaE2000(middle((await decoded(avif)).display), tealLab)).toBeLessThan(1.5);
+	});
+
 	it('without pixels is refused with a reason', async () => {
 		expect(await decodePhoto(fixture('teal-srgb.heic').subarray(0, 400))).toMatchObject({
 			ok: false,

@@ -25,4 +25,15 @@ describe('the pool of readers', () => {
 		}
 		expect((await pool.read(await cutOut([50, 20, 30]), {})).ok).toBe(true);
 	});
+
+	it('fails the photos of a reader that dies, with a reason, and reads the next ones with a new reader', async () => {
+		const mortal = createReaderPool({ threads: 1 });
+		const picture = await plainPng(3000, 3000, '#456789');
+		const [first, second] = [mortal.read(picture, {}), mortal.read(picture, {})];
+		// Ending the process is what a crash in a decoder does to it.
+		await mortal.close();
+		expect(await first).toMatchObject({ ok: false, reason: 'crashed' });
+		expect(await second).toMatchObject({ ok: true });
+		await mortal.close();
+	});
 });
