@@ -3,7 +3,7 @@ import { availableParallelism } from 'node:os';
 import { MAX_READ_SECONDS } from './limits.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 import type { ReadOptions, ReadResult } from './read-photo.ts';
-import type { ReadAnswer } from './reader-process.ts';
+import type { ReadAnswer, ReadRequest } from './reader-process.ts';
 import { type Readers, startReaders } from './readers.ts';
 
 export type { ReadOptions, ReadResult } from './read-photo.ts';
@@ -14,6 +14,7 @@ export type ReadSource = string | Uint8Array;
 /** Reads photos in the threads of a process of their own: a bad one can take that down, never the program. */
 export type ReaderPool = {
 	read(source: ReadSource, options: ReadOptions): Promise<ReadResult>;
+	/** Ends the process; what it was reading, and all that comes later, fails. */
 	close(): Promise<void>;
 };
 
@@ -34,6 +35,7 @@ export function createReaderPool(settings: { readonly threads?: number; readonly
 	const { threads = Math.min(MOST_THREADS, availableParallelism()), timeoutMs = MAX_READ_SECONDS * 1000 } = settings;
 	let readers: Readers | null = null;
 	let lastId = 0;
+	let closed = false;
 	let running = 0;
 	const waiting: (() => void)[] = [];
 
@@ -48,16 +50,24 @@ export function createReaderPool(settings: { readonly threads?: number; readonly
 		else running--;
 	}
 
+	async function ask(request: ReadRequest): Promise<ReadAnswer> {
+		if (closed) return { id: request.id, stopped: 'crashed', cause: 'the program is closing' };
+		if (!readers?.isAlive()) readers = startReaders(threads);
+		return readers.ask(request);
+	}
+
 	return {
 		async read(source, options) {
 			await turn();
 			const start = performance.now();
-			if (!readers?.isAlive()) readers = startReaders(threads);
-			const answer = await readers.ask({ id: ++lastId, source, options, timeoutMs });
+			const answer = await ask({ id: ++lastId, source, options, timeoutMs });
 			next();
 			if ('result' in answer) return answer.result;
 			return { ...failureOf(answer, timeoutMs), ms: Math.round(performance.now() - start) };
 		},
-		close: async () => readers?.stop(),
+		async close() {
+			closed = true;
+			await readers?.stop();
+		},
 	};
 }

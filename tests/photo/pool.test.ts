@@ -1,9 +1,16 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
 import { createReaderPool } from '../../src/photo/pool.ts';
 import { cutOut, plainPng } from '../support/pictures.ts';
 
 const pool = createReaderPool({ threads: 2 });
 afterAll(() => pool.close());
+
+/** Ids of the processes that this one started (Linux). */
+const childProcesses = (): number[] =>
+	readdirSync('/proc/self/task').flatMap((task) =>
+		readFileSync(`/proc/self/task/${task}/children`, 'utf8').trim().split(' ').filter(Boolean).map(Number),
+	);
 
 describe('the pool of readers', () => {
 	it('reads good photos beside bad ones', async () => {
@@ -26,14 +33,31 @@ describe('the pool of readers', () => {
 		expect((await pool.read(await cutOut([50, 20, 30]), {})).ok).toBe(true);
 	});
 
-	it('fails the photos of a reader that dies, with a reason, and reads the next ones with a new reader', async () => {
-		const mortal = createReaderPool({ threads: 1 });
-		const picture = await plainPng(3000, 3000, '#456789');
-		const [first, second] = [mortal.read(picture, {}), mortal.read(picture, {})];
-		// Ending the process is what a crash in a decoder does to it.
-		await mortal.close();
-		expect(await first).toMatchObject({ ok: false, reason: 'crashed' });
-		expect(await second).toMatchObject({ ok: true });
-		await mortal.close();
+	it.skipIf(process.platform !== 'linux')(
+		'fails the photo of a reader that dies, with a reason, and reads the next one with a new reader',
+		async () => {
+			const before = new Set(childProcesses());
+			const mortal = createReaderPool({ threads: 1 });
+			try {
+				const picture = await plainPng(3000, 3000, '#456789');
+				const [first, second] = [mortal.read(picture, {}), mortal.read(picture, {})];
+				await new Promise(setImmediate);
+				// Ending the process is what a crash in a decoder does to it.
+				for (const pid of childProcesses()) if (!before.has(pid)) process.kill(pid, 'SIGKILL');
+				expect(await first).toMatchObject({ ok: false, reason: 'crashed' });
+				expect(await second).toMatchObject({ ok: true });
+			} finally {
+				await mortal.close();
+			}
+		},
+	);
+
+	it('leaves no process behind once it is closed, and says so to whoever still waits', async () => {
+		const closing = createReaderPool({ threads: 1 });
+		const picture = await plainPng(300, 300, '#456789');
+		const reads = [closing.read(picture, {}), closing.read(picture, {})];
+		await closing.close();
+		for (const result of await Promise.all(reads)) expect(result).toMatchObject({ ok: false, reason: 'crashed' });
+		expect(await closing.read(picture, {})).toMatchObject({ ok: false, reason: 'crashed' });
 	});
 });
