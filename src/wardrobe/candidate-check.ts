@@ -1,7 +1,9 @@
 import { deltaE2000Of } from '../colour/delta-e-many.ts';
+import { counted } from './counted.ts';
 import { type Fit, fitOf } from './fit.ts';
 import type { Garment } from './garment.ts';
 import { slotOfKind } from './kind.ts';
+import { daysBetween, garmentWears } from './look-back.ts';
 import { mainSwatch } from './main-colour.ts';
 import { outfitGains } from './missing-piece.ts';
 import { type Partner, partnersOf } from './partners.ts';
@@ -92,52 +94,81 @@ function usualUse(
 	input: SeasonInput,
 ): { costPerWear: number | null; wearsPerYear: number | null } {
 	const slot = slotOfKind(candidate.kind);
-	const counts = new Map<string, number>();
-	for (const { garmentId } of input.wears) counts.set(garmentId, (counts.get(garmentId) ?? 0) + 1);
-	const worn = input.garments.filter(({ id, kind }) => slotOfKind(kind) === slot && (counts.get(id) ?? 0) > 0);
+	const own = input.garments.filter(({ kind }) => slotOfKind(kind) === slot);
+	const worn = garmentWears(own, input.wears, input.today);
 	return {
-		costPerWear: median(worn.flatMap(({ id, price }) => (price === null ? [] : [price / counts.get(id)!]))),
-		wearsPerYear: median(worn.map(({ id }) => counts.get(id)!)),
+		costPerWear: median(worn.flatMap(({ costPerWear }) => costPerWear ?? [])),
+		wearsPerYear: median(worn.flatMap(({ wearsThisYear }) => (wearsThisYear > 0 ? wearsThisYear : []))),
 	};
 }
 
+/** Whether a new piece is allowed, and why; null for a used one. */
+function newness(
+	{ used }: Candidate,
+	wish: Wish | null,
+	{ season, today }: SeasonInput,
+): { allowed: boolean; sentence: string } | null {
+	if (used) return null;
+	if (!wish) return { allowed: false, sentence: 'It is new, and no wish asks for it: used comes first.' };
+	const wanted = Math.max(0, daysBetween(wish.wantedSince, today));
+	const left = season.waitingDays - wanted;
+	return left > 0
+		? { allowed: false, sentence: `It is new: used comes first, and new is open in ${counted(left, 'day')}.` }
+		: { allowed: true, sentence: `It is new, which is open now: wanted for ${counted(wanted, 'day')}.` };
+}
+
+function costSentence({ expectedCostPerWear, usualCostPerWear }: Judged): string {
+	if (expectedCostPerWear === null) return 'No price is told, so its cost per wear cannot be said.';
+	if (expectedCostPerWear === 0) return 'It costs nothing.';
+	const usual = usualCostPerWear === null ? '' : `; such pieces of yours cost ${usualCostPerWear.toFixed(2)}`;
+	return `About ${expectedCostPerWear.toFixed(2)} a wear is expected${usual}.`;
+}
+
+type Judged = Omit<CandidateCheck, 'recommendation' | 'reasons' | 'sentence'>;
+
+const RECOMMENDATION_WORDS: Readonly<Record<Recommendation, string>> = {
+	take: 'Worth taking: it answers a wish, fits, and nothing speaks against it.',
+	think: 'Think about it: something speaks against it, or no wish asks for it.',
+	leave: 'Leave it: too much speaks against it.',
+	ask: 'Ask the seller for a photo beside a sheet of white paper: this one does not tell its colour well enough.',
+};
+
 function judged(
-	check: Omit<CandidateCheck, 'recommendation' | 'reasons' | 'sentence'>,
+	check: Judged,
 	candidate: Candidate,
 	wish: Wish | null,
+	input: SeasonInput,
 ): Pick<CandidateCheck, 'recommendation' | 'reasons' | 'sentence'> {
-	const { fit, twins, partnerCount, outfitsAdded, expectedCostPerWear, usualCostPerWear } = check;
-	const overLimit = wish?.priceLimit != null && candidate.price !== null && candidate.price > wish.priceLimit;
+	const { fit, twins, partnerCount, outfitsAdded } = check;
+	const limit = wish?.priceLimit ?? null;
+	const overLimit = limit !== null && candidate.price !== null && candidate.price > limit;
 	const alike = twins.find(({ sureness }) => sureness === 'alike');
+	const fresh = newness(candidate, wish, input);
 	const reasons = [
 		fit.sentence,
 		wish ? `It answers the wish "${wish.name}".` : 'It answers no open wish.',
-		alike ? alike.sentence : twins[0]?.sentence,
+		(alike ?? twins[0])?.sentence,
 		partnerCount > 0
-			? `${partnerCount} of your garments go with it, and it would add ${outfitsAdded} outfits.`
+			? `${counted(partnerCount, 'garment')} of yours ${partnerCount === 1 ? 'goes' : 'go'} with it, and it would add ${counted(outfitsAdded, 'supported outfit')}.`
 			: 'Nothing you own is known to go with it.',
-		overLimit ? `It costs ${candidate.price}, over your limit of ${wish!.priceLimit}.` : undefined,
-		expectedCostPerWear === null
-			? 'No price is told, so its cost per wear cannot be said.'
-			: `About ${expectedCostPerWear.toFixed(2)} a wear${usualCostPerWear === null ? '' : `, where such pieces of yours cost ${usualCostPerWear.toFixed(2)}`}.`,
-		candidate.used ? undefined : 'It is new: used comes first, until the waiting time of the wish is over.',
+		limit !== null && candidate.price !== null
+			? `It costs ${candidate.price}, ${overLimit ? 'over' : 'within'} your limit of ${limit}.`
+			: undefined,
+		costSentence(check),
+		fresh?.sentence,
 	].filter((reason) => reason !== undefined);
-	const against = [fit.verdict === 'off', alike !== undefined, partnerCount === 0, overLimit].filter(Boolean).length;
-	const recommendation: Recommendation =
-		fit.verdict === 'unsure' && against === 0
-			? 'ask'
-			: against >= 2 || fit.verdict === 'off'
-				? 'leave'
-				: wish && against === 0
-					? 'take'
-					: 'think';
-	const words: Readonly<Record<Recommendation, string>> = {
-		take: 'Worth taking: it answers a wish and fits.',
-		think: 'Think about it: something speaks against it, or no wish asks for it.',
-		leave: 'Leave it.',
-		ask: 'Ask the seller for a photo beside a sheet of white paper: this one does not tell its colour well enough.',
+	// What does not hang on the photo's colour speaks against a piece however badly its colour is known.
+	const whateverItsColour = [overLimit, fresh?.allowed === false].filter(Boolean).length;
+	const byColour = [fit.verdict === 'off', alike !== undefined, partnerCount === 0].filter(Boolean).length;
+	const against = whateverItsColour + byColour;
+	const recommend = (): Recommendation => {
+		if (fit.verdict === 'off' || whateverItsColour >= 2) return 'leave';
+		if (fit.verdict === 'unsure' && whateverItsColour === 0 && input.palette.colours.length > 0) return 'ask';
+		if (against >= 2) return 'leave';
+		return wish && against === 0 && fit.verdict === 'fits' ? 'take' : 'think';
 	};
-	return { recommendation, reasons, sentence: words[recommendation] };
+	const recommendation = recommend();
+	return { recommendation, reasons, sentence: RECOMMENDATION_WORDS[recommendation] };
 }
 
 /** A piece found for sale against direction, wishes and wardrobe, with a plain recommendation. */
@@ -162,5 +193,5 @@ export function checkCandidate(candidate: Candidate, input: SeasonInput): Candid
 			candidate.price === null || wearsPerYear <= 0 ? null : candidate.price / (wearsPerYear * YEARS_OF_SERVICE),
 		usualCostPerWear: usual.costPerWear,
 	};
-	return { ...check, ...judged(check, candidate, wish) };
+	return { ...check, ...judged(check, candidate, wish, input) };
 }

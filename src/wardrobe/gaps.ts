@@ -1,5 +1,7 @@
 import { deltaE2000Of } from '../colour/delta-e-many.ts';
 import type { Bands } from './bands.ts';
+import { counted } from './counted.ts';
+import { fitPercentOf } from './fit.ts';
 import { colourWord } from './fit-sentence.ts';
 import type { Garment } from './garment.ts';
 import { slotOfKind } from './kind.ts';
@@ -59,8 +61,6 @@ function storedNear(garments: readonly Garment[], slot: Slot, colour: PaletteCol
 	return near[0]?.garment ?? null;
 }
 
-const plural = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
-
 function colourGap(
 	input: SeasonInput,
 	colour: PaletteColour,
@@ -77,7 +77,7 @@ function colourGap(
 		seen > 0
 			? `Your pictures wear it as ${slot}.`
 			: `No picture shows where it is worn; as ${slot} it would go with most.`,
-		`One such piece would add ${plural(outfitsAdded, 'supported outfit')}.`,
+		`One such piece would add ${counted(outfitsAdded, 'supported outfit')}.`,
 		colour.firmness < 0.5 && colour.origin === 'derived'
 			? 'The colour itself is tentative: other pictures might not bring it back.'
 			: '',
@@ -99,12 +99,14 @@ function slotGap(input: SeasonInput, slot: Slot, held: number, pieces: readonly 
 	const wanted = input.season.quotas[slot];
 	const best = pieces.find((piece) => piece.slot === slot);
 	const colour = input.palette.colours.find(({ id }) => id === best?.paletteColourId);
-	const stored = input.garments
+	const [stored] = input.garments
 		.filter(({ place, kind }) => place === 'stored' && slotOfKind(kind) === slot)
-		.sort((a, b) => (a.id < b.id ? -1 : 1))[0];
+		.map((garment) => ({ garment, fit: fitPercentOf(garment, input.palette) }))
+		.sort((a, b) => b.fit - a.fit || (a.garment.id < b.garment.id ? -1 : 1))
+		.map(({ garment }) => garment);
 	const sentence = [
 		`The season wants ${wanted} of the slot ${slot}; you hold ${held}.`,
-		best && colour ? `In ${colourWord(colour)} it would add most: ${plural(best.outfitsAdded, 'outfit')}.` : '',
+		best && colour ? `In ${colourWord(colour)} it would add most: ${counted(best.outfitsAdded, 'outfit')}.` : '',
 		stored ? `${stored.name} is stored and could fill it.` : '',
 	];
 	return {

@@ -1,3 +1,4 @@
+import { counted } from './counted.ts';
 import { nearestColour } from './fit.ts';
 import type { Garment } from './garment.ts';
 import { slotOfKind } from './kind.ts';
@@ -50,10 +51,14 @@ function wearSentence(
 	costPerWear: number | null,
 ): string {
 	if (wears === 0) return `No wear of ${name} is noted.`;
-	const last = unwornDays === 0 ? 'last today' : `last ${unwornDays} days ago`;
+	const last = unwornDays === 0 ? 'last today' : `last ${counted(unwornDays ?? 0, 'day')} ago`;
 	const cost =
-		costPerWear === null ? (price === null ? 'its price is not told' : '') : `${costPerWear.toFixed(2)} a wear`;
-	return [`Worn ${wears === 1 ? 'once' : `${wears} times`}, ${last}`, cost].filter(Boolean).join('; ').concat('.');
+		price === 0
+			? 'it cost nothing'
+			: costPerWear === null
+				? 'its price is not told'
+				: `${costPerWear.toFixed(2)} a wear`;
+	return `Worn ${wears === 1 ? 'once' : `${wears} times`}, ${last}; ${cost}.`;
 }
 
 function garmentWear(garment: Garment, dates: readonly string[], today: string): GarmentWear {
@@ -107,6 +112,18 @@ function slotShares(garments: readonly Garment[], wearsOf: (id: string) => numbe
 		}));
 }
 
+/** What the wears say of each garment, in their order; wears on days after `today` are left out. */
+export function garmentWears(garments: readonly Garment[], wears: readonly Wear[], today: string): GarmentWear[] {
+	const dates = new Map<string, string[]>();
+	for (const { garmentId, on } of wears) {
+		if (on > today) continue;
+		const known = dates.get(garmentId);
+		if (known) known.push(on);
+		else dates.set(garmentId, [on]);
+	}
+	return garments.map((garment) => garmentWear(garment, dates.get(garment.id) ?? [], today));
+}
+
 /** The review of what was worn, over garments that are still here; wears on days after `today` are left out. */
 export function lookBack(
 	garments: readonly Garment[],
@@ -115,9 +132,7 @@ export function lookBack(
 	today: string,
 ): LookBack {
 	const here = garments.filter(({ place }) => place !== 'gone');
-	const dates = new Map<string, string[]>();
-	for (const { garmentId, on } of wears) if (on <= today) dates.set(garmentId, [...(dates.get(garmentId) ?? []), on]);
-	const told = here.map((garment) => garmentWear(garment, dates.get(garment.id) ?? [], today));
+	const told = garmentWears(here, wears, today);
 	const thisYear = new Map(told.map(({ garmentId, wearsThisYear }) => [garmentId, wearsThisYear]));
 	const wearsOf = (id: string) => thisYear.get(id) ?? 0;
 	const wearsThisYear = told.reduce((sum, one) => sum + one.wearsThisYear, 0);
@@ -125,7 +140,7 @@ export function lookBack(
 	const sentence =
 		wearsThisYear === 0
 			? 'No wear has been noted in the last twelve months, so nothing can be said of what is worn. Tap "worn today" on what you wear.'
-			: `${wearsThisYear} wears in the last twelve months; ${neverWorn.length} of ${here.length} garments were not worn once.`;
+			: `${counted(wearsThisYear, 'wear')} in the last twelve months; ${neverWorn.length} of ${counted(here.length, 'garment')} not worn once.`;
 	return {
 		garments: told,
 		byColour: colourShares(here, wearsOf, palette),

@@ -1,4 +1,5 @@
 import { type Bands, bandsOf } from './bands.ts';
+import { counted } from './counted.ts';
 import { type Fit, fitOf } from './fit.ts';
 import { type Gap, gapsOf } from './gaps.ts';
 import type { Garment, Place } from './garment.ts';
@@ -90,10 +91,13 @@ function heldSummary(input: SeasonInput, table: PairTable, bands: Bands): Report
 	);
 	const coveredShare = bands.asked.reduce((sum, { covered }) => sum + covered, 0);
 	const isLineUp = (input.lineUp?.garmentIds.length ?? 0) > 0;
+	const shoes = members.some((member) => table.slots[member] === 'shoes')
+		? ''
+		: ' No shoes are among them, so outfits are counted without.';
 	const sentence =
 		held.size === 0
 			? 'Nothing is on the rail yet.'
-			: `${held.size} garments ${isLineUp ? 'in the line-up' : 'on the rail'} make ${outfits} supported outfits and cover ${Math.round(coveredShare * 100)} % of the palette.`;
+			: `${counted(held.size, 'garment')} ${isLineUp ? 'in the line-up' : 'on the rail'} make ${counted(outfits, 'supported outfit')} and cover ${Math.round(coveredShare * 100)} % of the palette.${shoes}`;
 	return { garments: held.size, outfits, coveredShare, isLineUp, sentence };
 }
 

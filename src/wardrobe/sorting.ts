@@ -11,7 +11,7 @@ export type SortingSuggestion = {
 	readonly suggestion: 'keep' | 'store' | 'let-go' | 'undecided';
 	/** The weightiest first. */
 	readonly reasons: readonly string[];
-	/** Way out for a garment that leaves or might. */
+	/** Way out for a garment that is let go, the user's own where chosen; else null. */
 	readonly wayOut: WayOut | null;
 	readonly sentence: string;
 };
@@ -70,7 +70,7 @@ const LET_GO_FROM = -3;
 const STORE_FROM = -2;
 
 /**
- * Keep on the rail, store, or let go, with reasons. Year-round basics are kept; a piece of another part of the year is stored; without
+ * Keep on the rail, store, or let go, with reasons. What the user decided to part with stays so. Year-round basics are kept; a piece of another part of the year is stored; without
  * enough to go by it stays undecided. `wearsNoted`: whether the user notes wears at all, else not worn means nothing.
  */
 export function sortingOf(
@@ -80,15 +80,17 @@ export function sortingOf(
 	wearsNoted: boolean,
 ): SortingSuggestion {
 	const answer = (suggestion: SortingSuggestion['suggestion'], reasons: readonly string[]): SortingSuggestion => {
-		const wayOut = suggestion === 'let-go' || garment.place === 'leaving' ? wayOutOf(garment) : null;
+		const wayOut = suggestion === 'let-go' ? wayOutOf(garment) : null;
+		const isStored = garment.place === 'stored';
 		const words = {
-			keep: 'Keep it on the rail',
-			store: 'Store it',
+			keep: isStored ? 'Bring it back to the rail' : 'Keep it on the rail',
+			store: isStored ? 'Leave it in store' : 'Store it',
 			'let-go': `Let it go (${wayOut})`,
 			undecided: 'Undecided',
 		}[suggestion];
 		return { garmentId: garment.id, suggestion, reasons, wayOut, sentence: `${words}: ${reasons.join('; ')}.` };
 	};
+	if (garment.place === 'leaving') return answer('let-go', ['you decided that it leaves']);
 	if (garment.basic) return answer('keep', ['it is a year-round basic']);
 	if (garment.yearParts.length > 0 && !garment.yearParts.includes(season.yearPart)) {
 		return answer('store', [`it serves ${garment.yearParts.join(' and ')}, not ${season.yearPart}`]);

@@ -1,3 +1,4 @@
+import { counted } from './counted.ts';
 import type { Gap } from './gaps.ts';
 import type { LookBack } from './look-back.ts';
 import type { SeasonInput } from './season-input.ts';
@@ -11,8 +12,6 @@ export type Station = {
 	readonly sentence: string;
 };
 
-const count = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
-
 /** Where the season stands, station by station, in their order. */
 export function stationsOf(input: SeasonInput, gaps: readonly Gap[], back: LookBack): Station[] {
 	const rail = input.garments.filter(({ place }) => place === 'rail').length;
@@ -25,15 +24,15 @@ export function stationsOf(input: SeasonInput, gaps: readonly Gap[], back: LookB
 		{
 			station: 'look-back',
 			state: back.wearsThisYear > 0 ? 'done' : 'empty',
-			sentence: back.wearsThisYear > 0 ? count(back.wearsThisYear, 'wear') : 'no wears noted',
+			sentence: back.wearsThisYear > 0 ? counted(back.wearsThisYear, 'wear') : 'no wears noted',
 		},
 		{
 			station: 'direction',
 			state: colours > 0 ? 'done' : input.inspirations.length > 0 ? 'open' : 'empty',
 			sentence:
 				colours > 0
-					? `${count(colours, 'colour')} from ${count(input.inspirations.length, 'picture')}`
-					: count(input.inspirations.length, 'picture'),
+					? `${counted(colours, 'colour')} from ${counted(input.inspirations.length, 'picture')}`
+					: counted(input.inspirations.length, 'picture'),
 		},
 		{
 			station: 'sort',
@@ -48,8 +47,8 @@ export function stationsOf(input: SeasonInput, gaps: readonly Gap[], back: LookB
 		{
 			station: 'wish-list',
 			state: wishes > 0 ? 'done' : gaps.length > 0 ? 'open' : 'empty',
-			sentence: `${count(wishes, 'wish', 'wishes')}, ${count(gaps.length, 'gap')}`,
+			sentence: `${counted(wishes, 'wish', 'wishes')}, ${counted(gaps.length, 'gap')}`,
 		},
-		{ station: 'shop', state: candidates > 0 ? 'open' : 'empty', sentence: count(candidates, 'candidate') },
+		{ station: 'shop', state: candidates > 0 ? 'open' : 'empty', sentence: counted(candidates, 'candidate') },
 	];
 }
