@@ -16,7 +16,7 @@ from subject import photograph_garment  # noqa: E402
 from wardrobe import CANDIDATES, GARMENTS  # noqa: E402
 
 wanted = sys.argv[sys.argv.index("--") + 1 :] if "--" in sys.argv else []
-truth_file = HERE / "studio" / "measured-truth.json"
+truth_file = HERE / "studio" / "garment-truth.json"
 for number, entry in enumerate(GARMENTS + CANDIDATES, start=1):
     if wanted and not any(entry["file"].startswith(name) for name in wanted):
         continue

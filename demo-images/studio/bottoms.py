@@ -13,9 +13,13 @@ def trouser_pieces(length=1.0, waist=0.195, hip=0.25, rise=0.27, knee=0.115, ank
     crotch = -rise
     for side in (-1, 1):
         foot = apart + ankle
-        leg = [(0.0, 0.0, "corner"), (side * waist, 0.004, "corner"), (side * hip, -rise * 0.72), (side * (hip + 0.006), -rise * 1.25),
-               (side * (foot - ankle + 2 * knee * 0.98), -length * 0.56), (side * (foot + ankle), -length, "corner"), (side * (foot - ankle), -length - 0.004, "corner"),
-               (side * (apart * 0.8 + 0.012), -length * 0.56), (side * 0.012, crotch - 0.08), (side * -0.002, crotch - 0.01, "corner")]
+        hem = [(side * (foot + ankle), -length, "corner"), (side * (foot - ankle), -length - 0.004, "corner")]
+        seat = [(0.0, 0.0, "corner"), (side * waist, 0.004, "corner"), (side * hip, -rise * 0.72)]
+        if length < 2 * rise:  # shorts: no knee to shape
+            leg = [*seat, *hem, (side * 0.006, crotch - 0.02), (side * -0.002, crotch - 0.01, "corner")]
+        else:
+            leg = [*seat, (side * (hip + 0.006), -rise * 1.25), (side * (foot - ankle + 2 * knee * 0.98), -length * 0.56), *hem,
+                   (side * (apart * 0.8 + 0.012), -length * 0.56), (side * 0.012, crotch - 0.08), (side * -0.002, crotch - 0.01, "corner")]
         legs = Piece(rounded(leg), lift=0.003 if side < 0 else 0.0045, puff=0.011, fold=fold, scale=0.1, along=90 - side * 22, seed=seed + side, rim=0.024)
         pieces.append(legs)
         if turn_up:

@@ -9,7 +9,7 @@ from PIL import Image
 
 from colour import encoded
 
-PASSES = ("Image", "DiffCol", "Normal", "Depth", "IndexOB", "GlossCol")
+PASSES = ("Image", "DiffCol", "Normal", "Depth", "IndexOB", "GlossCol", "Env")
 
 
 def prepare(width, height, samples):
@@ -28,7 +28,7 @@ def prepare(width, height, samples):
     scene.view_settings.view_transform = "Standard"
     layer = bpy.context.view_layer
     layer.use_pass_diffuse_color = layer.use_pass_normal = layer.use_pass_z = layer.use_pass_object_index = True
-    layer.use_pass_glossy_color = True
+    layer.use_pass_glossy_color = layer.use_pass_environment = True
 
 
 def rendered_passes():
@@ -93,12 +93,15 @@ def light_without_noise(light, normal, depth, levels=4):
     return smooth
 
 
-def scene_light(passes):
-    """(albedo, light): the picture is their product. Where nothing reflects (sky, lamps), albedo is 1."""
-    albedo = passes["DiffCol"] + 0.04 * passes["GlossCol"]
-    albedo = np.where(albedo.sum(axis=2, keepdims=True) > 0.003, np.maximum(albedo, 0.004), 1.0)
-    light = passes["Image"] / albedo
-    return albedo, light_without_noise(np.minimum(light, 30), passes["Normal"], np.minimum(passes["Depth"], 1e4))
+def clean_picture(passes):
+    """
+    (picture, light): the scene's linear colours without noise, and the light on each pixel. Surfaces are albedo times light;
+    what shows the sky directly is added as it is.
+    """
+    albedo = np.maximum(passes["DiffCol"] + 0.04 * passes["GlossCol"], 0.006)
+    light = np.clip((passes["Image"] - passes["Env"]) / albedo, 0, 30)
+    light = light_without_noise(light, passes["Normal"], np.minimum(passes["Depth"], 1e4))
+    return albedo * light + passes["Env"], light
 
 
 def photographed(linear, settings, lamp, brightness, seed):
@@ -127,9 +130,9 @@ def photograph(path, settings, lamp, quality=87, seed=1):
     0 = not the subject.
     """
     passes = rendered_passes()
-    albedo, light = scene_light(passes)
+    linear, light = clean_picture(passes)
     index = np.rint(passes["IndexOB"][..., 0]).astype(int)
     bright = light[index > 0].mean(axis=1)
-    picture = photographed(albedo * light, settings, lamp, float(np.percentile(bright, 75)), seed)
+    picture = photographed(linear, settings, lamp, float(np.percentile(bright, 75)), seed)
     Image.fromarray(picture).save(path, quality=quality, subsampling=0 if quality >= 90 else 2, optimize=True)
     return index

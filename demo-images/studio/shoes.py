@@ -74,8 +74,8 @@ def _opening(rx, ry, y, z, dark, rim, name, cloth):
     return [hole, tube(f"{name} rim", ring, rim, cloth, closed=True)]
 
 
-def shoe(kind, cloth, sole, dark, lace, name):
-    """The objects of one shoe. kind: low, ankle, tall, sandal."""
+def shoe(kind, cloth, sole, dark, lace, name, calf=1.0):
+    """The objects of one shoe. kind: low, ankle, tall, sandal; `calf` widens a shaft that a leg stands in."""
     length = 0.27
     parts = [_sole(length, 0.02 if kind != "tall" else 0.026, sole, f"{name} sole")]
     if kind == "sandal":
@@ -91,8 +91,8 @@ def shoe(kind, cloth, sole, dark, lace, name):
         parts += _opening(0.025, 0.052, -0.062, 0.07, dark, 0.0055, name, cloth)
     else:
         top = 0.16 if kind == "ankle" else 0.31
-        parts.append(_shaft(cloth, 0.05, top, f"{name} shaft", lean=0.004 if kind == "ankle" else 0.012))
-        parts += _opening(0.043, 0.055, -0.057 if kind == "ankle" else -0.064, top, dark, 0.0045, name, cloth)
+        parts.append(_shaft(cloth, 0.05, top, f"{name} shaft", (0.042 * calf, 0.052 * calf), 0.004 if kind == "ankle" else 0.012))
+        parts += _opening(0.043 * calf, 0.055 * calf, -0.057 if kind == "ankle" else -0.064, top, dark, 0.0045, name, cloth)
     if kind in ("low", "ankle"):
         for k in range(5):
             y = -0.004 + k * 0.014

@@ -130,12 +130,15 @@ def _collar(kind, neck, depth, body, seed, hood):
     if kind == "v":
         band = [(0.0, -depth - 0.016), (neck * 1.02, 0.01), (neck * 0.82, 0.018), (0.0, -depth + 0.006)]
         return [Piece([(x * side, y) for x, y in band], lift=0.003, on=body, **lay) for side in (1, -1)]
-    if kind in ("crew", "roll", "stand"):
-        rise = {"crew": 0.006, "roll": 0.06, "stand": 0.04}[kind]
-        inner = depth - 0.02 if kind == "crew" else depth - 0.055
-        ring = rounded(mirrored([(0, -inner, "corner"), (neck * 0.62, -inner * 0.8), (neck * 0.86, -inner * 0.2), (neck * 0.84, rise + 0.014, "corner"),
-                                 (neck * 1.04, rise + 0.006, "corner"), (neck * 1.06, -depth * 0.25), (neck * 0.72, -depth * 0.92), (0, -depth - 0.012, "corner")]))
+    if kind == "crew":
+        inner = depth - 0.02
+        ring = rounded(mirrored([(0, -inner, "corner"), (neck * 0.62, -inner * 0.8), (neck * 0.86, -inner * 0.2), (neck * 0.84, 0.02, "corner"),
+                                 (neck * 1.04, 0.012, "corner"), (neck * 1.06, -depth * 0.25), (neck * 0.72, -depth * 0.92), (0, -depth - 0.012, "corner")]))
         return [Piece(ring, lift=0.005, puff=0.006, rim=0.008, fold=0.001, seed=seed + 17, spacing=0.005, grain=0)]
+    if kind in ("roll", "stand"):
+        rise = 0.05 if kind == "roll" else 0.03
+        band = rounded(mirrored([(0, rise - 0.008), (neck * 0.6, rise), (neck * 0.98, rise - 0.004, "corner"), (neck * 1.04, 0.0), (neck * 0.9, -depth * 0.55), (neck * 0.5, -depth * 0.9), (0, -depth - 0.012)]))
+        return [Piece(band, lift=0.008, puff=0.014 if kind == "roll" else 0.006, rim=0.014, fold=0.004, scale=0.05, seed=seed + 17, spacing=0.005)]
     raise ValueError(f"Expected a known collar, got {kind}")
 
 
