@@ -3,7 +3,7 @@ import { availableParallelism } from 'node:os';
 import { MAX_READ_SECONDS } from './limits.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 import type { ReadOptions, ReadResult } from './read-photo.ts';
-import type { ReadAnswer, ReadRequest } from './reader-process.ts';
+import type { ReadAnswer, ReadRequest, ReadStop } from './reader-process.ts';
 import { type Readers, startReaders } from './readers.ts';
 
 export type { ReadOptions, ReadResult } from './read-photo.ts';
@@ -21,12 +21,12 @@ export type ReaderPool = {
 /** Threads beyond this only cost memory: each holds a network and a photo of its own. */
 const MOST_THREADS = 4;
 
-function failureOf(answer: Exclude<ReadAnswer, { result: unknown }>, timeoutMs: number): ReadFailure {
-	if (answer.stopped === 'too-slow') {
+function failureOf({ stopped, cause }: ReadStop, timeoutMs: number): ReadFailure {
+	if (stopped === 'too-slow') {
 		const message = `Expected to read this photo within ${timeoutMs / 1000} s; it took longer and was stopped.`;
 		return readFailure('too-slow', message);
 	}
-	const message = `Expected to read this photo; the reader broke down on it (${answer.cause}). The file is kept.`;
+	const message = `Expected to read this photo; the reader broke down on it (${cause}). The file is kept.`;
 	return readFailure('crashed', message);
 }
 
@@ -50,10 +50,16 @@ export function createReaderPool(settings: { readonly threads?: number; readonly
 		else running--;
 	}
 
-	async function ask(request: ReadRequest): Promise<ReadAnswer> {
+	async function askOnce(request: ReadRequest): Promise<ReadAnswer> {
 		if (closed) return { id: request.id, stopped: 'crashed', cause: 'the program is closing' };
 		if (!readers?.isAlive()) readers = startReaders(threads);
 		return readers.ask(request);
+	}
+
+	/** A photo lost with the process gets a second try: another one may have brought it down. */
+	async function ask(request: ReadRequest): Promise<ReadAnswer> {
+		const answer = await askOnce(request);
+		return 'stopped' in answer && answer.stopped === 'lost' ? askOnce(request) : answer;
 	}
 
 	return {

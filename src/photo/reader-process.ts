@@ -6,12 +6,11 @@ import type { ReadTask } from './worker.ts';
 /** What the pool asks of the reader process. */
 export type ReadRequest = ReadTask & { readonly id: number; readonly timeoutMs: number };
 
-/** What it answers: the result, or what became of the worker that should have made it. */
-export type ReadAnswer = { readonly id: number } & (
-	| { readonly result: ReadResult }
-	| { readonly stopped: 'too-slow' }
-	| { readonly stopped: 'crashed'; readonly cause: string }
-);
+/** What became of the worker that should have read a photo: stopped for its time, broken down on it, or gone with the whole process. */
+export type ReadStop = { readonly stopped: 'too-slow' | 'crashed' | 'lost'; readonly cause: string };
+
+/** What it answers. */
+export type ReadAnswer = { readonly id: number } & ({ readonly result: ReadResult } | ReadStop);
 
 const pool = new Piscina<ReadTask, ReadResult>({
 	filename: new URL('./worker.ts', import.meta.url).href,
@@ -28,7 +27,7 @@ async function answer({ id, timeoutMs, ...task }: ReadRequest): Promise<ReadAnsw
 	try {
 		return { id, result: await pool.run(task, { signal: limit }) };
 	} catch (error) {
-		if (limit.aborted) return { id, stopped: 'too-slow' };
+		if (limit.aborted) return { id, stopped: 'too-slow', cause: 'time limit' };
 		return { id, stopped: 'crashed', cause: error instanceof Error ? error.message.slice(0, 120) : 'unknown' };
 	}
 }

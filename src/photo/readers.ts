@@ -41,7 +41,7 @@ export function startReaders(threads: number): Readers {
 	}
 	function end(cause: string): void {
 		endedBy ??= cause;
-		for (const id of [...pending.keys()]) settle({ id, stopped: 'crashed', cause });
+		for (const id of [...pending.keys()]) settle({ id, stopped: 'lost', cause });
 	}
 	child.on('message', settle);
 	child.once('exit', (code, signal) => end(signal ?? `exit status ${code}`));
@@ -51,17 +51,17 @@ export function startReaders(threads: number): Readers {
 		isAlive: () => endedBy === null,
 		ask: async (request) => {
 			const { id, timeoutMs } = request;
-			if (endedBy !== null) return { id, stopped: 'crashed', cause: endedBy };
+			if (endedBy !== null) return { id, stopped: 'lost', cause: endedBy };
 			// A thread stuck in a native library cannot be stopped, only its process.
 			const backstop = setTimeout(() => {
-				settle({ id, stopped: 'too-slow' });
+				settle({ id, stopped: 'too-slow', cause: 'time limit' });
 				child.kill('SIGKILL');
 			}, timeoutMs + GRACE_MS);
 			try {
 				return await new Promise<ReadAnswer>((resolve) => {
 					pending.set(id, resolve);
 					child.send(request, (error) => {
-						if (error) settle({ id, stopped: 'crashed', cause: error.message });
+						if (error) settle({ id, stopped: 'lost', cause: error.message });
 					});
 				});
 			} finally {

@@ -33,24 +33,45 @@ describe('the pool of readers', () => {
 		expect((await pool.read(await cutOut([50, 20, 30]), {})).ok).toBe(true);
 	});
 
-	it.skipIf(process.platform !== 'linux')(
-		'fails the photo of a reader that dies, with a reason, and reads the next one with a new reader',
-		async () => {
-			const before = new Set(childProcesses());
-			const mortal = createReaderPool({ threads: 1 });
-			try {
-				const picture = await plainPng(3000, 3000, '#456789');
-				const [first, second] = [mortal.read(picture, {}), mortal.read(picture, {})];
-				await new Promise(setImmediate);
-				// Ending the process is what a crash in a decoder does to it.
-				for (const pid of childProcesses()) if (!before.has(pid)) process.kill(pid, 'SIGKILL');
-				expect(await first).toMatchObject({ ok: false, reason: 'crashed' });
-				expect(await second).toMatchObject({ ok: true });
-			} finally {
-				await mortal.close();
+	describe.skipIf(process.platform !== 'linux')('whose reader dies, as a crash in a decoder ends it,', () => {
+		const picture = plainPng(3000, 3000, '#456789');
+		/** Ends the readers that a pool starts, at most `times` of them, while `during` goes on. */
+		async function killing(times: number, during: Promise<unknown>): Promise<void> {
+			let going = true;
+			let killed = 0;
+			const ended = during.then(() => {
+				going = false;
+			});
+			while (going && killed < times) {
+				for (const pid of childProcesses().filter((id) => !standing.has(id))) {
+					process.kill(pid, 'SIGKILL');
+					killed++;
+				}
+				await new Promise((resolve) => setTimeout(resolve, 20));
 			}
-		},
-	);
+			await ended;
+		}
+		let standing = new Set<number>();
+
+		it('reads the photo again with a new one', async () => {
+			standing = new Set(childProcesses());
+			const mortal = createReaderPool({ threads: 1 });
+			const read = mortal.read(await picture, {});
+			await killing(1, read);
+			expect(await read).toMatchObject({ ok: true });
+			await mortal.close();
+		});
+
+		it('gives a photo up that brings every reader down, with a reason, and reads the next', async () => {
+			standing = new Set(childProcesses());
+			const mortal = createReaderPool({ threads: 1 });
+			const [first, second] = [mortal.read(await picture, {}), mortal.read(await picture, {})];
+			await killing(Number.POSITIVE_INFINITY, first);
+			expect(await first).toMatchObject({ ok: false, reason: 'crashed' });
+			expect(await second).toMatchObject({ ok: true });
+			await mortal.close();
+		});
+	});
 
 	it('leaves no process behind once it is closed, and says so to whoever still waits', async () => {
 		const closing = createReaderPool({ threads: 1 });
