@@ -53,6 +53,7 @@ function heldSwatches(garments: readonly Garment[]): HeldSwatch[] {
 		.sort((a, b) => (a.id < b.id ? -1 : 1))
 		.flatMap(({ id, kind, swatches }) => {
 			const area = swatches.reduce((sum, { share }) => sum + share, 0);
+			if (!(area > 0)) return [];
 			return swatches.map(({ lab, share }) => ({
 				garmentId: id,
 				lab,

@@ -49,7 +49,7 @@ function resultOf(
 	{ members, outfits, parts, objective }: ScoredSet,
 	proof: LineUpProof,
 ): LineUpResult {
-	const { slots, ceiling } = problem;
+	const { slots, ceiling, size } = problem;
 	const inOrder = SLOTS.flatMap((slot) =>
 		members.filter((member) => slots[member] === slot).sort((a, b) => (garments[a]!.id < garments[b]!.id ? -1 : 1)),
 	);
@@ -64,7 +64,9 @@ function resultOf(
 		proof,
 		sentence:
 			members.length === 0
-				? 'There is nothing to choose from yet: add garments, or put some on the rail.'
+				? size === 0
+					? 'No slot asks for a garment: set how many you want of each.'
+					: 'There is nothing to choose from yet: add garments, or put some on the rail.'
 				: `${members.length} garments make ${outfits} supported outfits, ${share} % of what a full set could make if everything went together; ${proofWords(proof)}.`,
 		problems,
 	};
