@@ -5,7 +5,7 @@ import { type Gap, gapsOf } from './gaps.ts';
 import type { Garment, Place } from './garment.ts';
 import { slotOfKind } from './kind.ts';
 import { type Loner, lonersOf } from './loners.ts';
-import { type GarmentWear, type LookBack, lookBack } from './look-back.ts';
+import { daysBetween, type GarmentWear, type LookBack, lookBack } from './look-back.ts';
 import { type MissingPiece, missingPieces, outfitGains, wishedPiece } from './missing-piece.ts';
 import { countOutfits } from './outfits.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
@@ -127,7 +127,9 @@ export function seasonReport(input: SeasonInput): Report {
 		const loner = lonerOf.get(garment.id) ?? null;
 		const [twin = null] = own;
 		const other = twin && wearOf.get(twin.garmentA === garment.id ? twin.garmentB : twin.garmentA);
-		const facts = { fit, wear, loner, twin, twinIsWornMore: (other?.wears ?? 0) > wear.wears };
+		const [knownSince] = [garment.addedAt.slice(0, 10), garment.boughtOn ?? ''].sort().reverse();
+		const knownDays = Math.max(0, daysBetween(knownSince!, input.today));
+		const facts = { fit, wear, knownDays, loner, twin, twinIsWornMore: (other?.wears ?? 0) > wear.wears };
 		return {
 			garmentId: garment.id,
 			name: garment.name,

@@ -20,6 +20,8 @@ export type SortingSuggestion = {
 export type SortingFacts = {
 	readonly fit: Fit;
 	readonly wear: GarmentWear;
+	/** Days since it is known to the program and owned: before, its wears could not be noted. */
+	readonly knownDays: number;
 	readonly loner: Loner | null;
 	readonly twin: Twin | null;
 	readonly twinIsWornMore: boolean;
@@ -27,6 +29,8 @@ export type SortingFacts = {
 
 /** Not worn for a year and a half means two of the same season have passed. */
 const TWO_SEASONS_DAYS = 548;
+/** Not worn in half a year, it had its chance. Common practice, no source. */
+const HALF_A_YEAR_DAYS = 182;
 /** Worn at least this often in twelve months, a garment has earned its place. Common practice, no source. */
 const WORN_OFTEN = 10;
 
@@ -35,12 +39,12 @@ type Reason = { readonly weight: number; readonly words: string };
 /** Reasons to keep have weights above 0, reasons to part below. */
 function reasonsFor(
 	garment: Garment,
-	{ fit, wear, loner, twin, twinIsWornMore }: SortingFacts,
+	{ fit, wear, knownDays, loner, twin, twinIsWornMore }: SortingFacts,
 	wearsNoted: boolean,
 ): Reason[] {
 	const all: (Reason | false)[] = [
 		garment.condition === 'worn-out' && { weight: -2, words: 'it is worn out' },
-		wearsNoted && wear.wears === 0 && { weight: -1, words: 'no wear of it is noted' },
+		wearsNoted && wear.wears === 0 && knownDays >= HALF_A_YEAR_DAYS && { weight: -1, words: 'no wear of it is noted' },
 		wear.unwornDays !== null &&
 			wear.unwornDays > TWO_SEASONS_DAYS && { weight: -2, words: `it was last worn ${wear.unwornDays} days ago` },
 		fit.verdict === 'off' && {

@@ -75,7 +75,7 @@ export function wishStandings(
 	const most = Math.max(1, ...added.values());
 	const dearest = Math.max(0, ...open.map(({ priceLimit }) => priceLimit ?? 0));
 	const cheapness = ({ priceLimit }: Wish) =>
-		priceLimit === null || dearest === 0 ? UNTOLD_PRICE_SHARE : 1 - priceLimit / dearest;
+		priceLimit === null ? UNTOLD_PRICE_SHARE : dearest === 0 ? 1 : 1 - priceLimit / dearest;
 	return open
 		.map((wish): WishStanding => {
 			const outfitsAdded = added.get(wish.id)!;
