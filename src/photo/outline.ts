@@ -3,6 +3,7 @@ import { slotOfKind } from '../wardrobe/kind.ts';
 import type { PhotoKind, Reading } from '../wardrobe/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/slot.ts';
 import { kindGuesses } from './kind-guesses.ts';
+import { cleanedLabels } from './label-cleaning.ts';
 import type { Parse } from './parser.ts';
 import { CLASSES, HAIR, isClothes, type LabelMap, type Pixels, SKIN, visiblePixels } from './pixels.ts';
 
@@ -86,8 +87,8 @@ export async function outlineOf(
 	const size = { widthPx: parse.widthPx, heightPx: parse.heightPx };
 	const scene: Outline = { photoKind: 'scene', labels: { ...size, classes: parse.classes }, kindGuesses: [] };
 	if (options.asScene) return scene;
-	let classes = parse.classes;
 	let photoKind = photoKindOf(parse);
+	let classes = photoKind === 'scene' ? parse.classes : cleanedLabels(parse, photoKind);
 	if (options.mask) {
 		classes = withMask(classes, await maskAt(options.mask, pixels));
 		if (photoKind === 'scene') photoKind = 'single';
