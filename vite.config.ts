@@ -1,0 +1,20 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const server = process.env.DYELOT_SERVER ?? 'http://127.0.0.1:4310';
+
+/** The page: built into web/dist and served by the program itself, so that everything comes from one origin. */
+export default defineConfig({
+	root: 'web',
+	plugins: [react()],
+	build: {
+		outDir: 'dist',
+		emptyOutDir: true,
+		target: 'es2022',
+		// The server's policy allows no inline code and no data: fonts or styles; small pictures stay files, too.
+		assetsInlineLimit: 0,
+		modulePreload: { polyfill: false },
+		reportCompressedSize: false,
+	},
+	server: { proxy: { '/api': { target: server, changeOrigin: true } } },
+});

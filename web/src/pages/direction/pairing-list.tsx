@@ -1,0 +1,42 @@
+import { colourName } from '../../../../src/colour/name.ts';
+import type { Pairing } from '../../../../src/wardrobe/pairings.ts';
+import { countText } from '../../parts/colour-text.ts';
+import { Empty } from '../../parts/empty.tsx';
+import { Chip } from '../../parts/swatch.tsx';
+
+const SHOWN = 24;
+
+/** Which colours the pictures wear with which, slot by slot, what is seen most first. */
+export function PairingList({ pairings }: { pairings: readonly Pairing[] }) {
+	const sorted = [...pairings].sort((a, b) => b.photos - a.photos);
+	const row = ({ slotA, labA, slotB, labB, photos }: Pairing, index: number) => (
+		<li key={index} className="pairing">
+			<Chip lab={labA} />
+			<Chip lab={labB} />
+			<span>
+				{colourName(labA)} as {slotA} with {colourName(labB)} as {slotB}
+				<span className="small quiet"> in {countText(photos, 'picture')}</span>
+			</span>
+		</li>
+	);
+	return (
+		<section className="section" aria-labelledby="pairings">
+			<h2 id="pairings">Worn together</h2>
+			{sorted.length === 0 ? (
+				<Empty title="No pairing seen">
+					<p>Pictures of people in whole outfits show which colours are worn with which.</p>
+				</Empty>
+			) : (
+				<>
+					<ul className="pairings">{sorted.slice(0, SHOWN).map(row)}</ul>
+					{sorted.length > SHOWN ? (
+						<details>
+							<summary>{sorted.length - SHOWN} more</summary>
+							<ul className="pairings">{sorted.slice(SHOWN).map(row)}</ul>
+						</details>
+					) : null}
+				</>
+			)}
+		</section>
+	);
+}

@@ -1,0 +1,104 @@
+import { useState } from 'react';
+import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
+import type { PaletteColour } from '../../../../src/wardrobe/palette-colour.ts';
+import type { PaletteEdit } from '../../../../src/wardrobe/palette-edit.ts';
+import type { Report } from '../../../../src/wardrobe/report.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { Empty } from '../../parts/empty.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { AddColour } from './add-colour.tsx';
+import { PaletteCard } from './palette-card.tsx';
+import { PaletteChangeNote } from './palette-change-note.tsx';
+import { PaletteSize } from './palette-size.tsx';
+
+const ROLE_NAMES = {
+	base: ['Base', 'neutrals that carry the set'],
+	main: ['Main', 'most of the colour'],
+	accent: ['Accent', 'little of it, and vivid'],
+} as const;
+
+/** The season's palette: derived from the board, and changed by hand colour by colour. */
+export function PaletteEditor({ report }: { report: Report }) {
+	const { season, palette } = report;
+	const [chosen, setChosen] = useState<readonly string[]>([]);
+	const path = `/api/seasons/${season.id}/palette`;
+	const edit = useChange((one: PaletteEdit) => request('POST', `${path}/edit`, one));
+	const derive = useChange((from: 'inspirations' | 'garments') => request('POST', `${path}/derive`, { from }));
+	const merging = chosen.filter((id) => palette.colours.some((colour) => colour.id === id));
+	const choose = (id: string, on: boolean) => setChosen(on ? [...merging, id] : merging.filter((one) => one !== id));
+	const cards = (colours: readonly PaletteColour[]) =>
+		colours.map((colour) => (
+			<li key={colour.id}>
+				<PaletteCard
+					colour={colour}
+					chosen={merging.includes(colour.id)}
+					onChoose={(on) => choose(colour.id, on)}
+					onEdit={edit.run}
+				/>
+			</li>
+		));
+	return (
+		<section className="section" aria-labelledby="palette">
+			<div className="row">
+				<h2 id="palette">The palette</h2>
+				<span className="row row-end">
+					<Button
+						look={palette.colours.length === 0 ? 'main' : 'plain'}
+						onPress={() => derive.run('inspirations')}
+						isDisabled={derive.busy}
+					>
+						{palette.colours.length === 0 ? 'Derive it from the pictures' : 'Derive it again'}
+					</Button>
+					<Button onPress={() => derive.run('garments')} isDisabled={derive.busy}>
+						From what I own
+					</Button>
+				</span>
+			</div>
+			<Problem of={derive.problem ?? edit.problem} />
+			{palette.colours.length === 0 ? (
+				<Empty title="No palette yet">
+					<p>
+						Add pictures to the board below, then derive the palette from them. Locked colours survive when you derive
+						it again.
+					</p>
+				</Empty>
+			) : (
+				(['base', 'main', 'accent'] as const).map((role) => {
+					const colours = palette.colours.filter((colour) => colour.role === role);
+					if (colours.length === 0) return null;
+					const [name, what] = ROLE_NAMES[role];
+					return (
+						<div key={role} className="palette-role">
+							<h3>
+								{name} <span className="small quiet">{what}</span>
+							</h3>
+							<ul className="palette-cards">{cards(colours)}</ul>
+						</div>
+					);
+				})
+			)}
+			<div className="row palette-tools">
+				<Button
+					isDisabled={merging.length < 2 || edit.busy}
+					onPress={() => {
+						edit.run({ edit: 'merge', ids: merging });
+						setChosen([]);
+					}}
+				>
+					{merging.length < 2
+						? 'Merge (tick two or more)'
+						: `Merge ${merging.map((id) => colourWord(palette.colours.find((one) => one.id === id)!)).join(' and ')}`}
+				</Button>
+				<a href={`${path}.css`}>CSS</a>
+				<a href={`${path}.tokens.json`}>Design tokens</a>
+				<a href={`${path}.svg`}>SVG card</a>
+				<a href={`${path}.png`}>PNG card</a>
+			</div>
+			<AddColour onAdd={edit.run} />
+			<PaletteSize season={season} />
+			<PaletteChangeNote change={report.paletteChange} />
+		</section>
+	);
+}

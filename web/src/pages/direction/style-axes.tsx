@@ -1,0 +1,83 @@
+import { KINDS } from '../../../../src/wardrobe/kind.ts';
+import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/style.ts';
+import type { StyleAxis } from '../../../../src/wardrobe/style-axes.ts';
+import { countText, percentText } from '../../parts/colour-text.ts';
+
+/** Ends of each axis in words, and the range drawn: L* and C* as they are, warmth and pattern as their axes define them. */
+const AXES: Readonly<Record<StyleAxis, { less: string; more: string; from: number; to: number }>> = {
+	lightness: { less: 'deep', more: 'light', from: 0, to: 100 },
+	vividness: { less: 'soft', more: 'vivid', from: 0, to: 80 },
+	warmth: { less: 'cool', more: 'warm', from: -1, to: 1 },
+	pattern: { less: 'plain', more: 'patterned', from: 0, to: 1 },
+};
+
+function Axis({ axis }: { axis: AxisProfile }) {
+	const { less, more, from, to } = AXES[axis.axis];
+	const at = (value: number) => Math.min(100, Math.max(0, (100 * (value - from)) / (to - from)));
+	const { mean, low, high } = axis;
+	return (
+		<li className="axis">
+			<span>{less}</span>
+			<span className="axis-line">
+				{mean === null || low === null || high === null ? null : (
+					<>
+						<span
+							className="axis-range"
+							style={{ left: `${at(low)}%`, width: `${Math.max(1, at(high) - at(low))}%` }}
+						/>
+						<span className="axis-mean" style={{ left: `${at(mean)}%` }} />
+					</>
+				)}
+			</span>
+			<span>{more}</span>
+			<span className="hidden-visually">
+				{mean === null
+					? 'no picture tells'
+					: `on average ${Math.round(at(mean))} of 100 towards ${more}, from ${countText(axis.photos, 'picture')}`}
+			</span>
+		</li>
+	);
+}
+
+/** What the pictures have in common besides their colours. */
+export function StyleAxes({ style }: { style: StyleProfile }) {
+	if (style.photos === 0) return null;
+	return (
+		<section className="section" aria-labelledby="style">
+			<h2 id="style">The style</h2>
+			<div className="style-columns">
+				<div>
+					<p className="small quiet">Bar: the middle 80 % of the pictures; mark: their mean.</p>
+					<ul>
+						{style.axes.map((axis) => (
+							<Axis key={axis.axis} axis={axis} />
+						))}
+					</ul>
+					{style.contrast ? (
+						<p className="small">
+							The parts of an outfit lie {style.contrast.mean.toFixed(0)} CIEDE2000 apart on average.
+						</p>
+					) : null}
+				</div>
+				<table>
+					<caption>Worn in {countText(style.wornPhotos, 'picture')} of people</caption>
+					<tbody>
+						{SLOTS.filter((slot) => style.slots[slot] > 0).map((slot) => (
+							<tr key={slot}>
+								<th scope="row">{slot}</th>
+								<td className="figure">{percentText(style.slots[slot])}</td>
+							</tr>
+						))}
+						{style.kinds.map(({ kind, share }) => (
+							<tr key={kind}>
+								<th scope="row">{KINDS[kind].label}, by itself</th>
+								<td className="figure">{percentText(share)}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</div>
+		</section>
+	);
+}

@@ -1,0 +1,95 @@
+import { type Garment, type GarmentDetails, PLACES, YEAR_PARTS } from '../../../../src/wardrobe/garment.ts';
+import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/kind.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { countText } from '../../parts/colour-text.ts';
+import { SelectField } from '../../parts/field.tsx';
+import { Problem } from '../../parts/problem.tsx';
+
+const choice = <T extends string>(values: readonly T[], labelOf: (value: T) => string = (value) => value) => [
+	{ value: '' as const, label: 'leave as it is' },
+	...values.map((value) => ({ value, label: labelOf(value) })),
+];
+
+/** Changes for every chosen garment at once; two or more photos of one piece become one garment. */
+export function BulkEdit({
+	chosen,
+	shownCount,
+	onAll,
+	onNone,
+}: {
+	chosen: readonly Garment[];
+	shownCount: number;
+	onAll: () => void;
+	onNone: () => void;
+}) {
+	const ids = chosen.map(({ id }) => id);
+	const change = useChange((changes: Partial<GarmentDetails>) => request('PATCH', '/api/garments', { ids, changes }));
+	const merge = useChange(() => request('POST', '/api/garments/merge', { ids }), onNone);
+	const confirm = useChange(async () => {
+		for (const { id, kind } of chosen) await request('PUT', `/api/garments/${id}`, { kind });
+	});
+	const remove = useChange(async () => {
+		for (const id of ids) await request('DELETE', `/api/garments/${id}`);
+	}, onNone);
+	return (
+		<div className="bulk">
+			<div className="row">
+				<span role="status">
+					{chosen.length === 0 ? 'None chosen' : `${countText(chosen.length, 'garment')} chosen`}
+				</span>
+				<Button small onPress={onAll}>
+					Choose all {shownCount} shown
+				</Button>
+				{chosen.length > 0 ? (
+					<Button small onPress={onNone}>
+						Choose none
+					</Button>
+				) : null}
+			</div>
+			{chosen.length > 0 ? (
+				<div className="stack">
+					<div className="fields">
+						<SelectField
+							label="Kind"
+							value=""
+							options={choice(KIND_NAMES, (kind) => KINDS[kind].label)}
+							onChange={(kind) => kind && change.run({ kind })}
+						/>
+						<SelectField
+							label="Place"
+							value=""
+							options={choice(PLACES)}
+							onChange={(place) => place && change.run({ place })}
+						/>
+						<SelectField
+							label="Serves"
+							value=""
+							options={choice([...YEAR_PARTS, 'all year'] as const)}
+							onChange={(part) => part && change.run({ yearParts: part === 'all year' ? [] : [part] })}
+						/>
+						<SelectField
+							label="Year-round basic"
+							value=""
+							options={choice(['yes', 'no'] as const)}
+							onChange={(word) => word && change.run({ basic: word === 'yes' })}
+						/>
+					</div>
+					<div className="row">
+						<Button small onPress={() => confirm.run(undefined)} isDisabled={confirm.busy}>
+							Confirm their kinds
+						</Button>
+						<Button small onPress={() => merge.run(undefined)} isDisabled={merge.busy || chosen.length < 2}>
+							They are one piece: join their photos
+						</Button>
+						<Button small look="bare" onPress={() => remove.run(undefined)} isDisabled={remove.busy}>
+							To the bin
+						</Button>
+					</div>
+					<Problem of={change.problem ?? merge.problem ?? confirm.problem ?? remove.problem} />
+				</div>
+			) : null}
+		</div>
+	);
+}

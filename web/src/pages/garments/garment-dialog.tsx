@@ -1,0 +1,99 @@
+import { useState } from 'react';
+import type { Garment } from '../../../../src/wardrobe/garment.ts';
+import type { Report } from '../../../../src/wardrobe/report.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { GarmentJudgement } from '../../parts/garment-judgement.tsx';
+import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { PhotoDialog } from '../../photo/photo-dialog.tsx';
+import { GarmentFields } from './garment-fields.tsx';
+import type { GarmentRow } from './garment-filter.ts';
+import { SplitPhoto } from './split-photo.tsx';
+
+/** One garment whole: its photos, what the season says of it, and all that can be told about it. */
+export function GarmentDialog({
+	row: { garment, said },
+	garments,
+	report,
+	onClose,
+	onOpen,
+}: {
+	row: GarmentRow;
+	garments: readonly Garment[];
+	report: Report;
+	onClose: () => void;
+	onOpen: (id: string) => void;
+}) {
+	const [photoId, setPhotoId] = useState<string | null>(null);
+	const [splitting, setSplitting] = useState<string | null>(null);
+	const remove = useChange(() => request('DELETE', `/api/garments/${garment.id}`), onClose);
+	const part = useChange(async (id: string) => {
+		await request('POST', '/api/garments', { name: `${garment.name}, other`, photoIds: [id] });
+		await request('PUT', `/api/garments/${garment.id}`, { photoIds: garment.photoIds.filter((one) => one !== id) });
+	});
+	const first = useChange((id: string) =>
+		request('PUT', `/api/garments/${garment.id}`, { photoIds: [id, ...garment.photoIds.filter((one) => one !== id)] }),
+	);
+	return (
+		<Dialog title={garment.name || 'A garment'} onClose={onClose}>
+			<div className="garment-columns">
+				<div className="stack">
+					{garment.photoIds.map((id, index) => (
+						<div key={id} className="stack">
+							<button type="button" className="tile-button" onClick={() => setPhotoId(id)}>
+								<PhotoTile photoId={id} picture="display" alt={`Photo ${index + 1} of ${garment.name}`} shape="free" />
+								<span className="small">Outline, light, eyedropper</span>
+							</button>
+							<span className="row">
+								<Button small onPress={() => setSplitting(id)}>
+									It shows two garments
+								</Button>
+								{garment.photoIds.length > 1 ? (
+									<>
+										<Button small onPress={() => part.run(id)} isDisabled={part.busy}>
+											It is another garment
+										</Button>
+										{index > 0 ? (
+											<Button small onPress={() => first.run(id)} isDisabled={first.busy}>
+												Show it first
+											</Button>
+										) : null}
+									</>
+								) : null}
+							</span>
+						</div>
+					))}
+					{garment.photoIds.length === 0 ? <p className="quiet">No photo yet, so no colours.</p> : null}
+				</div>
+				<div className="stack">
+					{said ? <GarmentJudgement said={said} garment={garment} report={report} onOpen={onOpen} /> : null}
+					<GarmentFields garment={garment} />
+					<Button look="bare" onPress={() => remove.run(undefined)}>
+						Put it in the bin
+					</Button>
+					<Problem of={remove.problem ?? part.problem ?? first.problem} />
+				</div>
+			</div>
+			{photoId ? (
+				<PhotoDialog
+					photoId={photoId}
+					title={garment.name}
+					onClose={() => setPhotoId(null)}
+					pickFor={report.season.id}
+				/>
+			) : null}
+			{splitting ? (
+				<SplitPhoto
+					garment={garments.find(({ id }) => id === garment.id) ?? garment}
+					photoId={splitting}
+					seasonId={report.season.id}
+					onClose={() => setSplitting(null)}
+					onDone={onClose}
+				/>
+			) : null}
+		</Dialog>
+	);
+}

@@ -1,0 +1,75 @@
+import type { Verdict } from '../../../../src/wardrobe/fit.ts';
+import type { Garment, Place } from '../../../../src/wardrobe/garment.ts';
+import { KINDS, slotOfKind } from '../../../../src/wardrobe/kind.ts';
+import type { GarmentReport } from '../../../../src/wardrobe/report.ts';
+import type { Slot } from '../../../../src/wardrobe/slot.ts';
+
+/** What the list of garments is narrowed to; 'any' leaves a thing open. */
+export type GarmentFilter = {
+	readonly text: string;
+	readonly slot: Slot | 'any';
+	/** `here` = everything but gone. */
+	readonly place: Place | 'here';
+	readonly verdict: Verdict | 'any';
+	/** `kind` = nobody has confirmed the kind, `loner`, `twin`, `basic`. */
+	readonly flag: 'any' | 'kind' | 'loner' | 'twin' | 'basic';
+	readonly order: 'fit' | 'name' | 'added' | 'partners';
+};
+
+export const NO_FILTER: GarmentFilter = {
+	text: '',
+	slot: 'any',
+	place: 'here',
+	verdict: 'any',
+	flag: 'any',
+	order: 'fit',
+};
+
+/** A garment with what the season says of it; null while the report does not know it yet. */
+export type GarmentRow = { readonly garment: Garment; readonly said: GarmentReport | null };
+
+/** Everything of a garment that a search looks through, in lower case. */
+const searchText = ({ garment }: GarmentRow): string =>
+	[
+		garment.name,
+		KINDS[garment.kind].label,
+		slotOfKind(garment.kind),
+		garment.pattern.type,
+		garment.notes,
+		garment.care,
+		...garment.swatches.map(({ name }) => name),
+	]
+		.join(' ')
+		.toLowerCase();
+
+const hasFlag = ({ garment, said }: GarmentRow, flag: GarmentFilter['flag']): boolean => {
+	if (flag === 'kind') return garment.kindFrom !== 'user';
+	if (flag === 'basic') return garment.basic;
+	if (flag === 'loner') return said?.loner?.flagged ?? false;
+	if (flag === 'twin') return (said?.twins.length ?? 0) > 0;
+	return true;
+};
+
+const compare: Readonly<Record<GarmentFilter['order'], (a: GarmentRow, b: GarmentRow) => number>> = {
+	fit: (a, b) => (b.said?.fit.percent ?? -1) - (a.said?.fit.percent ?? -1),
+	partners: (a, b) => (b.said?.partnerCount ?? -1) - (a.said?.partnerCount ?? -1),
+	name: (a, b) => a.garment.name.localeCompare(b.garment.name),
+	added: (a, b) => (a.garment.addedAt < b.garment.addedAt ? 1 : a.garment.addedAt > b.garment.addedAt ? -1 : 0),
+};
+
+/** The rows that pass, in the order asked for; equal ones by id, so that the list never jumps. Every word typed must be found. */
+export function filteredGarments(rows: readonly GarmentRow[], filter: GarmentFilter): GarmentRow[] {
+	const words = filter.text.toLowerCase().split(/\s+/).filter(Boolean);
+	return rows
+		.filter((row) => {
+			const { garment, said } = row;
+			if (filter.place === 'here' ? garment.place === 'gone' : garment.place !== filter.place) return false;
+			if (filter.slot !== 'any' && slotOfKind(garment.kind) !== filter.slot) return false;
+			if (filter.verdict !== 'any' && said?.fit.verdict !== filter.verdict) return false;
+			if (!hasFlag(row, filter.flag)) return false;
+			if (words.length === 0) return true;
+			const text = searchText(row);
+			return words.every((word) => text.includes(word));
+		})
+		.sort((a, b) => compare[filter.order](a, b) || (a.garment.id < b.garment.id ? -1 : 1));
+}

@@ -1,0 +1,137 @@
+import { useWindowVirtualizer } from '@tanstack/react-virtual';
+import { memo, useLayoutEffect, useRef, useState } from 'react';
+import { KIND_NAMES, KINDS, type Kind } from '../../../../src/wardrobe/kind.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { countText } from '../../parts/colour-text.ts';
+import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { SwatchStrip } from '../../parts/swatch.tsx';
+import { VerdictMark } from '../../parts/verdict-mark.tsx';
+import type { GarmentRow } from './garment-filter.ts';
+
+const ROW_HEIGHT = 104;
+
+const KindPicker = ({ row }: { row: GarmentRow }) => {
+	const { id, name, kind, kindFrom } = row.garment;
+	const change = useChange((next: Kind) => request('PUT', `/api/garments/${id}`, { kind: next }));
+	return (
+		<span className="kind-picker">
+			<select
+				className="select"
+				aria-label={`Kind of ${name}`}
+				value={kind}
+				onChange={(event) => change.run(event.target.value as Kind)}
+			>
+				{KIND_NAMES.map((one) => (
+					<option key={one} value={one}>
+						{KINDS[one].label}
+					</option>
+				))}
+			</select>
+			{kindFrom === 'user' ? null : (
+				<button
+					type="button"
+					className="link-button small"
+					onClick={() => change.run(kind)}
+					aria-label={`Confirm ${KINDS[kind].label} for ${name}`}
+				>
+					{kindFrom === 'photo' ? 'suggested: confirm' : 'not known: confirm'}
+				</button>
+			)}
+			{change.problem ? <span className="warn small">{change.problem.message}</span> : null}
+		</span>
+	);
+};
+
+const Row = memo(function Row({
+	row,
+	chosen,
+	onToggle,
+	onOpen,
+}: {
+	row: GarmentRow;
+	chosen: boolean;
+	onToggle: (id: string, on: boolean) => void;
+	onOpen: (id: string) => void;
+}) {
+	const { garment, said } = row;
+	return (
+		<article className="garment-row" aria-label={garment.name}>
+			<input
+				type="checkbox"
+				aria-label={`Choose ${garment.name}`}
+				checked={chosen}
+				onChange={(event) => onToggle(garment.id, event.target.checked)}
+			/>
+			<PhotoTile photoId={garment.photoIds[0]} alt="" />
+			<div className="garment-words">
+				<button type="button" className="link-button tile-name" onClick={() => onOpen(garment.id)}>
+					{garment.name || 'without a name'}
+				</button>
+				<span className="small quiet">
+					{garment.place}
+					{garment.basic ? ', basic' : ''}
+					{said?.loner?.flagged ? ', loner?' : ''}
+					{said && said.twins.length > 0 ? `, ${countText(said.twins.length, 'twin')}` : ''}
+				</span>
+			</div>
+			<KindPicker row={row} />
+			<SwatchStrip swatches={garment.swatches} label={`Colours of ${garment.name}`} />
+			<span className="garment-fit">
+				{said && garment.swatches.length > 0 ? (
+					<VerdictMark {...said.fit} />
+				) : (
+					<span className="small quiet">no colours yet</span>
+				)}
+				{said ? <span className="small quiet">{countText(said.partnerCount, 'partner')}</span> : null}
+			</span>
+		</article>
+	);
+});
+
+/** The garments as a list of which only what is on view is drawn, so that 2,000 scroll like 20. */
+export function GarmentList({
+	rows,
+	chosen,
+	onToggle,
+	onOpen,
+}: {
+	rows: readonly GarmentRow[];
+	chosen: ReadonlySet<string>;
+	onToggle: (id: string, on: boolean) => void;
+	onOpen: (id: string) => void;
+}) {
+	const list = useRef<HTMLUListElement>(null);
+	const [top, setTop] = useState(0);
+	useLayoutEffect(() => {
+		if (list.current) setTop(list.current.getBoundingClientRect().top + window.scrollY);
+	}, []);
+	const virtual = useWindowVirtualizer({
+		count: rows.length,
+		estimateSize: () => ROW_HEIGHT,
+		getItemKey: (index) => rows[index]!.garment.id,
+		overscan: 6,
+		scrollMargin: top,
+	});
+	return (
+		<>
+			<p className="small quiet" role="status">
+				{countText(rows.length, 'garment')} shown.
+			</p>
+			<ul ref={list} className="garment-list" style={{ height: virtual.getTotalSize() }}>
+				{virtual.getVirtualItems().map(({ index, key, start }) => (
+					<li
+						key={key}
+						ref={virtual.measureElement}
+						data-index={index}
+						style={{ transform: `translateY(${start - top}px)` }}
+						aria-setsize={rows.length}
+						aria-posinset={index + 1}
+					>
+						<Row row={rows[index]!} chosen={chosen.has(rows[index]!.garment.id)} onToggle={onToggle} onOpen={onOpen} />
+					</li>
+				))}
+			</ul>
+		</>
+	);
+}

@@ -1,0 +1,79 @@
+import { useState } from 'react';
+import type { Garment } from '../../../../src/wardrobe/garment.ts';
+import { useChange } from '../../api/change.ts';
+import { usePicture } from '../../api/pictures.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { type Box, BoxChooser } from '../../photo/box-chooser.tsx';
+import { cropAsFile, loadPicture } from '../../photo/picture-pixels.ts';
+import { addUploads } from '../../uploads/upload-queue.ts';
+import '../../photo/photo-editor.css';
+
+const HALVES: readonly [Box, Box] = [
+	{ left: 0, top: 0, right: 0.5, bottom: 1 },
+	{ left: 0.5, top: 0, right: 1, bottom: 1 },
+];
+
+/** A photo that shows two garments becomes two photos, each with its own garment; the old one goes to the bin. */
+export function SplitPhoto({
+	garment,
+	photoId,
+	seasonId,
+	onClose,
+	onDone,
+}: {
+	garment: Garment;
+	photoId: string;
+	seasonId: string;
+	onClose: () => void;
+	onDone: () => void;
+}) {
+	const address = usePicture(photoId, 'display');
+	const [boxes, setBoxes] = useState(HALVES);
+	const split = useChange(async () => {
+		const picture = await loadPicture(address!);
+		const { naturalWidth: width, naturalHeight: height } = picture;
+		const files = await Promise.all(
+			boxes.map(({ left, top, right, bottom }, index) =>
+				cropAsFile(
+					picture,
+					{ x: left * width, y: top * height, width: (right - left) * width, height: (bottom - top) * height },
+					`${garment.name} ${index + 1}.jpg`,
+				),
+			),
+		);
+		addUploads(files, 'garment', seasonId);
+		await request('DELETE', `/api/garments/${garment.id}`);
+	}, onDone);
+	return (
+		<Dialog title="One photo, two garments" onClose={onClose}>
+			<div className="stack">
+				<p>Draw a box round each garment. Each becomes a garment of its own; the old entry goes to the bin.</p>
+				{address ? (
+					<div className="split-columns">
+						{boxes.map((box, index) => (
+							<section
+								key={index === 0 ? 'first' : 'second'}
+								aria-label={index === 0 ? 'First garment' : 'Second garment'}
+							>
+								<h3>{index === 0 ? 'First garment' : 'Second garment'}</h3>
+								<BoxChooser
+									address={address}
+									box={box}
+									label="The photo with a box round one garment"
+									onChange={(next) => setBoxes(index === 0 ? [next, boxes[1]] : [boxes[0], next])}
+								/>
+							</section>
+						))}
+					</div>
+				) : null}
+				<Button look="main" onPress={() => split.run(undefined)} isDisabled={split.busy || !address}>
+					Make two garments of it
+				</Button>
+				<Problem of={split.problem} />
+			</div>
+		</Dialog>
+	);
+}

@@ -1,0 +1,53 @@
+import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
+import type { Report } from '../../../../src/wardrobe/report.ts';
+import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import { percentText } from '../../parts/colour-text.ts';
+import { Chip } from '../../parts/swatch.tsx';
+
+/** For every slot the palette colour in which one more piece would add most outfits. */
+export function MissingPieces({ report }: { report: Report }) {
+	const best = SLOTS.flatMap((slot) => {
+		const own = report.missingPieces.filter((piece) => piece.slot === slot && piece.outfitsAdded > 0);
+		const [first] = own.sort((a, b) => b.outfitsAdded - a.outfitsAdded);
+		const colour = report.palette.colours.find(({ id }) => id === first?.paletteColourId);
+		return first && colour ? [{ piece: first, colour }] : [];
+	});
+	if (best.length === 0) return null;
+	return (
+		<section className="section" aria-labelledby="missing">
+			<h2 id="missing">One more piece</h2>
+			<div className="table-scroll">
+				<table>
+					<caption>The best colour of each slot, and what it adds beside a piece that would go with everything</caption>
+					<thead>
+						<tr>
+							<th scope="col">Slot</th>
+							<th scope="col">In</th>
+							<th scope="col" className="figure">
+								Outfits added
+							</th>
+							<th scope="col" className="figure">
+								Of the most possible
+							</th>
+						</tr>
+					</thead>
+					<tbody>
+						{best.map(({ piece, colour }) => (
+							<tr key={piece.slot}>
+								<th scope="row">{piece.slot}</th>
+								<td>
+									<span className="swatch">
+										<Chip lab={colour.lab} size="small" />
+										{colourWord(colour)}
+									</span>
+								</td>
+								<td className="figure">{piece.outfitsAdded}</td>
+								<td className="figure">{percentText(piece.shareOfBest)}</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</div>
+		</section>
+	);
+}

@@ -1,0 +1,71 @@
+import type { PairTable } from '../../../../src/wardrobe/pair-table.ts';
+import type { PairWord } from '../../../../src/wardrobe/wear.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { FlatLay } from './flat-lay.tsx';
+
+type Word = { readonly a: string; readonly b: string; readonly word: PairWord['word'] | null };
+
+/** One outfit and what speaks for each of its pairs; the user's own word wins over all of it. */
+export function OutfitDialog({
+	table,
+	pieces,
+	pairWords,
+	onClose,
+}: {
+	table: PairTable;
+	pieces: readonly number[];
+	pairWords: readonly PairWord[];
+	onClose: () => void;
+}) {
+	const say = useChange((word: Word) => request('PUT', '/api/pair-words', word));
+	const wordOf = (a: string, b: string) =>
+		pairWords.find((one) => (one.garmentA === a && one.garmentB === b) || (one.garmentA === b && one.garmentB === a))
+			?.word ?? null;
+	const pairs = pieces.flatMap((one, index) => pieces.slice(index + 1).map((other) => [one, other] as const));
+	return (
+		<Dialog title="An outfit" onClose={onClose}>
+			<div className="outfit-columns">
+				<FlatLay pieces={pieces.map((piece) => table.garments[piece]!)} />
+				<ul className="stack">
+					{pairs.map(([one, other]) => {
+						const a = table.garments[one]!;
+						const b = table.garments[other]!;
+						const word = wordOf(a.id, b.id);
+						const toggle = (next: PairWord['word']) => say.run({ a: a.id, b: b.id, word: word === next ? null : next });
+						return (
+							<li key={`${a.id} ${b.id}`} className="pair">
+								<h3>
+									{a.name} with {b.name}
+								</h3>
+								<p className="small">{table.sentence(one, other)}</p>
+								<span className="row">
+									<Button
+										small
+										pressed={word === 'approved'}
+										onPress={() => toggle('approved')}
+										aria-label={`Approve ${a.name} with ${b.name}`}
+									>
+										{word === 'approved' ? 'Approved' : 'Approve'}
+									</Button>
+									<Button
+										small
+										pressed={word === 'refused'}
+										onPress={() => toggle('refused')}
+										aria-label={`Refuse ${a.name} with ${b.name}`}
+									>
+										{word === 'refused' ? 'Refused' : 'Refuse'}
+									</Button>
+								</span>
+							</li>
+						);
+					})}
+				</ul>
+			</div>
+			<Problem of={say.problem} />
+		</Dialog>
+	);
+}

@@ -1,0 +1,83 @@
+import { useMemo, useState } from 'react';
+import type { Garment } from '../../../../src/wardrobe/garment.ts';
+import { pairTable } from '../../../../src/wardrobe/pair-table.ts';
+import type { Report } from '../../../../src/wardrobe/report.ts';
+import { wornTogether } from '../../../../src/wardrobe/worn-together.ts';
+import { usePairWords, useWears } from '../../api/wardrobe.ts';
+import { Button } from '../../parts/button.tsx';
+import { Empty } from '../../parts/empty.tsx';
+import { SelectField } from '../../parts/field.tsx';
+import { FlatLay } from './flat-lay.tsx';
+import { OutfitDialog } from './outfit-dialog.tsx';
+import { type Outfit, outfitsToShow } from './outfit-list.ts';
+
+const A_PAGE = 12;
+
+/** Outfits of the set laid flat, a dozen at a time; each opens to its pairings, to be approved or refused. */
+export function Outfits({ report, garments }: { report: Report; garments: readonly Garment[] }) {
+	const { data: pairWords } = usePairWords();
+	const { data: wears } = useWears('1900-01-01', report.madeOn);
+	const [anchorId, setAnchorId] = useState('');
+	const [limit, setLimit] = useState(A_PAGE);
+	const [opened, setOpened] = useState<readonly number[] | null>(null);
+	const table = useMemo(
+		() =>
+			pairWords && wears
+				? pairTable(garments, {
+						palette: report.palette,
+						pairings: report.pairings,
+						pairWords,
+						wornTogether: wornTogether(wears),
+					})
+				: null,
+		[garments, report, pairWords, wears],
+	);
+	const outfits = useMemo((): readonly Outfit[] => {
+		if (!table) return [];
+		const anchor = garments.findIndex(({ id }) => id === anchorId);
+		return outfitsToShow(table, [...garments.keys()], anchor < 0 ? null : anchor, limit);
+	}, [table, garments, anchorId, limit]);
+	if (!table) return null;
+	return (
+		<section className="section" aria-labelledby="outfits">
+			<h2 id="outfits">Outfits</h2>
+			<div className="row outfit-tools">
+				<SelectField
+					label="Wearing"
+					value={anchorId}
+					options={[
+						{ value: '', label: 'anything of the set' },
+						...garments.map(({ id, name }) => ({ value: id, label: name })),
+					]}
+					onChange={(id) => {
+						setAnchorId(id);
+						setLimit(A_PAGE);
+					}}
+				/>
+			</div>
+			{outfits.length === 0 ? (
+				<Empty title="No supported outfit">
+					<p>
+						An outfit needs a top, a bottom and shoes, or a dress and shoes, of which every pair has some support: worn
+						before, approved, seen in the pictures, both in the palette, or a base neutral.
+					</p>
+				</Empty>
+			) : (
+				<ul className="outfits">
+					{outfits.map(({ pieces }) => (
+						<li key={pieces.join(' ')}>
+							<button type="button" className="tile-button" onClick={() => setOpened(pieces)}>
+								<FlatLay pieces={pieces.map((piece) => garments[piece]!)} />
+								<span className="small">{pieces.map((piece) => garments[piece]!.name).join(', ')}</span>
+							</button>
+						</li>
+					))}
+				</ul>
+			)}
+			{outfits.length === limit ? <Button onPress={() => setLimit(limit + A_PAGE)}>Show more outfits</Button> : null}
+			{opened?.every((piece) => piece < garments.length) ? (
+				<OutfitDialog table={table} pieces={opened} pairWords={pairWords ?? []} onClose={() => setOpened(null)} />
+			) : null}
+		</section>
+	);
+}

@@ -1,0 +1,93 @@
+import { useMemo, useState } from 'react';
+import { Link } from 'wouter';
+import type { LineUpResult } from '../../../../src/wardrobe/line-up.ts';
+import type { LineUpChoice } from '../../../../src/wardrobe/season.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { useGarments, useLineUp } from '../../api/wardrobe.ts';
+import { WovenBands } from '../../charts/woven-bands.tsx';
+import { Button } from '../../parts/button.tsx';
+import { Empty } from '../../parts/empty.tsx';
+import { PageTitle } from '../../parts/page-title.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { addressOf } from '../../shell/addresses.ts';
+import type { PageProps } from '../../shell/season-page.tsx';
+import { Chosen } from './chosen.tsx';
+import { MissingPieces } from './missing-pieces.tsx';
+import { Needs } from './needs.tsx';
+import { Outfits } from './outfits.tsx';
+import { ResultWords } from './result-words.tsx';
+import './line-up.css';
+
+/** The small set for the season: built, pinned, swapped, with its outfits and bands. */
+export default function LineUpPage({ report }: PageProps) {
+	const { season } = report;
+	const { data: garments = [] } = useGarments();
+	const { data: choice } = useLineUp(season.id);
+	const [result, setResult] = useState<LineUpResult | null>(null);
+	const byId = useMemo(() => new Map(garments.map((garment) => [garment.id, garment])), [garments]);
+	const save = useChange((next: Omit<LineUpChoice, 'seasonId'>) =>
+		request('PUT', `/api/seasons/${season.id}/line-up`, next),
+	);
+	const build = useChange(async (prove: boolean) => {
+		const { mustKeep, neverUse } = choice ?? { mustKeep: [], neverUse: [] };
+		const built = await request<LineUpResult>('POST', `/api/seasons/${season.id}/line-up/build`, {
+			mustKeep,
+			neverUse,
+			prove,
+		});
+		await request('PUT', `/api/seasons/${season.id}/line-up`, { garmentIds: built.garmentIds, mustKeep, neverUse });
+		return built;
+	}, setResult);
+	if (!choice) return null;
+	const { mustKeep, neverUse } = choice;
+	const chosen = choice.garmentIds.flatMap((id) => byId.get(id) ?? []);
+	const nameOf = (id: string) => byId.get(id)?.name ?? 'a garment no longer here';
+	const change = (next: Partial<LineUpChoice>) => {
+		setResult(null);
+		save.run({ garmentIds: choice.garmentIds, mustKeep, neverUse, ...next });
+	};
+	const rail = garments.filter(({ place }) => place === 'rail').length;
+	return (
+		<div className="page-body">
+			<PageTitle
+				name="Line-up"
+				purpose="The set that makes the most outfits under the pieces you want of each slot. Pin what must stay, swap what you like, and watch the outfits and bands change."
+			>
+				<span className="row">
+					<Button look="main" onPress={() => build.run(false)} isDisabled={build.busy || rail === 0}>
+						{build.busy ? 'Searching …' : chosen.length === 0 ? 'Build a line-up' : 'Build it anew'}
+					</Button>
+					<Button onPress={() => build.run(true)} isDisabled={build.busy || rail === 0}>
+						Prove it
+					</Button>
+				</span>
+			</PageTitle>
+			<Problem of={build.problem ?? save.problem} />
+			<p className="line-up-sum" role="status">
+				{report.held.sentence}
+			</p>
+			{result ? <ResultWords result={result} weights={season.weights} /> : null}
+			<Needs report={report} />
+			{rail === 0 ? (
+				<Empty title="Nothing on the rail">
+					<p>
+						The line-up is chosen from what is on the rail. Add garments, or{' '}
+						<Link href={addressOf(season.id, 'sort')}>sort</Link> some back onto it.
+					</p>
+				</Empty>
+			) : chosen.length === 0 ? (
+				<Empty title="No line-up yet">
+					<p>Build one, or put garments in one by one below. Until then, outfits and bands count the whole rail.</p>
+				</Empty>
+			) : null}
+			<WovenBands bands={report.bands} palette={report.palette} nameOf={nameOf} />
+			<Chosen report={report} garments={garments} choice={choice} onChange={change} />
+			<Outfits
+				report={report}
+				garments={chosen.length > 0 ? chosen : garments.filter(({ place }) => place === 'rail')}
+			/>
+			<MissingPieces report={report} />
+		</div>
+	);
+}

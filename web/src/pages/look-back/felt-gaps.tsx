@@ -1,0 +1,56 @@
+import { useState } from 'react';
+import type { Season } from '../../../../src/wardrobe/season.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { TextField } from '../../parts/field.tsx';
+import { Problem } from '../../parts/problem.tsx';
+
+/** What was missed while wearing, one sentence each. */
+export function FeltGaps({ season }: { season: Season }) {
+	const [text, setText] = useState('');
+	const change = useChange(
+		(feltGaps: readonly string[]) => request('PUT', `/api/seasons/${season.id}`, { feltGaps }),
+		() => setText(''),
+	);
+	return (
+		<div className="stack">
+			<h2>What was missed</h2>
+			<ul>
+				{season.feltGaps.map((gap, index) => (
+					<li key={gap} className="row">
+						<span>{gap}</span>
+						<Button
+							small
+							look="bare"
+							onPress={() => change.run(season.feltGaps.filter((_, at) => at !== index))}
+							aria-label={`Strike "${gap}"`}
+						>
+							Strike
+						</Button>
+					</li>
+				))}
+			</ul>
+			<form
+				className="stack"
+				onSubmit={(event) => {
+					event.preventDefault();
+					if (text.trim() && !season.feltGaps.includes(text.trim())) change.run([...season.feltGaps, text.trim()]);
+				}}
+			>
+				<TextField
+					live
+					label="I missed …"
+					value={text}
+					maxLength={500}
+					placeholder="a raincoat that goes over the thick jumper"
+					onCommit={setText}
+				/>
+				<Button type="submit" isDisabled={text.trim() === '' || change.busy}>
+					Note it
+				</Button>
+			</form>
+			<Problem of={change.problem} />
+		</div>
+	);
+}

@@ -1,0 +1,65 @@
+import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { useGarments } from '../../api/wardrobe.ts';
+import { SharePairs } from '../../charts/share-pairs.tsx';
+import { TextArea } from '../../parts/field.tsx';
+import { LastYearNotes } from '../../parts/last-year-notes.tsx';
+import { PageTitle } from '../../parts/page-title.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import type { PageProps } from '../../shell/season-page.tsx';
+import { FeltGaps } from './felt-gaps.tsx';
+import { WearImport } from './wear-import.tsx';
+import { WearTable } from './wear-table.tsx';
+import { WornToday } from './worn-today.tsx';
+import './look-back.css';
+
+/** What was worn, what was not, and what was missed; notes come back when the same season does. */
+export default function LookBackPage({ report }: PageProps) {
+	const { season, lookBack, palette } = report;
+	const { data: garments = [] } = useGarments();
+	const note = useChange((notes: string) => request('PUT', `/api/seasons/${season.id}`, { notes }));
+	const byColour = lookBack.byColour.map(({ paletteColourId, owned, worn }) => {
+		const colour = palette.colours.find(({ id }) => id === paletteColourId);
+		return {
+			key: paletteColourId ?? 'none',
+			label: colour ? colourWord(colour) : 'near none of the palette',
+			...(colour ? { lab: colour.lab } : {}),
+			owned,
+			worn,
+		};
+	});
+	return (
+		<div className="page-body">
+			<PageTitle
+				name="Look back"
+				purpose="Two taps a day tell what you really wear. Wears make support for pairings, cost a wear, and honest sorting."
+			/>
+			<LastYearNotes report={report} />
+			<WornToday garments={garments} today={report.madeOn} />
+			<p className="look-back-sum">{lookBack.sentence}</p>
+			<div className="look-back-columns">
+				<section aria-labelledby="by-slot">
+					<h2 id="by-slot">By slot</h2>
+					<SharePairs
+						rows={lookBack.bySlot.map(({ slot, owned, worn }) => ({ key: slot, label: slot, owned, worn }))}
+					/>
+				</section>
+				<section aria-labelledby="by-colour">
+					<h2 id="by-colour">By colour</h2>
+					<SharePairs rows={byColour} />
+				</section>
+			</div>
+			<WearTable report={report} garments={garments} />
+			<section className="section look-back-columns" aria-label="Notes">
+				<div className="stack">
+					<h2>For next year</h2>
+					<TextArea label="Notes that come back at the same season" value={season.notes} onCommit={note.run} />
+					<Problem of={note.problem} />
+				</div>
+				<FeltGaps season={season} />
+			</section>
+			<WearImport />
+		</div>
+	);
+}

@@ -1,0 +1,83 @@
+import { useState } from 'react';
+import type { Garment } from '../../../../src/wardrobe/garment.ts';
+import type { GarmentReport, Report } from '../../../../src/wardrobe/report.ts';
+import { Button } from '../../parts/button.tsx';
+import { SelectField } from '../../parts/field.tsx';
+import { dayText } from '../seasons/season-dates.ts';
+
+type Order = 'most' | 'least' | 'cost' | 'slot';
+
+const SHOWN = 20;
+
+const compare: Readonly<Record<Order, (a: GarmentReport, b: GarmentReport) => number>> = {
+	most: (a, b) => b.wear.wearsThisYear - a.wear.wearsThisYear,
+	least: (a, b) => a.wear.wearsThisYear - b.wear.wearsThisYear,
+	cost: (a, b) => (b.wear.costPerWear ?? -1) - (a.wear.costPerWear ?? -1),
+	slot: (a, b) => a.slot.localeCompare(b.slot) || b.wear.wearsThisYear - a.wear.wearsThisYear,
+};
+
+/** Wears of each garment as bars with their figures: how often, when last, what a wear cost. */
+export function WearTable({ report, garments }: { report: Report; garments: readonly Garment[] }) {
+	const [order, setOrder] = useState<Order>('most');
+	const [limit, setLimit] = useState(SHOWN);
+	const here = new Set(garments.filter(({ place }) => place !== 'gone').map(({ id }) => id));
+	const rows = report.garments
+		.filter(({ garmentId }) => here.has(garmentId))
+		.sort((a, b) => compare[order](a, b) || a.name.localeCompare(b.name));
+	const most = Math.max(1, ...rows.map(({ wear }) => wear.wearsThisYear));
+	if (rows.length === 0) return null;
+	return (
+		<section className="section" aria-labelledby="by-garment">
+			<div className="row">
+				<h2 id="by-garment">By garment</h2>
+				<span className="row-end">
+					<SelectField
+						label="Order"
+						value={order}
+						options={[
+							{ value: 'most', label: 'most worn first' },
+							{ value: 'least', label: 'least worn first' },
+							{ value: 'cost', label: 'dearest a wear first' },
+							{ value: 'slot', label: 'by slot' },
+						]}
+						onChange={setOrder}
+					/>
+				</span>
+			</div>
+			<div className="table-scroll">
+				<table className="wear-table">
+					<thead>
+						<tr>
+							<th scope="col">Garment</th>
+							<th scope="col">Wears in twelve months</th>
+							<th scope="col">Last worn</th>
+							<th scope="col" className="figure">
+								Cost a wear
+							</th>
+						</tr>
+					</thead>
+					<tbody>
+						{rows.slice(0, limit).map(({ garmentId, name, wear }) => (
+							<tr key={garmentId}>
+								<th scope="row">{name}</th>
+								<td>
+									<span
+										className="wear-bar"
+										style={{ width: `${(70 * wear.wearsThisYear) / most}%` }}
+										aria-hidden="true"
+									/>
+									<span className="number">{wear.wearsThisYear}</span>
+								</td>
+								<td>{wear.lastWorn ? dayText(wear.lastWorn) : <span className="quiet">never noted</span>}</td>
+								<td className="figure">
+									{wear.costPerWear === null ? <span className="quiet">not known</span> : wear.costPerWear.toFixed(2)}
+								</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</div>
+			{rows.length > limit ? <Button onPress={() => setLimit(rows.length)}>Show all {rows.length}</Button> : null}
+		</section>
+	);
+}

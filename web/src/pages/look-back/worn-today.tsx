@@ -1,0 +1,73 @@
+import { useState } from 'react';
+import type { Garment } from '../../../../src/wardrobe/garment.ts';
+import { slotOfKind } from '../../../../src/wardrobe/kind.ts';
+import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import type { Wear } from '../../../../src/wardrobe/wear.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { useWears } from '../../api/wardrobe.ts';
+import { countText } from '../../parts/colour-text.ts';
+import { Empty } from '../../parts/empty.tsx';
+import { TextField } from '../../parts/field.tsx';
+import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { Problem } from '../../parts/problem.tsx';
+
+/** Tap what was worn: once to note it, once more to take it back. Any day up to today. */
+export function WornToday({ garments, today }: { garments: readonly Garment[]; today: string }) {
+	const [day, setDay] = useState(today);
+	const { data: wears = [] } = useWears(day, day);
+	const worn = new Set(wears.map(({ garmentId }) => garmentId));
+	const toggle = useChange((wear: Wear) =>
+		worn.has(wear.garmentId) ? request('DELETE', '/api/wears', wear) : request('POST', '/api/wears', { wears: [wear] }),
+	);
+	const usable = garments
+		.filter(({ place }) => place === 'rail' || place === 'stored')
+		.sort(
+			(a, b) =>
+				Number(a.place !== 'rail') - Number(b.place !== 'rail') ||
+				SLOTS.indexOf(slotOfKind(a.kind)) - SLOTS.indexOf(slotOfKind(b.kind)) ||
+				a.name.localeCompare(b.name),
+		);
+	return (
+		<section className="section" aria-labelledby="worn-today">
+			<div className="row">
+				<h2 id="worn-today">{day === today ? 'Worn today' : 'Worn that day'}</h2>
+				<span role="status">{countText(worn.size, 'garment')}</span>
+				<span className="row-end">
+					<TextField
+						label="Day"
+						type="date"
+						max={today}
+						value={day}
+						onCommit={(next) => setDay(next !== '' && next <= today ? next : today)}
+					/>
+				</span>
+			</div>
+			<Problem of={toggle.problem} />
+			{usable.length === 0 ? (
+				<Empty title="No garment yet">
+					<p>Add your garments first, then a tap here notes a wear.</p>
+				</Empty>
+			) : (
+				<ul className="wear-tiles">
+					{usable.map((garment) => (
+						<li key={garment.id}>
+							<button
+								type="button"
+								className="tile-button wear-tile"
+								aria-pressed={worn.has(garment.id)}
+								onClick={() => toggle.run({ garmentId: garment.id, on: day })}
+							>
+								<PhotoTile photoId={garment.photoIds[0]} alt="" />
+								<span className="small tile-name">{garment.name}</span>
+								<span className="wear-mark" aria-hidden="true">
+									{worn.has(garment.id) ? 'worn' : ''}
+								</span>
+							</button>
+						</li>
+					))}
+				</ul>
+			)}
+		</section>
+	);
+}

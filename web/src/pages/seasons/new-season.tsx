@@ -1,0 +1,58 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import type { Season } from '../../../../src/wardrobe/season.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { TextField } from '../../parts/field.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { addressOf } from '../../shell/addresses.ts';
+import { nextSeason, todayHere } from './season-dates.ts';
+
+/** Name and dates of a season to begin; `from` = another one whose board, palette and numbers it takes over. */
+export function NewSeason({ from }: { from?: Season }) {
+	const [season, setSeason] = useState(() => nextSeason(todayHere(new Date())));
+	const [, go] = useLocation();
+	const start = useChange(
+		() => request<Season>('POST', from ? `/api/seasons/${from.id}/copy` : '/api/seasons', season),
+		(made) => go(addressOf(made.id, 'direction')),
+	);
+	return (
+		<form
+			className="stack"
+			onSubmit={(event) => {
+				event.preventDefault();
+				start.run(undefined);
+			}}
+		>
+			<div className="fields">
+				<TextField
+					live
+					label="Name"
+					value={season.name}
+					required
+					maxLength={200}
+					onCommit={(name) => setSeason({ ...season, name })}
+				/>
+				<TextField
+					live
+					label="From"
+					type="date"
+					value={season.startsOn}
+					onCommit={(startsOn) => setSeason({ ...season, startsOn })}
+				/>
+				<TextField
+					live
+					label="To"
+					type="date"
+					value={season.endsOn}
+					onCommit={(endsOn) => setSeason({ ...season, endsOn })}
+				/>
+			</div>
+			<Button type="submit" look="main" isDisabled={start.busy}>
+				{from ? `Start it from ${from.name}` : 'Start the season'}
+			</Button>
+			<Problem of={start.problem} />
+		</form>
+	);
+}

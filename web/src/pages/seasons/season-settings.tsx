@@ -1,0 +1,131 @@
+import { YEAR_PARTS } from '../../../../src/wardrobe/garment.ts';
+import type { Season } from '../../../../src/wardrobe/season.ts';
+import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Check, Field, SelectField, TextArea, TextField } from '../../parts/field.tsx';
+import { PageTitle } from '../../parts/page-title.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import type { PageProps } from '../../shell/season-page.tsx';
+
+const WEIGHTS = [
+	['outfits', 'Many outfits'],
+	['fit', 'Fit to the palette'],
+	['loved', 'What you love and wear'],
+] as const;
+
+const whole = (text: string, least: number, most: number) =>
+	Math.min(most, Math.max(least, Math.round(Number(text) || least)));
+
+/** What the user sets of a season: its name, its size, what each slot needs, what counts. */
+export default function SeasonSettings({ report: { season } }: PageProps) {
+	const change = useChange((changes: Partial<Season>) => request<Season>('PUT', `/api/seasons/${season.id}`, changes));
+	const quotas = Object.values(season.quotas).reduce((sum, count) => sum + count, 0);
+	return (
+		<div className="page-body">
+			<PageTitle
+				name={season.name}
+				purpose="The pieces each slot needs are the main control of the line-up; start from these and change them."
+			/>
+			<Problem of={change.problem} />
+			<section className="section" aria-labelledby="about">
+				<h2 id="about">The season</h2>
+				<div className="fields">
+					<TextField label="Name" value={season.name} onCommit={(name) => change.run({ name })} />
+					<TextField
+						label="From"
+						type="date"
+						value={season.startsOn}
+						onCommit={(startsOn) => startsOn && change.run({ startsOn })}
+					/>
+					<TextField
+						label="To"
+						type="date"
+						value={season.endsOn}
+						onCommit={(endsOn) => endsOn && change.run({ endsOn })}
+					/>
+					<SelectField
+						label="Part of the year"
+						value={season.yearPart}
+						options={YEAR_PARTS.map((part) => ({ value: part, label: part }))}
+						onChange={(yearPart) => change.run({ yearPart })}
+					/>
+					<SelectField
+						label="Warmth wanted of coats and jackets"
+						value={String(season.warmthNeed)}
+						options={['none', 'light', 'warm', 'winter'].map((label, value) => ({ value: String(value), label }))}
+						onChange={(value) => change.run({ warmthNeed: Number(value) as Season['warmthNeed'] })}
+					/>
+					<TextField
+						label="Days a wish waits before new is allowed"
+						type="number"
+						min={0}
+						max={3650}
+						value={String(season.waitingDays)}
+						onCommit={(text) => change.run({ waitingDays: whole(text, 0, 3650) })}
+					/>
+				</div>
+				<Check label="Archived" checked={season.archived} onChange={(archived) => change.run({ archived })} />
+			</section>
+			<section className="section" aria-labelledby="quotas">
+				<h2 id="quotas">Pieces wanted</h2>
+				<div className="fields">
+					{SLOTS.map((slot) => (
+						<TextField
+							key={slot}
+							label={slot}
+							type="number"
+							min={0}
+							max={200}
+							value={String(season.quotas[slot])}
+							onCommit={(text) => change.run({ quotas: { ...season.quotas, [slot]: whole(text, 0, 200) } })}
+						/>
+					))}
+					<TextField
+						label="In all"
+						type="number"
+						min={1}
+						max={500}
+						value={String(season.targetCount)}
+						hint={quotas === season.targetCount ? 'the sum of the slots' : `the slots sum to ${quotas}`}
+						onCommit={(text) => change.run({ targetCount: whole(text, 1, 500) })}
+					/>
+				</div>
+			</section>
+			<section className="section" aria-labelledby="weights">
+				<h2 id="weights">What counts in the line-up</h2>
+				<div className="fields">
+					{WEIGHTS.map(([key, label]) => (
+						<Field key={key} label={`${label}: ${season.weights[key].toFixed(2)}`}>
+							{(ids) => (
+								<input
+									{...ids}
+									type="range"
+									min={0}
+									max={1}
+									step={0.05}
+									key={season.weights[key]}
+									defaultValue={season.weights[key]}
+									onPointerUp={(event) =>
+										change.run({ weights: { ...season.weights, [key]: Number(event.currentTarget.value) } })
+									}
+									onKeyUp={(event) =>
+										change.run({ weights: { ...season.weights, [key]: Number(event.currentTarget.value) } })
+									}
+								/>
+							)}
+						</Field>
+					))}
+				</div>
+			</section>
+			<section className="section" aria-labelledby="season-notes">
+				<h2 id="season-notes">Notes</h2>
+				<TextArea
+					label="For the same season next year"
+					value={season.notes}
+					onCommit={(notes) => change.run({ notes })}
+				/>
+			</section>
+		</div>
+	);
+}

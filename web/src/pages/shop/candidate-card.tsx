@@ -1,0 +1,126 @@
+import { useState } from 'react';
+import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/kind.ts';
+import type { Report } from '../../../../src/wardrobe/report.ts';
+import type { CandidateDetails } from '../../../../src/wardrobe/wish.ts';
+import { useChange } from '../../api/change.ts';
+import { usePhotos } from '../../api/photos.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { countText } from '../../parts/colour-text.ts';
+import { Check, SelectField, TextField } from '../../parts/field.tsx';
+import { numberOrNull } from '../../parts/number-text.ts';
+import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { SwatchStrip } from '../../parts/swatch.tsx';
+import { VerdictMark } from '../../parts/verdict-mark.tsx';
+import { PhotoDialog } from '../../photo/photo-dialog.tsx';
+import { ReadingNote } from '../../photo/reading-note.tsx';
+import { RECOMMENDATION_WORDS } from './recommendation.ts';
+import { useCheck } from './use-check.ts';
+
+/** One candidate with its recommendation and the reasons, its details, and the two ways it can end. */
+export function CandidateCard({
+	candidate,
+	report,
+	compared,
+	onCompare,
+}: {
+	candidate: CandidateDetails;
+	report: Report;
+	compared: boolean;
+	onCompare: (on: boolean) => void;
+}) {
+	const { id, name } = candidate;
+	const { data: check, error } = useCheck(id);
+	const photo = usePhotos([candidate.photoId]).get(candidate.photoId);
+	const [photoOpen, setPhotoOpen] = useState(false);
+	const change = useChange((changes: Partial<CandidateDetails>) => request('PUT', `/api/candidates/${id}`, changes));
+	const end = useChange((word: 'bought' | 'passed') => request('POST', `/api/candidates/${id}/${word}`));
+	const remove = useChange(() => request('DELETE', `/api/candidates/${id}`));
+	const read = photo?.status === 'read';
+	return (
+		<article className="candidate" aria-label={name}>
+			<button type="button" className="tile-button" onClick={() => setPhotoOpen(true)}>
+				<PhotoTile photoId={candidate.photoId} alt="" shape="square" />
+				<span className="small">Outline, light, eyedropper</span>
+			</button>
+			<div className="stack">
+				<h2>{name || 'A candidate'}</h2>
+				<ReadingNote photo={photo} />
+				<Problem of={error} />
+				{check && read ? (
+					<>
+						<p className="recommendation">{RECOMMENDATION_WORDS[check.recommendation]}</p>
+						<p>{check.sentence}</p>
+						<p>
+							<VerdictMark {...check.fit} />
+						</p>
+						<SwatchStrip swatches={check.fit.swatches.map(({ swatch }) => swatch)} label={`Colours of ${name}`} />
+						<ul className="reasons">
+							{check.reasons.map((reason) => (
+								<li key={reason}>{reason}</li>
+							))}
+						</ul>
+						{check.partners.length > 0 ? (
+							<details>
+								<summary>Goes with {countText(check.partnerCount, 'garment')}</summary>
+								<ul className="reasons">
+									{check.partners.map((partner) => (
+										<li key={partner.garmentId}>
+											{partner.name}: {partner.support.sentence}
+										</li>
+									))}
+								</ul>
+							</details>
+						) : null}
+					</>
+				) : null}
+			</div>
+			<div className="stack">
+				<TextField label="Name" value={name} onCommit={(text) => change.run({ name: text })} />
+				<SelectField
+					label={candidate.kindFrom === 'user' ? 'Kind' : 'Kind (suggested)'}
+					value={candidate.kind}
+					options={KIND_NAMES.map((kind) => ({ value: kind, label: KINDS[kind].label }))}
+					onChange={(kind) => change.run({ kind })}
+				/>
+				<TextField
+					label="Price"
+					type="number"
+					min={0}
+					step="any"
+					value={candidate.price?.toString() ?? ''}
+					onCommit={(text) => change.run({ price: numberOrNull(text) })}
+				/>
+				<TextField
+					label="Where"
+					value={candidate.source}
+					maxLength={2000}
+					onCommit={(source) => change.run({ source })}
+				/>
+				<Check label="used" checked={candidate.used} onChange={(used) => change.run({ used })} />
+				<div className="row">
+					<Button look="main" onPress={() => end.run('bought')} isDisabled={end.busy} aria-label={`Bought ${name}`}>
+						Bought
+					</Button>
+					<Button onPress={() => end.run('passed')} isDisabled={end.busy} aria-label={`Passed on ${name}`}>
+						Passed
+					</Button>
+					<Check label="compare" checked={compared} onChange={onCompare} />
+					<Button small look="bare" onPress={() => remove.run(undefined)} aria-label={`Put ${name} in the bin`}>
+						To the bin
+					</Button>
+				</div>
+				<Problem of={change.problem ?? end.problem ?? remove.problem} />
+			</div>
+			{photoOpen ? (
+				<PhotoDialog
+					photoId={candidate.photoId}
+					title={name || 'A candidate'}
+					onClose={() => setPhotoOpen(false)}
+					pickFor={report.season.id}
+				/>
+			) : null}
+		</article>
+	);
+}

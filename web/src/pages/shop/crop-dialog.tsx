@@ -1,0 +1,72 @@
+import { useEffect, useState } from 'react';
+import { Button } from '../../parts/button.tsx';
+import { countText } from '../../parts/colour-text.ts';
+import { Dialog } from '../../parts/dialog.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { type Box, BoxChooser } from '../../photo/box-chooser.tsx';
+import { cropAsFile, loadPicture } from '../../photo/picture-pixels.ts';
+import '../../photo/photo-editor.css';
+
+const WHOLE: Box = { left: 0, top: 0, right: 1, bottom: 1 };
+
+/** A picture of an offer, cropped to the piece or taken whole. A format the browser cannot show is taken whole. */
+export function CropDialog({
+	file,
+	left,
+	onUse,
+	onClose,
+}: {
+	file: File;
+	left: number;
+	onUse: (file: File) => void;
+	onClose: () => void;
+}) {
+	const [address, setAddress] = useState<string | null>(null);
+	const [box, setBox] = useState(WHOLE);
+	const [problem, setProblem] = useState<Error | null>(null);
+	useEffect(() => {
+		const made = URL.createObjectURL(file);
+		setAddress(made);
+		return () => URL.revokeObjectURL(made);
+	}, [file]);
+	const crop = async () => {
+		try {
+			const picture = await loadPicture(address!);
+			const { naturalWidth: width, naturalHeight: height } = picture;
+			const piece = {
+				x: box.left * width,
+				y: box.top * height,
+				width: (box.right - box.left) * width,
+				height: (box.bottom - box.top) * height,
+			};
+			onUse(await cropAsFile(picture, piece, file.name || 'screenshot.jpg'));
+		} catch {
+			setProblem(
+				new Error(
+					'Expected a picture that this browser can show, to crop it; it cannot show this one. Take it whole: Dyelot may read it all the same.',
+				),
+			);
+		}
+	};
+	const whole = box.left === 0 && box.top === 0 && box.right === 1 && box.bottom === 1;
+	return (
+		<Dialog title="Crop it to the piece" onClose={onClose}>
+			<div className="stack">
+				<p>
+					Draw a box round the piece, or take the whole picture.
+					{left > 0 ? ` ${countText(left, 'more picture')} after this one.` : ''}
+				</p>
+				{address ? (
+					<BoxChooser address={address} box={box} label="The picture of the candidate" onChange={setBox} />
+				) : null}
+				<div className="row">
+					<Button look="main" onPress={() => (whole ? onUse(file) : void crop())}>
+						{whole ? 'Check the whole picture' : 'Check this piece'}
+					</Button>
+					{whole ? null : <Button onPress={() => onUse(file)}>Take it whole</Button>}
+				</div>
+				<Problem of={problem} />
+			</div>
+		</Dialog>
+	);
+}

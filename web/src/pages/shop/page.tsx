@@ -1,0 +1,100 @@
+import { useCallback, useState } from 'react';
+import { useCandidates } from '../../api/wardrobe.ts';
+import { Button } from '../../parts/button.tsx';
+import { countText } from '../../parts/colour-text.ts';
+import { Empty } from '../../parts/empty.tsx';
+import { PageTitle } from '../../parts/page-title.tsx';
+import type { PageProps } from '../../shell/season-page.tsx';
+import { DropZone } from '../../uploads/drop-zone.tsx';
+import { addUploads } from '../../uploads/upload-queue.ts';
+import { CandidateCard } from './candidate-card.tsx';
+import { Compare } from './compare.tsx';
+import { CropDialog } from './crop-dialog.tsx';
+import './shop.css';
+
+/** Pieces found for sale, checked against palette, wishes and wardrobe before anything is bought. */
+export default function ShopPage({ report }: PageProps) {
+	const { season } = report;
+	const { data: candidates = [] } = useCandidates(season.id);
+	const [cropping, setCropping] = useState<readonly File[]>([]);
+	const [compared, setCompared] = useState<readonly string[]>([]);
+	const onPhotos = useCallback((files: readonly File[]) => setCropping(files), []);
+	const open = candidates.filter(({ state }) => state === 'open').sort((a, b) => (a.addedAt < b.addedAt ? 1 : -1));
+	const past = candidates.filter(({ state }) => state !== 'open');
+	const beside = open.filter(({ id }) => compared.includes(id));
+	const [first, ...rest] = cropping;
+	return (
+		<div className="page-body">
+			<PageTitle
+				name="Shop"
+				purpose="Check a piece before you buy it: its colours against the palette and your wishes, twins you own, what it goes with, what it costs a wear."
+			>
+				<a className="button" href={`/api/seasons/${season.id}/pocket`}>
+					Take a pocket page to the shop
+				</a>
+			</PageTitle>
+			<DropZone label="a candidate" onPhotos={onPhotos}>
+				<span className="small quiet row-end">A screenshot of an offer will do: crop it to the piece.</span>
+			</DropZone>
+			{beside.length > 1 ? <Compare candidates={beside} report={report} /> : null}
+			{open.length === 0 ? (
+				<Empty title="No candidate yet">
+					<p>Add the seller’s photo, or photograph the piece in the shop beside something white.</p>
+				</Empty>
+			) : (
+				<section aria-label="Candidates">
+					<ul className="candidates">
+						{open.map((candidate) => (
+							<li key={candidate.id}>
+								<CandidateCard
+									candidate={candidate}
+									report={report}
+									compared={compared.includes(candidate.id)}
+									onCompare={(on) =>
+										setCompared(on ? [...compared, candidate.id] : compared.filter((id) => id !== candidate.id))
+									}
+								/>
+							</li>
+						))}
+					</ul>
+				</section>
+			)}
+			{past.length > 0 ? (
+				<section className="section" aria-labelledby="past">
+					<h2 id="past">Bought and passed</h2>
+					<ul>
+						{past.map(({ id, name, state, source }) => (
+							<li key={id}>
+								{name}{' '}
+								<span className="quiet">
+									{state === 'bought' ? 'bought, now a garment' : 'passed'}
+									{source ? `, ${source}` : ''}
+								</span>
+							</li>
+						))}
+					</ul>
+				</section>
+			) : null}
+			{first ? (
+				<CropDialog
+					key={`${first.name} ${cropping.length}`}
+					file={first}
+					left={rest.length}
+					onUse={(file) => {
+						addUploads([file], 'candidate', season.id);
+						setCropping(rest);
+					}}
+					onClose={() => setCropping([])}
+				/>
+			) : null}
+			{compared.length === 1 ? (
+				<p className="small quiet">Tick another one to compare {countText(2, 'candidate')} side by side.</p>
+			) : null}
+			{compared.length > 0 ? (
+				<Button small onPress={() => setCompared([])}>
+					Compare none
+				</Button>
+			) : null}
+		</div>
+	);
+}

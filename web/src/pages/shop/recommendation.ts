@@ -1,0 +1,9 @@
+import type { Recommendation } from '../../../../src/wardrobe/candidate-check.ts';
+
+/** The recommendation in one or two words. */
+export const RECOMMENDATION_WORDS: Readonly<Record<Recommendation, string>> = {
+	take: 'Take it',
+	think: 'Think about it',
+	leave: 'Leave it',
+	ask: 'Ask for a better photo',
+};

@@ -1,0 +1,78 @@
+import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
+import type { Gap } from '../../../../src/wardrobe/gaps.ts';
+import type { Report } from '../../../../src/wardrobe/report.ts';
+import type { Wish } from '../../../../src/wardrobe/wish.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { Empty } from '../../parts/empty.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import { Swatch } from '../../parts/swatch.tsx';
+
+function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boolean }) {
+	const colour = report.palette.colours.find(({ id }) => id === gap.paletteColourId);
+	const name = gap.kind === 'colour' && colour ? colourWord(colour) : `the slot ${gap.slot}`;
+	const wish = useChange(() =>
+		request<Wish>('POST', `/api/seasons/${report.season.id}/wishes/from-gap`, { gapId: gap.id }),
+	);
+	const fetchStored = useChange(() => request('PUT', `/api/garments/${gap.storedFirst}`, { place: 'rail' }));
+	return (
+		<li className="gap">
+			{colour ? (
+				<Swatch
+					lab={colour.lab}
+					label={colour.label}
+					note={`${gap.slot}${gap.kind === 'slot' ? ', any of the palette; this adds most' : ''}`}
+				/>
+			) : (
+				<strong>{gap.slot}</strong>
+			)}
+			<p>{gap.sentence}</p>
+			<span className="row">
+				{wished ? (
+					<span className="italic">already a wish</span>
+				) : (
+					<Button
+						look="main"
+						small
+						onPress={() => wish.run(undefined)}
+						isDisabled={wish.busy}
+						aria-label={`Wish for ${gap.slot} in ${name}`}
+					>
+						Make it a wish
+					</Button>
+				)}
+				{gap.storedFirst ? (
+					<Button small onPress={() => fetchStored.run(undefined)} isDisabled={fetchStored.busy}>
+						Bring the stored one to the rail
+					</Button>
+				) : null}
+			</span>
+			<Problem of={wish.problem ?? fetchStored.problem} />
+		</li>
+	);
+}
+
+/** What is missing, what would help most first; one press makes a gap a wish. */
+export function GapList({ report, wishes }: { report: Report; wishes: readonly Wish[] }) {
+	if (report.gaps.length === 0) {
+		return (
+			<Empty title="No gap">
+				<p>
+					{report.palette.colours.length === 0
+						? 'Without a palette nothing can be missing: give Direction some pictures first.'
+						: 'What you hold covers the palette and the pieces the season needs.'}
+				</p>
+			</Empty>
+		);
+	}
+	const wished = (gap: Gap) =>
+		wishes.some((wish) => wish.slot === gap.slot && wish.paletteColourId === gap.paletteColourId);
+	return (
+		<ol className="gap-list">
+			{report.gaps.map((gap) => (
+				<GapRow key={gap.id} gap={gap} report={report} wished={wished(gap)} />
+			))}
+		</ol>
+	);
+}

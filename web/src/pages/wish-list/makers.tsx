@@ -1,0 +1,47 @@
+import { useState } from 'react';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { useMakers } from '../../api/wardrobe.ts';
+import { Button } from '../../parts/button.tsx';
+import { countText } from '../../parts/colour-text.ts';
+import { TextField } from '../../parts/field.tsx';
+import { Problem } from '../../parts/problem.tsx';
+
+/** Makers the user trusts, for when a wish has waited long enough that new is allowed. */
+export function Makers({ waitingDays }: { waitingDays: number }) {
+	const { data: makers = [] } = useMakers();
+	const [draft, setDraft] = useState({ name: '', notes: '' });
+	const add = useChange(
+		() => request('POST', '/api/makers', draft),
+		() => setDraft({ name: '', notes: '' }),
+	);
+	const remove = useChange((id: string) => request('DELETE', `/api/makers/${id}`));
+	return (
+		<section className="section stack" aria-labelledby="makers">
+			<h2 id="makers">Makers you trust</h2>
+			<p className="quiet">
+				Shown with a wish once it has waited {countText(waitingDays, 'day')}. You set the waiting time under Season.
+			</p>
+			<ul>
+				{makers.map((maker) => (
+					<li key={maker.id} className="row">
+						<span>
+							{maker.name} <span className="quiet">{maker.notes}</span>
+						</span>
+						<Button small look="bare" onPress={() => remove.run(maker.id)} aria-label={`Remove ${maker.name}`}>
+							Remove
+						</Button>
+					</li>
+				))}
+			</ul>
+			<div className="fields">
+				<TextField live label="Maker" value={draft.name} onCommit={(name) => setDraft({ ...draft, name })} />
+				<TextField live label="Why, or where" value={draft.notes} onCommit={(notes) => setDraft({ ...draft, notes })} />
+			</div>
+			<Button onPress={() => add.run(undefined)} isDisabled={add.busy || draft.name === ''}>
+				Add the maker
+			</Button>
+			<Problem of={add.problem ?? remove.problem} />
+		</section>
+	);
+}

@@ -1,0 +1,70 @@
+import { useState } from 'react';
+import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
+import type { Palette } from '../../../../src/wardrobe/palette-colour.ts';
+import type { Season } from '../../../../src/wardrobe/season.ts';
+import { SLOTS, type Slot } from '../../../../src/wardrobe/slot.ts';
+import type { Wish } from '../../../../src/wardrobe/wish.ts';
+import { useChange } from '../../api/change.ts';
+import { request } from '../../api/request.ts';
+import { Button } from '../../parts/button.tsx';
+import { SelectField, TextField } from '../../parts/field.tsx';
+import { Problem } from '../../parts/problem.tsx';
+
+/** Colours within this of the target answer a wish unless the user says otherwise: an uncalibrated photo cannot say finer. */
+const USUAL_TOLERANCE = 8;
+
+/** A wish of the user's own, without a gap behind it. */
+export function NewWish({ season, palette, today }: { season: Season; palette: Palette; today: string }) {
+	const [name, setName] = useState('');
+	const [slot, setSlot] = useState<Slot>('top');
+	const [colourId, setColourId] = useState('');
+	const colour = palette.colours.find(({ id }) => id === colourId);
+	const add = useChange(
+		() =>
+			request<Wish>('POST', '/api/wishes', {
+				seasonId: season.id,
+				name: name || (colour ? `${slot} in ${colourWord(colour)}` : slot),
+				slot,
+				kind: null,
+				target: colour?.lab ?? null,
+				tolerance: USUAL_TOLERANCE,
+				yearParts: [season.yearPart],
+				priceLimit: null,
+				expectedWearsPerYear: null,
+				wantedSince: today,
+				state: 'open',
+				paletteColourId: colour?.id ?? null,
+				notes: '',
+			}),
+		() => setName(''),
+	);
+	return (
+		<details>
+			<summary>Write a wish of your own</summary>
+			<div className="stack">
+				<div className="fields">
+					<TextField live label="Name" value={name} onCommit={setName} placeholder="warm jumper for the quay" />
+					<SelectField
+						label="Slot"
+						value={slot}
+						options={SLOTS.map((one) => ({ value: one, label: one }))}
+						onChange={setSlot}
+					/>
+					<SelectField
+						label="Colour"
+						value={colourId}
+						options={[
+							{ value: '', label: 'any of the palette' },
+							...palette.colours.map((one) => ({ value: one.id, label: colourWord(one) })),
+						]}
+						onChange={setColourId}
+					/>
+				</div>
+				<Button onPress={() => add.run(undefined)} isDisabled={add.busy}>
+					Wish for it
+				</Button>
+				<Problem of={add.problem} />
+			</div>
+		</details>
+	);
+}

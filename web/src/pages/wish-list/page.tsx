@@ -1,0 +1,72 @@
+import type { Report } from '../../../../src/wardrobe/report.ts';
+import { useWishes } from '../../api/wardrobe.ts';
+import { WovenBands } from '../../charts/woven-bands.tsx';
+import { Empty } from '../../parts/empty.tsx';
+import { PageTitle } from '../../parts/page-title.tsx';
+import type { PageProps } from '../../shell/season-page.tsx';
+import { GapList } from './gap-list.tsx';
+import { Makers } from './makers.tsx';
+import { NewWish } from './new-wish.tsx';
+import { WishCard } from './wish-card.tsx';
+import './wish-list.css';
+
+const nameIn = (report: Report) => {
+	const names = new Map(report.garments.map(({ garmentId, name }) => [garmentId, name]));
+	return (id: string) => names.get(id) ?? 'a garment no longer here';
+};
+
+/** Gaps become wishes here; wishes wait, used first. */
+export default function WishListPage({ report }: PageProps) {
+	const { season } = report;
+	const { data: wishes = [] } = useWishes(season.id);
+	const standing = new Map(report.wishes.map((one) => [one.wishId, one]));
+	const open = wishes
+		.filter(({ state }) => state === 'open')
+		.sort((a, b) => (standing.get(b.id)?.priority ?? 0) - (standing.get(a.id)?.priority ?? 0));
+	const past = wishes.filter(({ state }) => state !== 'open');
+	return (
+		<div className="page-body">
+			<PageTitle
+				name="Wish list"
+				purpose="What the palette and the season ask for and nothing you hold answers. Look for a wish used first; new opens only after your own waiting time."
+			/>
+			<WovenBands bands={report.bands} palette={report.palette} nameOf={nameIn(report)} />
+			<div className="wish-columns">
+				<section aria-labelledby="gaps">
+					<h2 id="gaps">Gaps</h2>
+					<GapList report={report} wishes={open} />
+				</section>
+				<section aria-labelledby="wishes">
+					<h2 id="wishes">Wishes</h2>
+					{open.length === 0 ? (
+						<Empty title="No wish yet">
+							<p>Make one from a gap, or write your own below.</p>
+						</Empty>
+					) : (
+						<ol className="wish-list">
+							{open.map((wish) => (
+								<li key={wish.id}>
+									<WishCard wish={wish} standing={standing.get(wish.id)} season={season} />
+								</li>
+							))}
+						</ol>
+					)}
+					<NewWish season={season} palette={report.palette} today={report.madeOn} />
+					{past.length > 0 ? (
+						<details>
+							<summary>Answered and dropped ({past.length})</summary>
+							<ol className="wish-list">
+								{past.map((wish) => (
+									<li key={wish.id}>
+										<WishCard wish={wish} standing={undefined} season={season} />
+									</li>
+								))}
+							</ol>
+						</details>
+					) : null}
+				</section>
+			</div>
+			<Makers waitingDays={season.waitingDays} />
+		</div>
+	);
+}

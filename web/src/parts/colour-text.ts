@@ -1,0 +1,21 @@
+import { chroma, hueDegrees, type Lab65 } from '../../../src/colour/lab65.ts';
+
+/** Chroma under which a hue angle says nothing: the angle of a near-grey is noise. */
+const HUE_FROM_CHROMA = 2;
+
+/** `L* 52, C* 18, h 77°` in whole numbers; a grey has no hue and says so with a dash. */
+export function colourNumbers(lab: Lab65): string {
+	const strength = chroma(lab);
+	const hue = strength < HUE_FROM_CHROMA ? '–' : `${Math.round(hueDegrees(lab)) % 360}°`;
+	return `L* ${Math.round(lab[0])}, C* ${Math.round(strength)}, h ${hue}`;
+}
+
+/** Whole percent of a share 0..1; "under 1 %" rather than a nought that is none. */
+export function percentText(share: number): string {
+	if (share > 0 && share < 0.005) return 'under 1 %';
+	return `${Math.round(share * 100)} %`;
+}
+
+/** `1 garment`, `3 garments`. */
+export const countText = (count: number, one: string, many = `${one}s`): string =>
+	`${count} ${count === 1 ? one : many}`;

@@ -1,0 +1,81 @@
+import { useRef, useState } from 'react';
+import type { PhotoRecord } from '../../../src/store/store.ts';
+import type { Correction } from '../../../src/wardrobe/reading.ts';
+import { useChange } from '../api/change.ts';
+import { usePicture } from '../api/pictures.ts';
+import { request } from '../api/request.ts';
+import { Button } from '../parts/button.tsx';
+import { Field, SelectField, TextField } from '../parts/field.tsx';
+import { Problem } from '../parts/problem.tsx';
+import { PicturePointer, type Point } from './picture-pointer.tsx';
+
+/** Things that are neutral in truth, with the CIELAB lightness they usually have. */
+const NEUTRALS = [
+	{ value: '95', label: 'white paper or sheet (L* 95)' },
+	{ value: '90', label: 'the back of a receipt (L* 90)' },
+	{ value: '50', label: 'grey card (L* 50)' },
+] as const;
+
+/** Puts the light of a photo right: a neutral pointed at, steps by hand, a group of photos taken in one go. */
+export function LightTools({ photo }: { photo: PhotoRecord }) {
+	const { correction, reading } = photo;
+	const surface = useRef<HTMLImageElement>(null);
+	const address = usePicture(photo.id, 'display');
+	const [lightness, setLightness] = useState<(typeof NEUTRALS)[number]['value']>('95');
+	const { mask: _kept, ...own } = correction;
+	const save = useChange((next: Omit<Correction, 'mask'>) =>
+		request<PhotoRecord>('PUT', `/api/photos/${photo.id}/correction`, next),
+	);
+	const width = reading?.widthPx ?? 1;
+	const height = reading?.heightPx ?? 1;
+	const byHand = correction.byHand ?? { warmer: 0, lighter: 0 };
+	const onTap = ({ x, y }: Point) =>
+		save.run({
+			...own,
+			neutral: { x: Math.floor(x * width), y: Math.floor(y * height), lightness: Number(lightness) },
+		});
+	const marks = correction.neutral ? [{ x: correction.neutral.x / width, y: correction.neutral.y / height }] : [];
+	const hand = (key: 'warmer' | 'lighter', less: string, more: string) => (
+		<Field label={`${less} – ${more}: ${byHand[key]}`}>
+			{(ids) => (
+				<input
+					{...ids}
+					type="range"
+					min={-10}
+					max={10}
+					key={byHand[key]}
+					defaultValue={byHand[key]}
+					onPointerUp={(event) => save.run({ ...own, byHand: { ...byHand, [key]: Number(event.currentTarget.value) } })}
+					onKeyUp={(event) => save.run({ ...own, byHand: { ...byHand, [key]: Number(event.currentTarget.value) } })}
+				/>
+			)}
+		</Field>
+	);
+	return (
+		<div className="stack">
+			<p>Tap something that is white or grey in truth: the colours are read again as if that were neutral.</p>
+			<SelectField label="What you tap" value={lightness} options={NEUTRALS} onChange={setLightness} />
+			<PicturePointer label="The photo, to point at something neutral" surface={surface} onTap={onTap} marks={marks}>
+				{address ? <img ref={surface} className="pointer-picture" src={address} alt="" draggable={false} /> : null}
+			</PicturePointer>
+			<div className="fields">
+				{hand('warmer', 'cooler', 'warmer')}
+				{hand('lighter', 'darker', 'lighter')}
+			</div>
+			<TextField
+				label="Taken in the same light as"
+				hint="Photos with the same word here share one correction."
+				value={correction.lightGroup ?? ''}
+				maxLength={100}
+				onCommit={(lightGroup) => {
+					const { lightGroup: _old, ...rest } = own;
+					save.run(lightGroup ? { ...rest, lightGroup } : rest);
+				}}
+			/>
+			<Button onPress={() => save.run({})} isDisabled={save.busy || Object.keys(own).length === 0}>
+				Take back every correction of the light
+			</Button>
+			<Problem of={save.problem} />
+		</div>
+	);
+}

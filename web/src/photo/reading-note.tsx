@@ -1,0 +1,19 @@
+import type { PhotoRecord } from '../../../src/store/store.ts';
+import { useChange } from '../api/change.ts';
+import { request } from '../api/request.ts';
+import { Button } from '../parts/button.tsx';
+
+/** Where a photo's reading stands, when it is not simply read: being read, or failed with its reason and another try. */
+export function ReadingNote({ photo }: { photo: PhotoRecord | undefined }) {
+	const retry = useChange(() => request('POST', `/api/photos/${photo?.id}/retry`));
+	if (!photo || photo.status === 'read') return null;
+	if (photo.status === 'waiting') return <p className="small quiet italic">being read …</p>;
+	return (
+		<div className="small">
+			<p className="warn">{photo.failure?.message ?? 'It could not be read.'}</p>
+			<Button small onPress={() => retry.run(undefined)} isDisabled={retry.busy}>
+				Try again
+			</Button>
+		</div>
+	);
+}

@@ -1,0 +1,51 @@
+import type { PhotoRecord } from '../../../src/store/store.ts';
+import { KINDS } from '../../../src/wardrobe/kind.ts';
+import type { PhotoKind } from '../../../src/wardrobe/reading.ts';
+import { percentText } from '../parts/colour-text.ts';
+import { Swatch } from '../parts/swatch.tsx';
+import { ReadingNote } from './reading-note.tsx';
+
+const SHOWS: Readonly<Record<PhotoKind, string>> = {
+	worn: 'Clothes on a person.',
+	single: 'One garment by itself.',
+	scene: 'Neither a person nor a garment: the whole frame counts.',
+};
+
+/** What was read of a photo, in words and swatches, and how far it can be believed. */
+export function ReadingWords({ photo }: { photo: PhotoRecord }) {
+	const { reading } = photo;
+	if (!reading) return <div />;
+	return (
+		<div className="stack">
+			<ReadingNote photo={photo} />
+			<p>
+				{SHOWS[reading.photoKind]}{' '}
+				{reading.kindGuesses.length > 0
+					? `It looks like ${reading.kindGuesses
+							.slice(0, 2)
+							.map(({ kind, probability }) => `${KINDS[kind].label} (${percentText(probability)})`)
+							.join(' or ')}.`
+					: ''}{' '}
+				{reading.photoKind === 'scene' ? '' : `${reading.pattern.type} (${percentText(reading.pattern.sure)} sure).`}
+			</p>
+			<ul className="stack">
+				{reading.swatches.map(({ lab, share, slot }, index) => (
+					// Swatches have no identity but their place.
+					// biome-ignore lint/suspicious/noArrayIndexKey: see above
+					<li key={index}>
+						<Swatch lab={lab} note={`${percentText(share)}${slot ? `, ${slot}` : ''}`} />
+					</li>
+				))}
+			</ul>
+			<div>
+				<h3>How far to believe it</h3>
+				<p>
+					About {reading.trust.error.toFixed(0)} CIEDE2000 off, four times in five. {reading.trust.reasons.join('; ')}
+					{reading.trust.reasons.length > 0 ? '.' : ''}
+				</p>
+				{reading.trust.advice ? <p>{reading.trust.advice}</p> : null}
+				<p className="small quiet">{reading.light.reason}</p>
+			</div>
+		</div>
+	);
+}

@@ -1,0 +1,20 @@
+import { STATIONS } from '../../../src/wardrobe/stations.ts';
+
+/** A page within a season: one of the six stations, the garments, or the season's own settings. */
+export const PLACES_IN_SEASON = [...STATIONS, 'garments', 'season'] as const;
+export type PlaceInSeason = (typeof PLACES_IN_SEASON)[number];
+
+/** Address of a page within a season. */
+export const addressOf = (seasonId: string, place: PlaceInSeason): string => `/season/${seasonId}/${place}`;
+
+/** The names of the stations as they are shown. */
+export const PLACE_NAMES: Readonly<Record<PlaceInSeason, string>> = {
+	'look-back': 'Look back',
+	direction: 'Direction',
+	sort: 'Sort',
+	'line-up': 'Line-up',
+	'wish-list': 'Wish list',
+	shop: 'Shop',
+	garments: 'Garments',
+	season: 'Season',
+};

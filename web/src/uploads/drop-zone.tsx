@@ -1,0 +1,75 @@
+import { type DragEvent, type ReactNode, useEffect, useState } from 'react';
+
+/** Phones that keep HEIC photos offer them only when the ending is named. */
+const ACCEPT = 'image/*,.heic,.heif,.avif';
+
+const photosIn = (transfer: DataTransfer | null): File[] =>
+	[...(transfer?.files ?? [])].filter((file) => file.size > 0 || file.name !== '');
+
+const isTyping = (target: EventTarget | null): boolean =>
+	target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
+
+/** A place for photos: drop them, pick them, paste them, or take one with the phone. */
+export function DropZone({
+	label,
+	children,
+	onPhotos,
+}: {
+	/** What the photos are, as in "pictures for the board". */
+	label: string;
+	children?: ReactNode;
+	onPhotos: (files: readonly File[]) => void;
+}) {
+	const [over, setOver] = useState(false);
+
+	useEffect(() => {
+		const onPaste = (event: ClipboardEvent) => {
+			const files = photosIn(event.clipboardData);
+			if (files.length === 0 || isTyping(event.target)) return;
+			event.preventDefault();
+			onPhotos(files);
+		};
+		document.addEventListener('paste', onPaste);
+		return () => document.removeEventListener('paste', onPaste);
+	}, [onPhotos]);
+
+	const onDrop = (event: DragEvent) => {
+		event.preventDefault();
+		setOver(false);
+		const files = photosIn(event.dataTransfer);
+		if (files.length > 0) onPhotos(files);
+	};
+	const picker = (text: string, camera: boolean) => (
+		<label className={camera ? 'button camera' : 'button'}>
+			{text}
+			<input
+				type="file"
+				accept={ACCEPT}
+				{...(camera ? { capture: 'environment' as const } : { multiple: true })}
+				onChange={(event) => {
+					const files = [...(event.target.files ?? [])];
+					event.target.value = '';
+					if (files.length > 0) onPhotos(files);
+				}}
+			/>
+		</label>
+	);
+	return (
+		<section
+			className="drop"
+			aria-label={`Add ${label}`}
+			data-over={over}
+			onDragOver={(event) => {
+				event.preventDefault();
+				setOver(true);
+			}}
+			onDragLeave={(event) => event.currentTarget === event.target && setOver(false)}
+			onDrop={onDrop}
+		>
+			{picker(`Add ${label}`, false)}
+			{picker('Take a photo', true)}
+			<span className="quiet small">or drop them here, or paste.</span>
+			{children}
+		</section>
+	);
+}

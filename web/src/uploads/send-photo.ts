@@ -1,0 +1,36 @@
+import { problemOfAnswer, RequestProblem } from '../api/request.ts';
+import type { Purpose, Taken } from './upload-list.ts';
+
+/**
+ * Sends one photo; `onShare` hears how much of it is sent (0..1). XMLHttpRequest, because fetch does not tell that. Rejects
+ * with {@link RequestProblem}, code `stopped` when `signal` ended it.
+ */
+export function sendPhoto(
+	file: File,
+	about: { readonly purpose: Purpose; readonly seasonId: string },
+	onShare: (share: number) => void,
+	signal: AbortSignal,
+): Promise<Taken> {
+	return new Promise((resolve, reject) => {
+		const form = new FormData();
+		form.append('purpose', about.purpose);
+		form.append('seasonId', about.seasonId);
+		form.append('photo', file, file.name || 'pasted picture');
+		const sender = new XMLHttpRequest();
+		sender.open('POST', '/api/photos');
+		sender.responseType = 'json';
+		sender.upload.onprogress = (event) => event.lengthComputable && onShare(event.loaded / event.total);
+		sender.onload = () => {
+			const item = (sender.response as { items?: Taken[] } | null)?.items?.[0];
+			if (sender.status === 202 && item) resolve(item);
+			else reject(problemOfAnswer(sender.status, sender.response));
+		};
+		sender.onerror = () =>
+			reject(
+				new RequestProblem('unreachable', 'Expected Dyelot to take this photo; it could not be reached. Try again.'),
+			);
+		sender.onabort = () => reject(new RequestProblem('stopped', 'Stopped before it was sent.'));
+		signal.addEventListener('abort', () => sender.abort());
+		sender.send(form);
+	});
+}

@@ -1,0 +1,71 @@
+/** Why photos are given. */
+export type Purpose = 'inspiration' | 'garment' | 'candidate';
+
+/** One photo on its way: waiting, being sent, sent and being read, done, or stopped somewhere. */
+export type Upload = {
+	readonly key: number;
+	readonly name: string;
+	readonly purpose: Purpose;
+	readonly seasonId: string;
+	readonly state: 'waiting' | 'sending' | 'reading' | 'read' | 'refused' | 'stopped';
+	/** 0..1. */
+	readonly sentShare: number;
+	/** Why it was refused or could not be read; '' otherwise. */
+	readonly message: string;
+	readonly photoId: string | null;
+	readonly thingId: string | null;
+};
+
+/** The server's answer about one file. */
+export type Taken =
+	| {
+			readonly name: string;
+			readonly ok: true;
+			readonly photoId: string;
+			readonly thingId: string;
+			readonly known: boolean;
+	  }
+	| { readonly name: string; readonly ok: false; readonly reason: string; readonly message: string };
+
+/** The list with one entry changed; the same list where there is no such entry. */
+export const withUpload = (list: readonly Upload[], key: number, change: Partial<Upload>): readonly Upload[] =>
+	list.map((upload) => (upload.key === key ? { ...upload, ...change } : upload));
+
+/** The entry after the server answered. A photo known and read before is done at once. */
+export function afterTaken(upload: Upload, taken: Taken, alreadyRead: boolean): Upload {
+	if (!taken.ok) return { ...upload, state: 'refused', message: taken.message };
+	const { photoId, thingId } = taken;
+	return { ...upload, state: alreadyRead ? 'read' : 'reading', sentShare: 1, photoId, thingId, message: '' };
+}
+
+/** The list after a photo's reading ended, or began again. */
+export function afterPhotoEvent(
+	list: readonly Upload[],
+	event: { readonly id: string; readonly status: 'waiting' | 'read' | 'failed' },
+	message: string,
+): readonly Upload[] {
+	return list.map((upload) => {
+		if (upload.photoId !== event.id) return upload;
+		if (event.status === 'read') return { ...upload, state: 'read', message: '' };
+		if (event.status === 'waiting') return { ...upload, state: 'reading', message: '' };
+		return { ...upload, state: 'refused', message };
+	});
+}
+
+/** How far the whole list is. Waiting and sending count as open, so does reading. */
+export function progressOf(list: readonly Upload[]): {
+	readonly total: number;
+	readonly done: number;
+	readonly open: number;
+	readonly failed: number;
+	readonly share: number;
+} {
+	const failed = list.filter(({ state }) => state === 'refused' || state === 'stopped').length;
+	const done = list.filter(({ state }) => state === 'read').length;
+	// Sending is half of the work of a photo, reading the other half.
+	const parts = list.map(({ state, sentShare }) =>
+		state === 'waiting' ? 0 : state === 'sending' ? sentShare / 2 : state === 'reading' ? 0.5 : 1,
+	);
+	const share = list.length === 0 ? 0 : parts.reduce((sum, part) => sum + part, 0) / list.length;
+	return { total: list.length, done, failed, open: list.length - done - failed, share };
+}

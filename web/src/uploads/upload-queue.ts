@@ -1,0 +1,113 @@
+import { useSyncExternalStore } from 'react';
+import type { PhotoRecord } from '../../../src/store/store.ts';
+import { onPhotoEvent } from '../api/live.ts';
+import { refreshSoon } from '../api/refresh.ts';
+import { get, RequestProblem, request } from '../api/request.ts';
+import { sendPhoto } from './send-photo.ts';
+import { afterPhotoEvent, afterTaken, type Purpose, type Upload, withUpload } from './upload-list.ts';
+
+/** Photos sent at a time: enough to keep the line full, few enough that each one moves. */
+const AT_A_TIME = 3;
+
+let list: readonly Upload[] = [];
+let nextKey = 1;
+const files = new Map<number, File>();
+const senders = new Map<number, AbortController>();
+const listeners = new Set<() => void>();
+
+function change(next: readonly Upload[]): void {
+	list = next;
+	for (const listener of listeners) listener();
+}
+
+/** The photos on their way and those that came in since the list was last cleared. */
+export const useUploads = (): readonly Upload[] =>
+	useSyncExternalStore(
+		(listener) => {
+			listeners.add(listener);
+			return () => void listeners.delete(listener);
+		},
+		() => list,
+	);
+
+async function send(upload: Upload): Promise<void> {
+	const { key } = upload;
+	const stop = new AbortController();
+	senders.set(key, stop);
+	change(withUpload(list, key, { state: 'sending', sentShare: 0, message: '' }));
+	try {
+		const onShare = (sentShare: number) => change(withUpload(list, key, { sentShare }));
+		const taken = await sendPhoto(files.get(key)!, upload, onShare, stop.signal);
+		const known = taken.ok ? await get<PhotoRecord>(`/api/photos/${taken.photoId}`) : null;
+		const after = afterTaken(upload, taken, known?.status === 'read');
+		change(
+			withUpload(
+				list,
+				key,
+				known?.status === 'failed' ? { ...after, state: 'refused', message: known.failure?.message ?? '' } : after,
+			),
+		);
+	} catch (error) {
+		if (!(error instanceof RequestProblem)) throw error;
+		change(withUpload(list, key, { state: error.code === 'stopped' ? 'stopped' : 'refused', message: error.message }));
+	} finally {
+		senders.delete(key);
+		refreshSoon(500);
+		advance();
+	}
+}
+
+function advance(): void {
+	for (const upload of list) {
+		if (senders.size >= AT_A_TIME) return;
+		if (upload.state === 'waiting') void send(upload);
+	}
+}
+
+/** Puts photos in the queue; they are sent while the user goes on. */
+export function addUploads(added: readonly File[], purpose: Purpose, seasonId: string): void {
+	const fresh = added.map((file): Upload => {
+		const key = nextKey++;
+		files.set(key, file);
+		const name = file.name || 'pasted picture';
+		return { key, name, purpose, seasonId, state: 'waiting', sentShare: 0, message: '', photoId: null, thingId: null };
+	});
+	change([...list, ...fresh]);
+	advance();
+}
+
+/** Sends or reads a photo again that was refused or stopped. */
+export async function retryUpload(upload: Upload): Promise<void> {
+	if (upload.photoId) {
+		change(withUpload(list, upload.key, { state: 'reading', message: '' }));
+		await request('POST', `/api/photos/${upload.photoId}/retry`);
+		return;
+	}
+	change(withUpload(list, upload.key, { state: 'waiting', message: '' }));
+	advance();
+}
+
+/** Stops everything not yet sent or not yet read; what is stored stays stored. */
+export async function stopUploads(): Promise<void> {
+	change(
+		list.map((one) =>
+			one.state === 'waiting' ? { ...one, state: 'stopped', message: 'Stopped before it was sent.' } : one,
+		),
+	);
+	for (const sender of senders.values()) sender.abort();
+	await request('POST', '/api/photos/cancel');
+}
+
+/** Takes what is finished off the list. */
+export function clearUploads(): void {
+	for (const { key, state } of list) if (state === 'read') files.delete(key);
+	change(list.filter(({ state }) => state === 'waiting' || state === 'sending' || state === 'reading'));
+}
+
+onPhotoEvent((event) => {
+	if (!list.some(({ photoId }) => photoId === event.id)) return;
+	if (event.status !== 'failed') return change(afterPhotoEvent(list, event, ''));
+	void get<PhotoRecord>(`/api/photos/${event.id}`).then((photo) =>
+		change(afterPhotoEvent(list, event, photo.failure?.message ?? 'It could not be read.')),
+	);
+});
