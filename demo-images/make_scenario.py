@@ -46,12 +46,23 @@ def light_of(entry):
 
 
 garments = [
-    {**{key: g[key] for key in CARRIED}, "pattern": g["look"]["pattern"], "truth": garment_truth[g["file"]]["truth"], "light": light_of(g),
-     **{key: g[key] for key in TOLD}, "wears": days[g["file"]]}
+    {
+        **{key: g[key] for key in CARRIED},
+        "pattern": g["look"]["pattern"],
+        "truth": garment_truth[g["file"]]["truth"],
+        "light": light_of(g),
+        **{key: g[key] for key in TOLD},
+        "wears": days[g["file"]],
+    }
     for g in GARMENTS
 ]
 candidates = [
-    {**{key: c[key] for key in ("file", "name", "kind", "price", "used", "source")}, "pattern": c["look"]["pattern"], "truth": garment_truth[c["file"]]["truth"], "light": light_of(c)}
+    {
+        **{key: c[key] for key in ("file", "name", "kind", "price", "used", "source")},
+        "pattern": c["look"]["pattern"],
+        "truth": garment_truth[c["file"]]["truth"],
+        "light": light_of(c),
+    }
     for c in CANDIDATES
 ]
 inspirations = [{"file": b["file"], "title": b["title"], "kind": b["kind"], "truth": board_truth[b["file"]]["truth"]} for b in BOARD]

@@ -1,13 +1,26 @@
-"""Trousers, skirts, legwear and small flat things, laid flat. Metres, y upwards, waist at y = 0."""
-
-import numpy as np
+"""Trousers, skirts and tights, laid flat. Metres, y upwards, waist at y = 0."""
 
 from sheet import Piece, mirrored, rounded
-from tops import _disc
+from collars import disc
 
 
-def trouser_pieces(length=1.0, waist=0.195, hip=0.25, rise=0.27, knee=0.115, ankle=0.1, apart=0.03, belt_loops=True, fly=True, pockets=True,
-                   elastic=False, fold=0.013, seed=1, turn_up=False, below=0.0):
+def trouser_pieces(
+    length=1.0,
+    waist=0.195,
+    hip=0.25,
+    rise=0.27,
+    knee=0.115,
+    ankle=0.1,
+    apart=0.03,
+    belt_loops=True,
+    fly=True,
+    pockets=True,
+    elastic=False,
+    fold=0.013,
+    seed=1,
+    turn_up=False,
+    below=0.0,
+):
     """Two legs, waistband, fly, pocket lines; `below` moves them down, for the legs of a one-piece."""
     pieces = []
     crotch = -rise
@@ -18,21 +31,41 @@ def trouser_pieces(length=1.0, waist=0.195, hip=0.25, rise=0.27, knee=0.115, ank
         if length < 2 * rise:  # shorts: no knee to shape
             leg = [*seat, *hem, (side * 0.006, crotch - 0.02), (side * -0.002, crotch - 0.01, "corner")]
         else:
-            leg = [*seat, (side * (hip + 0.006), -rise * 1.25), (side * (foot - ankle + 2 * knee * 0.98), -length * 0.56), *hem,
-                   (side * (apart * 0.8 + 0.012), -length * 0.56), (side * 0.012, crotch - 0.08), (side * -0.002, crotch - 0.01, "corner")]
+            leg = [
+                *seat,
+                (side * (hip + 0.006), -rise * 1.25),
+                (side * (foot - ankle + 2 * knee * 0.98), -length * 0.56),
+                *hem,
+                (side * (apart * 0.8 + 0.012), -length * 0.56),
+                (side * 0.012, crotch - 0.08),
+                (side * -0.002, crotch - 0.01, "corner"),
+            ]
         legs = Piece(rounded(leg), lift=0.003 if side < 0 else 0.0045, puff=0.011, fold=fold, scale=0.1, along=90 - side * 22, seed=seed + side, rim=0.024)
         pieces.append(legs)
         if turn_up:
-            cuff = [(side * (foot + ankle + 0.004), -length + 0.045), (side * (foot + ankle + 0.004), -length - 0.004), (side * (foot - ankle - 0.004), -length - 0.008),
-                    (side * (foot - ankle - 0.004), -length + 0.042)]
+            cuff = [
+                (side * (foot + ankle + 0.004), -length + 0.045),
+                (side * (foot + ankle + 0.004), -length - 0.004),
+                (side * (foot - ankle - 0.004), -length - 0.008),
+                (side * (foot - ankle - 0.004), -length + 0.042),
+            ]
             pieces.append(Piece(rounded(cuff, times=1), lift=0.004, on=legs, puff=0.003, rim=0.008, fold=0.001, seed=seed + 3))
         if pockets:
             line = [(side * waist * 0.62, -0.03), (side * (waist + 0.014), -0.125), (side * (waist + 0.014), -0.137), (side * waist * 0.58, -0.03)]
             pieces.append(Piece(line, lift=0.002, on=legs, puff=0.001, rim=0.003, fold=0.0, seed=seed + 6, spacing=0.005))
-    body = pieces[0]
     right = next(p for p in pieces[1:] if p.puff > 0.01)
     height = 0.042
-    band = rounded([(-waist - 0.003, 0.008, "corner"), (0, -0.004), (waist + 0.003, 0.008, "corner"), (waist + 0.006, -height, "corner"), (0, -height - 0.012), (-waist - 0.006, -height, "corner")], times=2)
+    band = rounded(
+        [
+            (-waist - 0.003, 0.008, "corner"),
+            (0, -0.004),
+            (waist + 0.003, 0.008, "corner"),
+            (waist + 0.006, -height, "corner"),
+            (0, -height - 0.012),
+            (-waist - 0.006, -height, "corner"),
+        ],
+        times=2,
+    )
     top = Piece(band, lift=0.012, puff=0.005, rim=0.009, fold=0.006 if elastic else 0.001, scale=0.02 if elastic else 0.1, along=90, grain=90, seed=seed + 8)
     if not elastic:
         opening = rounded(mirrored([(0, 0.012), (waist * 0.8, 0.016), (waist * 0.98, 0.006, "corner"), (waist * 0.9, -0.02), (0, -0.03)]))
@@ -40,16 +73,38 @@ def trouser_pieces(length=1.0, waist=0.195, hip=0.25, rise=0.27, knee=0.115, ank
     pieces.append(top)
     if belt_loops and not elastic:
         for x in (-waist * 0.62, waist * 0.62):
-            pieces.append(Piece([(x - 0.006, 0.0), (x + 0.006, 0.0), (x + 0.006, -height - 0.012), (x - 0.006, -height - 0.012)], lift=0.002, on=top, puff=0.003, rim=0.004,
-                                fold=0, seed=seed, spacing=0.004))
+            pieces.append(
+                Piece(
+                    [(x - 0.006, 0.0), (x + 0.006, 0.0), (x + 0.006, -height - 0.012), (x - 0.006, -height - 0.012)],
+                    lift=0.002,
+                    on=top,
+                    puff=0.003,
+                    rim=0.004,
+                    fold=0,
+                    seed=seed,
+                    spacing=0.004,
+                )
+            )
     if fly:
-        strip = rounded([(0.004, -height - 0.008, "corner"), (0.034, -height - 0.008, "corner"), (0.034, -rise * 0.55), (0.016, -rise * 0.74), (0.004, -rise * 0.78)], times=2)
+        strip = rounded(
+            [(0.004, -height - 0.008, "corner"), (0.034, -height - 0.008, "corner"), (0.034, -rise * 0.55), (0.016, -rise * 0.74), (0.004, -rise * 0.78)], times=2
+        )
         pieces.append(Piece(strip, lift=0.0012, on=right, puff=0.001, rim=0.005, fold=0, seed=seed, spacing=0.005))
-        pieces.append(_disc(0.008, -height * 0.55, 0.0085, top, seed))
+        pieces.append(disc(0.008, -height * 0.55, 0.0085, top, seed))
     if elastic:
         for x in (-0.012, 0.014):
-            pieces.append(Piece(rounded([(x, -0.03), (x + 0.006, -0.03), (x * 2.2 + 0.008, -0.17), (x * 2.2, -0.17)], times=1), lift=0.02, puff=0.003, rim=0.003, fold=0, part="trim",
-                                seed=seed, spacing=0.004))
+            pieces.append(
+                Piece(
+                    rounded([(x, -0.03), (x + 0.006, -0.03), (x * 2.2 + 0.008, -0.17), (x * 2.2, -0.17)], times=1),
+                    lift=0.02,
+                    puff=0.003,
+                    rim=0.003,
+                    fold=0,
+                    part="trim",
+                    seed=seed,
+                    spacing=0.004,
+                )
+            )
     for piece in pieces:
         piece.move(0.0, -below)
     return pieces
@@ -57,15 +112,47 @@ def trouser_pieces(length=1.0, waist=0.195, hip=0.25, rise=0.27, knee=0.115, ank
 
 def skirt_pieces(length=0.66, waist=0.175, hem=0.36, fold=0.016, scale=0.075, buttons=False, seed=1, yoke=0.045, curve=0.02):
     """One falling piece and a waistband."""
-    outline = rounded(mirrored([(0, -0.004), (waist, 0, "corner"), (waist + (hem - waist) * 0.42, -length * 0.3), (hem, -length + curve, "corner"), (hem * 0.55, -length - curve * 0.2),
-                                (0, -length - curve * 0.4)]))
+    outline = rounded(
+        mirrored(
+            [
+                (0, -0.004),
+                (waist, 0, "corner"),
+                (waist + (hem - waist) * 0.42, -length * 0.3),
+                (hem, -length + curve, "corner"),
+                (hem * 0.55, -length - curve * 0.2),
+                (0, -length - curve * 0.4),
+            ]
+        )
+    )
     body = Piece(outline, lift=0.003, puff=0.012, fold=fold, scale=scale, along=90, seed=seed, rim=0.02)
-    band = rounded([(-waist - 0.003, 0.008, "corner"), (0, 0.0), (waist + 0.003, 0.008, "corner"), (waist + 0.008, -yoke, "corner"), (0, -yoke - 0.01), (-waist - 0.008, -yoke, "corner")], times=2)
+    band = rounded(
+        [
+            (-waist - 0.003, 0.008, "corner"),
+            (0, 0.0),
+            (waist + 0.003, 0.008, "corner"),
+            (waist + 0.008, -yoke, "corner"),
+            (0, -yoke - 0.01),
+            (-waist - 0.008, -yoke, "corner"),
+        ],
+        times=2,
+    )
     top = Piece(band, lift=0.014, puff=0.005, rim=0.009, fold=0.001, grain=90, seed=seed + 1)
     pieces = [body, top]
     if buttons:
-        pieces.append(Piece([(-0.018, -yoke), (0.018, -yoke), (0.022, -length - 0.006), (-0.022, -length - 0.006)], lift=0.002, on=body, puff=0.001, rim=0.005, fold=0, grain=0, seed=seed, spacing=0.006))
-        pieces += [_disc(0, -0.02, 0.008, top, seed)] + [_disc(0, -yoke - 0.05 - k * 0.085, 0.008, body, seed) for k in range(int((length - 0.12) / 0.085))]
+        pieces.append(
+            Piece(
+                [(-0.018, -yoke), (0.018, -yoke), (0.022, -length - 0.006), (-0.022, -length - 0.006)],
+                lift=0.002,
+                on=body,
+                puff=0.001,
+                rim=0.005,
+                fold=0,
+                grain=0,
+                seed=seed,
+                spacing=0.006,
+            )
+        )
+        pieces += [disc(0, -0.02, 0.008, top, seed)] + [disc(0, -yoke - 0.05 - k * 0.085, 0.008, body, seed) for k in range(int((length - 0.12) / 0.085))]
     return pieces
 
 
@@ -73,60 +160,25 @@ def tights_pieces(seed=1):
     """Long narrow legs with feet, and a broad soft waistband."""
     pieces = []
     for side in (-1, 1):
-        leg = [(0, 0, "corner"), (side * 0.145, 0.002, "corner"), (side * 0.165, -0.13), (side * 0.15, -0.3), (side * 0.128, -0.55), (side * 0.13, -0.68), (side * 0.098, -0.88),
-               (side * 0.104, -0.93), (side * 0.16, -1.0), (side * 0.15, -1.03), (side * 0.06, -1.0), (side * 0.032, -0.93), (side * 0.03, -0.85), (side * 0.016, -0.6),
-               (side * 0.004, -0.28), (side * -0.002, -0.22, "corner")]
+        leg = [
+            (0, 0, "corner"),
+            (side * 0.145, 0.002, "corner"),
+            (side * 0.165, -0.13),
+            (side * 0.15, -0.3),
+            (side * 0.128, -0.55),
+            (side * 0.13, -0.68),
+            (side * 0.098, -0.88),
+            (side * 0.104, -0.93),
+            (side * 0.16, -1.0),
+            (side * 0.15, -1.03),
+            (side * 0.06, -1.0),
+            (side * 0.032, -0.93),
+            (side * 0.03, -0.85),
+            (side * 0.016, -0.6),
+            (side * 0.004, -0.28),
+            (side * -0.002, -0.22, "corner"),
+        ]
         pieces.append(Piece(rounded(leg), lift=0.002 + 0.001 * side, puff=0.005, fold=0.006, scale=0.06, along=90 - 40 * side, seed=seed + side, rim=0.012))
     band = rounded([(-0.148, 0.006, "corner"), (0.148, 0.006, "corner"), (0.152, -0.05, "corner"), (-0.152, -0.05, "corner")], times=2)
     pieces.append(Piece(band, lift=0.006, puff=0.004, rim=0.008, fold=0.003, scale=0.025, along=90, seed=seed + 4))
     return pieces
-
-
-def socks_pieces(seed=1):
-    """A pair, one half over the other, ribbed cuffs."""
-    pieces = []
-    sock = [(0, 0, "corner"), (0.085, 0.0, "corner"), (0.083, -0.12), (0.09, -0.21), (0.15, -0.245), (0.205, -0.262), (0.225, -0.3), (0.19, -0.335), (0.1, -0.325), (0.02, -0.315),
-            (-0.012, -0.28), (0.002, -0.21), (0.002, -0.1)]
-    for k, (dx, dy, degrees) in enumerate([(-0.12, 0.02, 4), (0.02, -0.03, -9)]):
-        t = np.radians(degrees)
-        place = lambda p: (p[0] * np.cos(t) - p[1] * np.sin(t) + dx, p[0] * np.sin(t) + p[1] * np.cos(t) + dy, *p[2:])
-        foot = Piece(rounded([place(p) for p in sock]), lift=0.002 + 0.009 * k, puff=0.008, rim=0.012, fold=0.004, scale=0.05, along=60, grain=degrees, seed=seed + k, spacing=0.004)
-        cuff = [place(p) for p in [(-0.003, 0.004), (0.088, 0.004), (0.087, -0.05), (-0.002, -0.05)]]
-        pieces += [foot, Piece(rounded(cuff, times=1), lift=0.002, on=foot, puff=0.004, rim=0.006, fold=0.001, grain=degrees, seed=seed + 5, spacing=0.004)]
-    return pieces
-
-
-def beanie_pieces(seed=1):
-    """A knitted cap with a turned-up brim."""
-    dome = rounded([(-0.12, 0.0, "corner"), (-0.128, 0.07), (-0.105, 0.15), (-0.045, 0.195), (0.03, 0.198), (0.1, 0.15), (0.126, 0.07), (0.12, 0.0, "corner")])
-    body = Piece(dome, lift=0.002, puff=0.022, rim=0.03, fold=0.006, scale=0.06, seed=seed, spacing=0.004)
-    brim = rounded([(-0.13, 0.04, "corner"), (0, 0.03), (0.13, 0.045, "corner"), (0.128, -0.03, "corner"), (0, -0.045), (-0.128, -0.03, "corner")], times=3)
-    return [body, Piece(brim, lift=0.02, puff=0.012, rim=0.014, fold=0.003, scale=0.04, seed=seed + 1, spacing=0.004)]
-
-
-def scarf_pieces(seed=1, fringe=True):
-    """A long scarf folded once across itself, with fringes."""
-    first = rounded([(-0.30, 0.32, "corner"), (-0.12, 0.36, "corner"), (-0.03, 0.12), (0.02, -0.2), (0.03, -0.5, "corner"), (-0.15, -0.52, "corner"), (-0.16, -0.2), (-0.2, 0.08)])
-    second = rounded([(-0.27, 0.345, "corner"), (-0.1, 0.2), (0.1, 0.0), (0.15, -0.24), (0.12, -0.45, "corner"), (0.30, -0.48, "corner"), (0.34, -0.2), (0.28, 0.1), (0.08, 0.3), (-0.06, 0.41), (-0.2, 0.42, "corner")])
-    pieces = [Piece(first, lift=0.002, puff=0.012, fold=0.012, scale=0.07, along=95, seed=seed, grain=-4), Piece(second, lift=0.02, puff=0.014, fold=0.014, scale=0.08, along=115, seed=seed + 1, grain=10)]
-    if fringe:
-        for x0, x1, y, base in ((-0.15, 0.03, -0.5, 0.004), (0.12, 0.30, -0.455, 0.018)):
-            for k in range(15):
-                x = x0 + (x1 - x0) * (k + 0.5) / 15
-                sway = 0.006 * np.sin(k * 2.3 + seed)
-                pieces.append(Piece([(x - 0.003, y), (x + 0.003, y), (x + 0.002 + sway, y - 0.07), (x - 0.002 + sway, y - 0.07)], lift=base, puff=0.003, rim=0.002, fold=0, seed=seed, spacing=0.004))
-    return pieces
-
-
-def bag_pieces(seed=1, width=0.19, height=0.26):
-    """A shoulder bag with a flap, lying on its back, its strap in a loop."""
-    turns = np.linspace(0, np.pi, 28)
-    outer = [(-(width - 0.01) * np.cos(t) * (1 + 0.1 * np.sin(t)), 0.0 + 0.36 * np.sin(t)) for t in turns]
-    inner = [(-(width - 0.035) * np.cos(t) * (1 + 0.1 * np.sin(t)), 0.0 + 0.333 * np.sin(t)) for t in turns]
-    strap = Piece(outer + inner[::-1], lift=0.002, puff=0.006, rim=0.006, fold=0.002, seed=seed, spacing=0.006)
-    sack = rounded([(-width, 0, "corner"), (width, 0, "corner"), (width * 1.04, -height * 0.7), (width * 0.96, -height), (-width * 0.96, -height), (-width * 1.04, -height * 0.7)])
-    body = Piece(sack, lift=0.02, puff=0.045, rim=0.05, fold=0.005, scale=0.12, seed=seed + 1, thickness=0.006)
-    flap = rounded([(-width * 1.01, 0.012, "corner"), (width * 1.01, 0.012, "corner"), (width * 0.99, -height * 0.5), (width * 0.55, -height * 0.68), (-width * 0.55, -height * 0.68), (-width * 0.99, -height * 0.5)])
-    over = Piece(flap, lift=0.006, on=body, puff=0.005, rim=0.012, fold=0.003, scale=0.1, seed=seed + 2)
-    clasp = [(-0.016, -height * 0.6), (0.016, -height * 0.6), (0.016, -height * 0.74), (-0.016, -height * 0.74)]
-    return [strap, body, over, Piece(clasp, lift=0.004, on=over, puff=0.003, rim=0.003, fold=0, part="trim", seed=seed, spacing=0.004)]

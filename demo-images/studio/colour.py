@@ -10,9 +10,7 @@ import numpy as np
 WHITE_XYZ = np.array([0.3127 / 0.329, 1.0, (1 - 0.3127 - 0.329) / 0.329])
 """D65 from its chromaticity x 0.3127, y 0.3290, as sRGB (IEC 61966-2-1) states it."""
 
-SRGB_FROM_XYZ = np.linalg.inv(
-    np.array([[0.4124564, 0.3575761, 0.1804375], [0.2126729, 0.7151522, 0.0721750], [0.0193339, 0.1191920, 0.9503041]])
-)
+SRGB_FROM_XYZ = np.linalg.inv(np.array([[0.4124564, 0.3575761, 0.1804375], [0.2126729, 0.7151522, 0.0721750], [0.0193339, 0.1191920, 0.9503041]]))
 EPSILON, KAPPA = 216 / 24389, 24389 / 27  # ISO/CIE 11664-4
 
 OBSERVER = Path(__file__).resolve().parents[2] / "fixtures" / "reference" / "cie1931-cmf.csv"

@@ -68,8 +68,10 @@ def cloth_colours(look, seed=1):
     if pattern == "mottled":
         fleck = look.get("size", 0.004)
         cells = int(TILE / fleck)
-        noise = layered(x / fleck, y / (fleck * look.get("stretch", 1.0)), seed, 2, cells) if look.get("stretch", 1.0) == 1.0 else (
-            perlin(x / fleck, (y / TILE) * max(1, int(cells / look["stretch"])), seed, cells)
+        noise = (
+            layered(x / fleck, y / (fleck * look.get("stretch", 1.0)), seed, 2, cells)
+            if look.get("stretch", 1.0) == 1.0
+            else (perlin(x / fleck, (y / TILE) * max(1, int(cells / look["stretch"])), seed, cells))
         )
         share = np.clip(0.5 + look.get("strength", 1.0) * noise, 0, 1)[..., None]
         albedo = linear[0] * share + linear[1] * (1 - share)

@@ -4,6 +4,7 @@ import math
 
 import bpy
 import numpy as np
+from mathutils import Matrix, Vector
 
 from colour import lamp_colour, linear_from_lab
 from fabric import cloth_material, plain_material
@@ -252,10 +253,7 @@ def camera_at(place, toward, lens=32, focus=None, f_stop=None, roll=0.0):
     thing = bpy.data.objects.new("camera", data)
     bpy.context.collection.objects.link(thing)
     thing.location = place
-    from mathutils import Matrix, Vector
-
     direction = Vector(toward) - Vector(place)
-    up = "Y"
-    thing.rotation_euler = (direction.to_track_quat("-Z", up).to_matrix() @ Matrix.Rotation(roll, 3, "Z")).to_euler()
+    thing.rotation_euler = (direction.to_track_quat("-Z", "Y").to_matrix() @ Matrix.Rotation(roll, 3, "Z")).to_euler()
     bpy.context.scene.camera = thing
     return thing

@@ -8,10 +8,10 @@ import numpy as np
 import camera
 import places
 import street
-from colour import lamp_colour, linear_from_lab
+from colour import linear_from_lab
 from colours import CREAM, HONEY, INK, MOSS, OAT, RIVER, RUST, SAGE, SLATE
 from fabric import plain_material
-from noise import layered
+from melt import cloth_mesh
 
 
 def _shares(index, labs):
@@ -41,8 +41,6 @@ def river(path, seed, size):
         places.tube("reed", [(x, y, -0.1), (x + bend * 0.3, y, high * 0.6), (x + bend, y, high)], 0.007, reed).pass_index = 3
     hull = plain_material("hull", linear_from_lab(labs[4]), 0.5, 0.3)
     turns = np.linspace(-1, 1, 25)
-    from figure import cloth_mesh
-
     points, faces = [], []
     for i, s in enumerate(turns):
         wide = 0.62 * math.sqrt(max(0.0, 1 - abs(s) ** 2.4)) + 0.005
@@ -102,16 +100,17 @@ PROFILES = {
 
 def _pot(place, shape, radius, lab, index, seed):
     """A thrown pot: its profile spun round, with the potter's rings."""
-    from figure import cloth_mesh
-
     profile = np.array(PROFILES[shape])
     fine = np.linspace(0, len(profile) - 1, 60)
     radii, heights = np.interp(fine, range(len(profile)), profile[:, 0]), np.interp(fine, range(len(profile)), profile[:, 1])
     kernel = np.ones(5) / 5
     radii[2:-2], heights[2:-2] = np.convolve(radii, kernel, "valid"), np.convolve(heights, kernel, "valid")
     around = 64
-    points = [(radius * r * (1 + 0.006 * math.sin(h * 30 + seed)) * math.cos(t), radius * r * (1 + 0.006 * math.sin(h * 30 + seed)) * math.sin(t), radius * h)
-              for r, h in zip(radii, heights) for t in np.linspace(0, 2 * np.pi, around, endpoint=False)]
+    points = [
+        (radius * r * (1 + 0.006 * math.sin(h * 30 + seed)) * math.cos(t), radius * r * (1 + 0.006 * math.sin(h * 30 + seed)) * math.sin(t), radius * h)
+        for r, h in zip(radii, heights)
+        for t in np.linspace(0, 2 * np.pi, around, endpoint=False)
+    ]
     faces = [(i * around + k, i * around + (k + 1) % around, (i + 1) * around + (k + 1) % around, (i + 1) * around + k) for i in range(59) for k in range(around)]
     material = plain_material("glaze", linear_from_lab(lab), 0.3, 0.4)
     thing = cloth_mesh("pot", points, faces, material, index)
@@ -120,7 +119,14 @@ def _pot(place, shape, radius, lab, index, seed):
         thing.rotation_euler = (math.radians(76), 0, 0)
         thing.location = (place[0], place[1] + 0.12, place[2] + radius)
     if shape in ("jug", "cup"):
-        handle = [(place[0] + radius * (0.9 + 0.55 * math.sin(t)), place[1], place[2] + radius * ((1.5 if shape == "jug" else 0.9) + (0.65 if shape == "jug" else 0.45) * math.cos(t))) for t in np.linspace(0.25, math.pi - 0.25, 14)]
+        handle = [
+            (
+                place[0] + radius * (0.9 + 0.55 * math.sin(t)),
+                place[1],
+                place[2] + radius * ((1.5 if shape == "jug" else 0.9) + (0.65 if shape == "jug" else 0.45) * math.cos(t)),
+            )
+            for t in np.linspace(0.25, math.pi - 0.25, 14)
+        ]
         places.tube("handle", handle, radius * 0.12, material).pass_index = index
 
 

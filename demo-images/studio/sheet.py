@@ -60,8 +60,9 @@ def edge_distance(outline, points):
 class Piece:
     """One flat piece: outline in metres, how high it lies, how it puffs and creases, and how its cloth's grain runs."""
 
-    def __init__(self, outline, lift=0.0, on=None, puff=0.008, rim=0.02, fold=0.006, scale=0.11, along=90.0, grain=0.0,
-                 seed=1, spacing=0.008, thickness=0.003, part="cloth"):
+    def __init__(
+        self, outline, lift=0.0, on=None, puff=0.008, rim=0.02, fold=0.006, scale=0.11, along=90.0, grain=0.0, seed=1, spacing=0.008, thickness=0.003, part="cloth"
+    ):
         self.outline, self.lift, self.on = outline, lift, on
         self.puff, self.rim, self.fold, self.scale = puff, rim, fold, scale
         self.along, self.grain, self.seed = along, grain, seed
@@ -80,9 +81,7 @@ class Piece:
         v = -points[:, 0] * np.sin(angle) + points[:, 1] * np.cos(angle)
         bent = v + 0.25 * self.scale * layered(u / (2 * self.scale), v / (2 * self.scale), self.seed + 5, 2)
         waves = 0.5 * layered(u / (self.scale * 3.2), bent / (self.scale * 1.3), self.seed, 2)
-        sharp = creases(u / (self.scale * 2.6), bent / self.scale, self.seed + 9) * (
-            0.5 + layered(u / 0.22, v / 0.22, self.seed + 3, 1)
-        )
+        sharp = creases(u / (self.scale * 2.6), bent / self.scale, self.seed + 9) * (0.5 + layered(u / 0.22, v / 0.22, self.seed + 3, 1))
         below = self.on.height(points) if self.on else 0
         return below + self.lift + bulge * (self.puff + self.fold * (waves + np.maximum(sharp, 0))) + 0.0005
 

@@ -12,7 +12,9 @@ STATIONS = np.linspace(0, 1, 30)
 def _width(s):
     """Half width of a sole from heel (0) to toe (1)."""
     heel = 0.031 * np.sqrt(np.clip(1 - ((s - 0.13) / 0.135) ** 2, 0, 1)) * (s < 0.13)
-    return np.where(s < 0.13, np.maximum(heel, 0.004), np.interp(s, [0.13, 0.35, 0.5, 0.7, 0.82, 0.92, 0.97, 1.0], [0.031, 0.03, 0.034, 0.044, 0.043, 0.034, 0.022, 0.003]))
+    return np.where(
+        s < 0.13, np.maximum(heel, 0.004), np.interp(s, [0.13, 0.35, 0.5, 0.7, 0.82, 0.92, 0.97, 1.0], [0.031, 0.03, 0.034, 0.044, 0.043, 0.034, 0.022, 0.003])
+    )
 
 
 def _mesh(name, rings, material, closed_ends=True):
@@ -47,7 +49,6 @@ def _upper(length, heights, material, base, name):
 
 
 def _sole(length, height, material, name):
-    turns = np.linspace(0, 2 * np.pi, 28, endpoint=False)
     outline = []
     for s in STATIONS:
         outline.append((_width(s) * 1.1 + 0.001, (s - 0.5) * (length + 0.008)))
@@ -85,7 +86,11 @@ def shoe(kind, cloth, sole, dark, lace, name, calf=1.0):
                 arc = [(wide * np.cos(t), (s - 0.5) * length + offset + 0.008 * np.sin(t), 0.016 + (high - 0.016) * np.sin(t)) for t in np.linspace(0, np.pi, 16)]
                 parts.append(tube(f"{name} strap", arc, 0.0026, cloth))
         return parts
-    heights = {"low": [0.052, 0.06, 0.064, 0.06, 0.056, 0.042, 0.03, 0.008], "ankle": [0.07, 0.08, 0.085, 0.085, 0.072, 0.046, 0.034, 0.008], "tall": [0.08, 0.09, 0.1, 0.095, 0.076, 0.05, 0.038, 0.01]}[kind]
+    heights = {
+        "low": [0.052, 0.06, 0.064, 0.06, 0.056, 0.042, 0.03, 0.008],
+        "ankle": [0.07, 0.08, 0.085, 0.085, 0.072, 0.046, 0.034, 0.008],
+        "tall": [0.08, 0.09, 0.1, 0.095, 0.076, 0.05, 0.038, 0.01],
+    }[kind]
     parts.append(_upper(length, heights, cloth, 0.016, f"{name} upper"))
     if kind == "low":
         parts += _opening(0.025, 0.052, -0.062, 0.07, dark, 0.0055, name, cloth)
@@ -97,7 +102,9 @@ def shoe(kind, cloth, sole, dark, lace, name, calf=1.0):
         for k in range(5):
             y = -0.004 + k * 0.014
             z = 0.016 + np.interp((y / length) + 0.5, [0, 0.05, 0.3, 0.45, 0.6, 0.8, 0.93, 1.0], heights)
-            parts.append(tube(f"{name} lace", [(0.016 * np.cos(t), y + 0.003 * np.cos(t), z - 0.004 + 0.0045 * np.sin(t)) for t in np.linspace(0, np.pi, 8)], 0.0022, lace))
+            parts.append(
+                tube(f"{name} lace", [(0.016 * np.cos(t), y + 0.003 * np.cos(t), z - 0.004 + 0.0045 * np.sin(t)) for t in np.linspace(0, np.pi, 8)], 0.0022, lace)
+            )
     return parts
 
 

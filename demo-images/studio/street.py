@@ -177,10 +177,17 @@ def far_bank(distance, seed):
     while x < 16:
         wide, high = rng.uniform(2.2, 3.6), rng.uniform(2.6, 4.4)
         box((x, distance + 3, 0), (x + wide, distance + 5, high), walls[rng.integers(len(walls))], name="house")
-        bpy.ops.mesh.primitive_cone_add(vertices=4, radius1=wide * 0.78, radius2=0, depth=1.5, location=(x + wide / 2, distance + 4, high + 0.75), rotation=(0, 0, math.pi / 4))
+        bpy.ops.mesh.primitive_cone_add(
+            vertices=4, radius1=wide * 0.78, radius2=0, depth=1.5, location=(x + wide / 2, distance + 4, high + 0.75), rotation=(0, 0, math.pi / 4)
+        )
         bpy.context.object.data.materials.append(plain_material("roof", linear_from_lab((44, 1, -3)), 0.9, 0.1))
         for k in range(2):
-            box((x + wide * (0.25 + 0.35 * k), distance + 2.95, high * 0.45), (x + wide * (0.25 + 0.35 * k) + 0.5, distance + 3, high * 0.45 + 0.8), (35, -2, -4), name="pane")
+            box(
+                (x + wide * (0.25 + 0.35 * k), distance + 2.95, high * 0.45),
+                (x + wide * (0.25 + 0.35 * k) + 0.5, distance + 3, high * 0.45 + 0.8),
+                (35, -2, -4),
+                name="pane",
+            )
         if rng.random() < 0.6:
             bush((x - 0.3, distance + 1.6, 1.2), rng.uniform(0.8, 1.4), (44, -14, 26), int(rng.integers(99)))
         x += wide + rng.uniform(0.1, 1.6)

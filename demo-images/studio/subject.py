@@ -2,7 +2,6 @@
 
 import math
 
-import bpy
 import numpy as np
 
 import camera
@@ -43,7 +42,9 @@ def lay_pieces(pieces, look, seed=1, trim=(80, 2, 12), turn=0.0, at=(0, 0)):
 def stand_shoes(kind, look, seed=1, sole=(30, 2, 4), lace=(85, 1, 8), at=(0, 0), turn=180.0):
     """A pair of shoes on the floor, toes towards the camera. Returns (objects, true colours)."""
     materials, truth = _materials(look, (80, 2, 12), seed)
-    made = shoes.pair(kind, materials["cloth"], plain_material("sole", linear_from_lab(sole), 0.7, 0.2), materials["inside"], plain_material("lace", linear_from_lab(lace), 0.9, 0.05))
+    made = shoes.pair(
+        kind, materials["cloth"], plain_material("sole", linear_from_lab(sole), 0.7, 0.2), materials["inside"], plain_material("lace", linear_from_lab(lace), 0.9, 0.05)
+    )
     angle = math.radians(turn)
     for thing in made:
         thing.pass_index = CLOTH
@@ -64,7 +65,9 @@ def hang(objects, height):
     top = height / 2
     bar = [(x, -0.045, top - 0.012 - 0.33 * abs(x) ** 1.5) for x in np.linspace(-0.15, 0.15, 15)]
     places.tube("hanger", bar, 0.008, wood)
-    hook = [(0, -0.045, top - 0.012), (0, -0.045, top + 0.045)] + [(0.022 - 0.022 * math.cos(t), -0.045, top + 0.045 + 0.024 * math.sin(t)) for t in np.linspace(0, math.pi * 1.15, 12)]
+    hook = [(0, -0.045, top - 0.012), (0, -0.045, top + 0.045)] + [
+        (0.022 - 0.022 * math.cos(t), -0.045, top + 0.045 + 0.024 * math.sin(t)) for t in np.linspace(0, math.pi * 1.15, 12)
+    ]
     places.tube("hook", hook, 0.0022, steel)
     rail = plain_material("rail", linear_from_lab((35, 4, 6)), 0.5, 0.3)
     places.tube("rail", [(-2, -0.05, top + 0.06), (2, -0.05, top + 0.06)], 0.011, rail)

@@ -2,6 +2,7 @@
 
 import numpy as np
 
+from collars import collar_pieces, disc
 from sheet import Piece, mirrored, rounded
 
 
@@ -10,9 +11,16 @@ def _body(length, shoulder, chest, waist, hem, neck, depth, curved):
     top = 0.0
     side = length * 0.52
     half = [
-        (0, top - depth, "corner"), (neck * 0.62, top - depth * 0.82), (neck * 0.95, top - depth * 0.25), (neck, top + 0.012, "corner"),
-        (shoulder, top - 0.045), (shoulder - 0.022, top - 0.13), (shoulder - 0.008, top - 0.19),
-        (chest, top - 0.245, "corner"), (waist, top - side), (hem, top - length + (0.07 if curved else 0.0), "corner"),
+        (0, top - depth, "corner"),
+        (neck * 0.62, top - depth * 0.82),
+        (neck * 0.95, top - depth * 0.25),
+        (neck, top + 0.012, "corner"),
+        (shoulder, top - 0.045),
+        (shoulder - 0.022, top - 0.13),
+        (shoulder - 0.008, top - 0.19),
+        (chest, top - 0.245, "corner"),
+        (waist, top - side),
+        (hem, top - length + (0.07 if curved else 0.0), "corner"),
     ]
     if curved:
         half += [(hem * 0.8, top - length + 0.02), (hem * 0.5, top - length)]
@@ -33,8 +41,17 @@ def _sleeve(side, shoulder, chest, length, cuff, angle, kind):
     bulge = start + down * length * 0.5 + across * 0.02
     # The elbow side falls a little softer than the other.
     inner_mid = (under + inner) / 2 + across * (-0.008 if kind == "wide" else 0.014)
-    points = [(*start, "corner"), tuple(start + down * 0.06 + across * 0.022), tuple(bulge), (*outer, "corner"), (*inner, "corner"),
-              tuple(inner_mid), (*under, "corner"), (side * (shoulder - 0.07), -0.22), (side * (shoulder - 0.085), -0.12)]
+    points = [
+        (*start, "corner"),
+        tuple(start + down * 0.06 + across * 0.022),
+        tuple(bulge),
+        (*outer, "corner"),
+        (*inner, "corner"),
+        tuple(inner_mid),
+        (*under, "corner"),
+        (side * (shoulder - 0.07), -0.22),
+        (side * (shoulder - 0.085), -0.12),
+    ]
     return rounded(points), down, across, end, width
 
 
@@ -45,109 +62,189 @@ def _cuff(end, down, across, width, depth, grow=0.004):
 
 
 def top_pieces(
-    length=0.68, shoulder=0.21, chest=0.26, waist=0.25, hem=0.26, neck=0.085, depth=0.09, sleeve=0.56, cuff=0.055, angle=(14, 17),
-    collar="crew", opening="none", curved=False, rib=False, pockets=None, fold=0.013, puff=0.013, seed=1, sleeve_kind="slim",
-    belt=False, hood=False, gather=False, split=False,
+    length=0.68,
+    shoulder=0.21,
+    chest=0.26,
+    waist=0.25,
+    hem=0.26,
+    neck=0.085,
+    depth=0.09,
+    sleeve=0.56,
+    cuff=0.055,
+    angle=(14, 17),
+    collar="crew",
+    opening="none",
+    curved=False,
+    rib=False,
+    pockets=None,
+    fold=0.013,
+    puff=0.013,
+    seed=1,
+    sleeve_kind="slim",
+    belt=False,
+    hood=False,
+    gather=False,
+    split=False,
 ):
     """Pieces of one garment by part: cloth (its fabric), trim (buttons, zips) and lining (the dark inside at the neck)."""
     pieces = []
     knit = rib
     body_outline = _body(length, shoulder, chest, waist, hem, neck, depth, curved)
     long = length > 0.85
-    body = Piece(body_outline, lift=0.007, puff=puff, rim=0.022, fold=fold, scale=0.15 if knit else (0.13 if long else 0.11),
-                 along=88 if gather or long else 68, grain=0, seed=seed, thickness=0.005 if knit else 0.003)
+    body = Piece(
+        body_outline,
+        lift=0.007,
+        puff=puff,
+        rim=0.022,
+        fold=fold,
+        scale=0.15 if knit else (0.13 if long else 0.11),
+        along=88 if gather or long else 68,
+        grain=0,
+        seed=seed,
+        thickness=0.005 if knit else 0.003,
+    )
     # The inside of the back, seen through the neck.
     back = rounded(mirrored([(0, 0.012), (neck * 0.6, 0.018), (neck * 1.02, 0.016, "corner"), (neck * 1.0, -depth - 0.02), (0, -depth - 0.05)]))
     pieces.append(Piece(back, lift=0.002, puff=0.003, fold=0.001, seed=seed + 2, part="inside"))
     if sleeve > 0:
         for side, degrees in zip((-1, 1), angle):
             outline, down, across, end, width = _sleeve(side, shoulder, chest, sleeve, cuff, degrees, sleeve_kind)
-            arm = Piece(outline, lift=0.001, puff=puff * 1.05, rim=0.02, fold=fold * 1.1, scale=0.09, along=90 - degrees * side + 35 * side,
-                        grain=float(np.degrees(np.arctan2(down[0], -down[1]))), seed=seed + 20 + side, thickness=body.thickness)
+            arm = Piece(
+                outline,
+                lift=0.001,
+                puff=puff * 1.05,
+                rim=0.02,
+                fold=fold * 1.1,
+                scale=0.09,
+                along=90 - degrees * side + 35 * side,
+                grain=float(np.degrees(np.arctan2(down[0], -down[1]))),
+                seed=seed + 20 + side,
+                thickness=body.thickness,
+            )
             pieces.append(arm)
             if sleeve > 0.35 and (knit or collar in ("shirt", "stand")):
-                pieces.append(Piece(rounded(_cuff(end - down * 0.012, down, across, width - (0.012 if knit else 0), 0.055 if knit else 0.05,
-                                                  -0.006 if knit else 0.004), times=2),
-                                    lift=0.005, puff=puff * 0.9, rim=0.012, fold=fold * 0.4, scale=0.05, grain=arm.grain + (0 if knit else 90),
-                                    seed=seed + 31 + side))
+                pieces.append(
+                    Piece(
+                        rounded(_cuff(end - down * 0.012, down, across, width - (0.012 if knit else 0), 0.055 if knit else 0.05, -0.006 if knit else 0.004), times=2),
+                        lift=0.005,
+                        puff=puff * 0.9,
+                        rim=0.012,
+                        fold=fold * 0.4,
+                        scale=0.05,
+                        grain=arm.grain + (0 if knit else 90),
+                        seed=seed + 31 + side,
+                    )
+                )
     pieces.append(body)
     on = body
     if rib:
-        band = rounded([(-hem + 0.008, -length + 0.01, "corner"), (hem - 0.008, -length + 0.01, "corner"), (hem - 0.02, -length - 0.055, "corner"),
-                        (-hem + 0.02, -length - 0.055, "corner")], times=2)
+        band = rounded(
+            [
+                (-hem + 0.008, -length + 0.01, "corner"),
+                (hem - 0.008, -length + 0.01, "corner"),
+                (hem - 0.02, -length - 0.055, "corner"),
+                (-hem + 0.02, -length - 0.055, "corner"),
+            ],
+            times=2,
+        )
         pieces.append(Piece(band, lift=0.006, puff=puff * 0.8, rim=0.012, fold=fold * 0.5, scale=0.06, along=90, seed=seed + 4))
     if opening != "none":
         strip = 0.017 if opening == "buttons" else 0.011
         start = -depth - 0.002 if collar != "v" else -depth
         foot = -length + (0.004 if not rib else -0.05)
-        pieces.append(Piece([(-strip, start), (strip, start), (strip, foot), (-strip, foot)],
-                            lift=0.0022, on=on, puff=0.001, rim=0.006, fold=0.0, grain=90 if collar == "shirt" else 0, seed=seed + 6, spacing=0.006))
+        pieces.append(
+            Piece(
+                [(-strip, start), (strip, start), (strip, foot), (-strip, foot)],
+                lift=0.0022,
+                on=on,
+                puff=0.001,
+                rim=0.006,
+                fold=0.0,
+                grain=90 if collar == "shirt" else 0,
+                seed=seed + 6,
+                spacing=0.006,
+            )
+        )
         count = max(4, int((start - foot) / (0.085 if opening == "buttons" else 9)))
         if opening == "buttons":
             for k in range(count):
                 y = start - 0.02 - k * (start - foot - 0.05) / (count - 1)
-                pieces.append(_disc(0.0, y, 0.0062, on, seed))
+                pieces.append(disc(0.0, y, 0.0062, on, seed))
         else:
-            pieces.append(Piece([(-0.003, start), (0.003, start), (0.003, foot), (-0.003, foot)], lift=0.0045, on=on, puff=0.001, rim=0.003,
-                                fold=0.0, part="trim", seed=seed + 8, spacing=0.006))
-    pieces += _collar(collar, neck, depth, body, seed, hood)
+            pieces.append(
+                Piece(
+                    [(-0.003, start), (0.003, start), (0.003, foot), (-0.003, foot)],
+                    lift=0.0045,
+                    on=on,
+                    puff=0.001,
+                    rim=0.003,
+                    fold=0.0,
+                    part="trim",
+                    seed=seed + 8,
+                    spacing=0.006,
+                )
+            )
+    pieces += collar_pieces(collar, neck, depth, body, seed, hood)
     for x, y, w, h in pockets or []:
-        pieces.append(Piece(rounded([(x - w, y + h, "corner"), (x + w, y + h, "corner"), (x + w * 0.97, y - h), (x - w * 0.97, y - h)], times=2),
-                            lift=0.0025, on=on, puff=0.0015, rim=0.008, fold=0.0005, seed=seed + 11, spacing=0.006))
+        pieces.append(
+            Piece(
+                rounded([(x - w, y + h, "corner"), (x + w, y + h, "corner"), (x + w * 0.97, y - h), (x - w * 0.97, y - h)], times=2),
+                lift=0.0025,
+                on=on,
+                puff=0.0015,
+                rim=0.008,
+                fold=0.0005,
+                seed=seed + 11,
+                spacing=0.006,
+            )
+        )
     if belt:
         y = -length * 0.47
-        pieces.append(Piece(rounded([(-waist - 0.012, y + 0.022), (waist + 0.012, y + 0.016), (waist + 0.012, y - 0.026), (-waist - 0.012, y - 0.02)], times=1),
-                            lift=0.006, on=on, puff=0.003, rim=0.008, fold=0.001, grain=90, seed=seed + 13))
-        pieces.append(Piece(rounded([(0.01, y + 0.024, "corner"), (0.075, y - 0.2, "corner"), (0.04, y - 0.21, "corner"), (-0.025, y - 0.01, "corner")], times=1),
-                            lift=0.009, on=on, puff=0.003, rim=0.008, fold=0.001, grain=15, seed=seed + 14))
+        pieces.append(
+            Piece(
+                rounded([(-waist - 0.012, y + 0.022), (waist + 0.012, y + 0.016), (waist + 0.012, y - 0.026), (-waist - 0.012, y - 0.02)], times=1),
+                lift=0.006,
+                on=on,
+                puff=0.003,
+                rim=0.008,
+                fold=0.001,
+                grain=90,
+                seed=seed + 13,
+            )
+        )
+        pieces.append(
+            Piece(
+                rounded([(0.01, y + 0.024, "corner"), (0.075, y - 0.2, "corner"), (0.04, y - 0.21, "corner"), (-0.025, y - 0.01, "corner")], times=1),
+                lift=0.009,
+                on=on,
+                puff=0.003,
+                rim=0.008,
+                fold=0.001,
+                grain=15,
+                seed=seed + 14,
+            )
+        )
     return pieces
-
-
-def _disc(x, y, radius, on, seed):
-    ring = [(x + radius * np.cos(a), y + radius * np.sin(a)) for a in np.linspace(0, 2 * np.pi, 18, endpoint=False)]
-    return Piece(ring, lift=0.005, on=on, puff=0.0012, rim=0.002, fold=0.0, part="trim", seed=seed, spacing=0.003)
-
-
-def _collar(kind, neck, depth, body, seed, hood):
-    lay = dict(puff=0.004, rim=0.008, fold=0.001, seed=seed + 17, spacing=0.006)
-    if hood:
-        shape = rounded(mirrored([(0, 0.30), (0.10, 0.285), (0.145, 0.2), (0.135, 0.09), (neck + 0.035, 0.0, "corner"), (neck * 0.5, -0.045), (0, -depth + 0.01)]))
-        opening = rounded(mirrored([(0, 0.225), (0.068, 0.205), (0.078, 0.11), (0.05, 0.02), (0, -depth + 0.03, "corner")]))
-        outer = Piece(shape, lift=0.006, puff=0.02, rim=0.03, fold=0.007, scale=0.1, seed=seed + 19)
-        return [outer, Piece(opening, lift=0.004, on=outer, puff=-0.012, rim=0.02, fold=0.003, seed=seed + 21, part="inside")]
-    if kind == "shirt":
-        leaf = rounded([(0.003, -depth + 0.006, "corner"), (neck * 0.55, -depth * 0.5), (neck * 1.0, 0.004), (neck * 0.92, 0.032, "corner"),
-                        (neck * 1.2, 0.012), (neck * 1.06, -depth * 0.85), (0.055, -depth - 0.052, "corner")], times=2)
-        stand = rounded(mirrored([(0, 0.034), (neck * 0.6, 0.044), (neck * 0.96, 0.034), (neck * 1.0, 0.002), (neck * 0.55, 0.0), (0, -0.012)]))
-        return [Piece(stand, lift=0.005, puff=0.006, rim=0.012, fold=0.001, seed=seed + 16)] + [
-            Piece([(x * side, y) for x, y in leaf], lift=0.006, on=body, grain=25 * side, **lay) for side in (1, -1)]
-    if kind == "lapel":
-        leaf = rounded([(0.004, -depth * 0.98, "corner"), (neck * 0.9, 0.02, "corner"), (neck * 1.25, 0.0), (neck * 1.45, -0.075, "corner"), (neck * 1.05, -0.085, "corner"),
-                        (neck * 1.55, -0.12, "corner"), (neck * 0.75, -depth * 0.72)], times=2)
-        stand = rounded(mirrored([(0, 0.04), (neck * 0.7, 0.048), (neck * 1.1, 0.03), (neck * 1.02, -0.004), (neck * 0.5, 0.0), (0, -0.01)]))
-        return [Piece(stand, lift=0.006, puff=0.008, rim=0.012, fold=0.001, seed=seed + 16)] + [
-            Piece([(x * side, y) for x, y in leaf], lift=0.008, on=body, grain=20 * side, **lay) for side in (1, -1)]
-    if kind == "v":
-        band = [(0.0, -depth - 0.016), (neck * 1.02, 0.01), (neck * 0.82, 0.018), (0.0, -depth + 0.006)]
-        return [Piece([(x * side, y) for x, y in band], lift=0.003, on=body, **lay) for side in (1, -1)]
-    if kind == "crew":
-        inner = depth - 0.02
-        ring = rounded(mirrored([(0, -inner, "corner"), (neck * 0.62, -inner * 0.8), (neck * 0.86, -inner * 0.2), (neck * 0.84, 0.02, "corner"),
-                                 (neck * 1.04, 0.012, "corner"), (neck * 1.06, -depth * 0.25), (neck * 0.72, -depth * 0.92), (0, -depth - 0.012, "corner")]))
-        return [Piece(ring, lift=0.005, puff=0.006, rim=0.008, fold=0.001, seed=seed + 17, spacing=0.005, grain=0)]
-    if kind in ("roll", "stand"):
-        rise = 0.05 if kind == "roll" else 0.03
-        band = rounded(mirrored([(0, rise - 0.008), (neck * 0.6, rise), (neck * 0.98, rise - 0.004, "corner"), (neck * 1.04, 0.0), (neck * 0.9, -depth * 0.55), (neck * 0.5, -depth * 0.9), (0, -depth - 0.012)]))
-        return [Piece(band, lift=0.008, puff=0.014 if kind == "roll" else 0.006, rim=0.014, fold=0.004, scale=0.05, seed=seed + 17, spacing=0.005)]
-    raise ValueError(f"Expected a known collar, got {kind}")
 
 
 def skirted(top_length, skirt_length, hem, seed, **rest):
     """A dress: a top whose lower part widens into a skirt with falling folds."""
     waist = rest.pop("waist", 0.2)
     pieces = top_pieces(length=top_length, waist=waist + 0.01, hem=waist, seed=seed, **rest)
-    skirt = rounded(mirrored([(0, -top_length + 0.012), (waist + 0.004, -top_length + 0.012, "corner"), (waist + (hem - waist) * 0.6, -top_length - skirt_length * 0.4),
-                              (hem, -top_length - skirt_length + 0.03, "corner"), (hem * 0.5, -top_length - skirt_length - 0.004), (0, -top_length - skirt_length - 0.012)]))
+    skirt = rounded(
+        mirrored(
+            [
+                (0, -top_length + 0.012),
+                (waist + 0.004, -top_length + 0.012, "corner"),
+                (waist + (hem - waist) * 0.6, -top_length - skirt_length * 0.4),
+                (hem, -top_length - skirt_length + 0.03, "corner"),
+                (hem * 0.5, -top_length - skirt_length - 0.004),
+                (0, -top_length - skirt_length - 0.012),
+            ]
+        )
+    )
     low = Piece(skirt, lift=0.005, puff=0.012, fold=0.014, scale=0.085, along=90, seed=seed + 40)
-    band = rounded([(-waist - 0.004, -top_length + 0.02), (waist + 0.004, -top_length + 0.02), (waist + 0.006, -top_length - 0.014), (-waist - 0.006, -top_length - 0.014)], times=1)
+    band = rounded(
+        [(-waist - 0.004, -top_length + 0.02), (waist + 0.004, -top_length + 0.02), (waist + 0.006, -top_length - 0.014), (-waist - 0.006, -top_length - 0.014)], times=1
+    )
     return [low] + pieces + [Piece(band, lift=0.012, puff=0.006, rim=0.01, fold=0.002, grain=90, seed=seed + 41)]

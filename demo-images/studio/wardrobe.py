@@ -1,13 +1,14 @@
 """What Ilse owns and what she found for sale: each garment's cut, cloth, place and history. Invented from end to end."""
 
-from bottoms import bag_pieces, beanie_pieces, scarf_pieces, skirt_pieces, socks_pieces, tights_pieces, trouser_pieces
+# fmt: off
+from bottoms import skirt_pieces, tights_pieces, trouser_pieces
 from colours import BARK, CHARCOAL, CREAM, FUCHSIA, HONEY, INK, MOSS, OAT, ORANGE, RUST, SAGE, SLATE, STONE, TAN
+from small_things import bag_pieces, beanie_pieces, scarf_pieces, socks_pieces
 from tops import skirted, top_pieces
 
 GOOD = {"balance": 0.95, "noise": 1.0, "contrast": 0.08}
 PHONE = {"balance": 0.9, "noise": 1.3, "contrast": 0.15, "saturation": 1.06}
 EVENING = {"balance": 0.6, "noise": 2.2, "contrast": 0.12, "exposure_stops": -0.25}
-DIM = {"balance": 0.8, "noise": 2.0, "contrast": 0.1, "exposure_stops": -0.5}
 
 WALL = (88, 0, 6)
 SPRING_ON = ["spring", "summer", "autumn"]
