@@ -1,30 +1,41 @@
 import { adaptXyz, WHITE_D65, type Xyz } from '../colour/adaptation.ts';
-import { type Lab65, labFromXyz, type Xyz65, xyzFromLab } from '../colour/lab65.ts';
+import { type Lab65, labFromLinear, labFromXyz, linearFromLab, type Xyz65, xyzFromLab } from '../colour/lab65.ts';
 import type { Correction, Light } from '../wardrobe/reading.ts';
+import { withoutCameraTone } from './camera-tone.ts';
 import { patchColour } from './eyedropper.ts';
-import type { Pixels } from './pixels.ts';
+import { alongOf, type CastStops, stopsOf } from './lamp-casts.ts';
+import { type LampEstimate, lampEstimate } from './lamp-estimate.ts';
+import { foundNeutral } from './neutral.ts';
+import type { LabelMap, Pixels } from './pixels.ts';
 
 /** The light of a photo and the function that takes it out of a colour. */
 export type LightCorrection = { readonly light: Light; readonly correct: (lab: Lab65) => Lab65 };
 
-const luminanceOfLightness = (lightness: number): number => xyzFromLab([lightness, 0, 0])[1];
+/** CIELAB lightness of white office paper, as assumed of a sheet that was found (common practice, no source). */
+const PAPER_LIGHTNESS = 95;
 
 /** A white that reflects everything, as it looks in the photo: from a neutral surface of known lightness. */
 function whiteFromNeutral(seen: Lab65, lightness: number): Lab65 {
-	const factor = 1 / luminanceOfLightness(lightness);
+	const factor = 1 / xyzFromLab([lightness, 0, 0])[1];
 	const [X, Y, Z] = xyzFromLab(seen);
 	return labFromXyz([X * factor, Y * factor, Z * factor] as Xyz65);
 }
 
+/** A white of the given cast and luminance (0..1), as it looks in the photo. */
+function whiteOfCast({ red, blue }: CastStops, luminance: number): Lab65 {
+	const [r, g, b] = [2 ** red, 1, 2 ** blue];
+	const factor = luminance / (0.2126 * r + 0.7152 * g + 0.0722 * b);
+	return labFromLinear([r * factor, g * factor, b * factor]);
+}
+
 /** Takes `white` (a perfect white as it looks in the photo) to D65 white: Bradford in linear light, and the exposure with it. */
-export function correctionToWhite(white: Lab65, strength: number): (lab: Lab65) => Lab65 {
+export function correctionToWhite(white: Lab65): (lab: Lab65) => Lab65 {
 	const [X, Y, Z] = xyzFromLab(white);
 	if (Y <= 0) return (lab) => lab;
 	const source: Xyz = [X / Y, 1, Z / Y];
-	const gain = Y ** -strength;
 	return (lab) => {
-		const [x, y, z] = adaptXyz(xyzFromLab(lab) as Xyz, source, WHITE_D65, strength);
-		const [L, a, b] = labFromXyz([x * gain, y * gain, z * gain] as Xyz65);
+		const [x, y, z] = adaptXyz(xyzFromLab(lab) as Xyz, source, WHITE_D65);
+		const [L, a, b] = labFromXyz([x / Y, y / Y, z / Y] as Xyz65);
 		return [Math.min(100, L), a, b];
 	};
 }
@@ -41,6 +52,25 @@ const byHand =
 		lab[2] + warmer * WARMER_STEP[1],
 	];
 
+/** Darker neutrals than this drown in noise and cannot tell the lamp. */
+const DARKEST_NEUTRAL = 15;
+
+function measured(source: Light['source'], cast: Lab65, reason: string): LightCorrection {
+	const toWhite = correctionToWhite(cast);
+	return { light: { source, cast, strength: 1, reason }, correct: (lab) => withoutCameraTone(toWhite(lab)) };
+}
+
+/** Stops of warmth from which a lamp is called by name. */
+const NOTABLE_WARMTH = 0.3;
+const lampWords = (cast: CastStops): string =>
+	alongOf(cast) > NOTABLE_WARMTH ? 'warm' : alongOf(cast) < -NOTABLE_WARMTH ? 'cold' : 'near daylight';
+
+function estimated({ seen, likely, strength, white }: LampEstimate): LightCorrection {
+	const reason = `Lamp estimated from what lies around the clothes (${lampWords(likely)}); ${Math.round(strength * 100)} % of the tint seen there was taken out, since a coloured floor would look the same.`;
+	const light = { source: 'estimate', cast: whiteOfCast(seen, white), strength, reason } as const;
+	return { light, correct: correctionToWhite(whiteOfCast(likely, white)) };
+}
+
 const UNCORRECTED: LightCorrection = {
 	light: {
 		source: 'none',
@@ -51,44 +81,57 @@ const UNCORRECTED: LightCorrection = {
 	correct: (lab) => lab,
 };
 
-/** Darker or lighter neutrals than this cannot tell the lamp: noise, or clipped to white. */
-const DARKEST_NEUTRAL = 15;
-
-function measuredLight(pixels: Pixels, correction: Correction, groupCast: Lab65 | null): LightCorrection {
-	if (correction.neutral) {
-		const { x, y, lightness } = correction.neutral;
-		const seen = patchColour(pixels, x, y);
-		if (seen[0] >= DARKEST_NEUTRAL) {
-			const cast = whiteFromNeutral(seen, lightness);
-			const reason = 'Corrected by the neutral you pointed at.';
-			return { light: { source: 'neutral-pointed', cast, strength: 1, reason }, correct: correctionToWhite(cast, 1) };
-		}
+function fromBackground(pixels: Pixels, labels: LabelMap, groupCast: Lab65 | null): LightCorrection {
+	const estimate = lampEstimate(pixels, labels);
+	const found = foundNeutral(pixels, labels, estimate);
+	if (found?.kind === 'white-sheet') {
+		const cast = whiteFromNeutral(found.seen, PAPER_LIGHTNESS);
+		return measured('neutral-found', cast, 'Corrected by a white sheet found in the picture.');
 	}
 	if (groupCast) {
-		const reason = 'Corrected by a neutral in another picture taken in the same light.';
-		return {
-			light: { source: 'group', cast: groupCast, strength: 1, reason },
-			correct: correctionToWhite(groupCast, 1),
-		};
+		return measured('group', groupCast, 'Corrected by a neutral in another picture taken in the same light.');
 	}
-	return UNCORRECTED;
+	if (found && estimate) {
+		// Cards come in several greys: it tells the lamp for certain, but not how bright it was.
+		const [r, g, b] = linearFromLab(found.seen);
+		const cast = whiteOfCast(stopsOf(r, g, b), estimate.white);
+		return measured('neutral-found', cast, 'Corrected by a grey card found in the picture; its exposure is estimated.');
+	}
+	return estimate ? estimated(estimate) : UNCORRECTED;
+}
+
+function lightWithoutHand(
+	pixels: Pixels,
+	labels: LabelMap | null,
+	{ neutral }: Correction,
+	groupCast: Lab65 | null,
+): LightCorrection {
+	if (neutral) {
+		const seen = patchColour(pixels, neutral.x, neutral.y);
+		if (seen[0] >= DARKEST_NEUTRAL) {
+			const cast = whiteFromNeutral(seen, neutral.lightness);
+			return measured('neutral-pointed', cast, 'Corrected by the neutral you pointed at.');
+		}
+	}
+	if (labels) return fromBackground(pixels, labels, groupCast);
+	if (!groupCast) return UNCORRECTED;
+	return measured('group', groupCast, 'Corrected by a neutral in another picture taken in the same light.');
 }
 
 /**
- * The light of the photo: what the user pointed at goes before what its same-light group knows. Steps by hand come on top of either.
- * `correction.neutral` is in pixels of the analysed picture.
+ * The light of the photo, by the surest that there is: a neutral the user pointed at; a white sheet found in the background; what its
+ * same-light group knows; a grey card found; an estimate from the background. Steps by hand come on top of any. `correction.neutral` is in
+ * pixels of the analysed picture. `labels` is null for a scene: there nothing is background, and a sunset is meant to be red.
  */
-export function lightOf(pixels: Pixels, correction: Correction, groupCast: Lab65 | null): LightCorrection {
-	const measured = measuredLight(pixels, correction, groupCast);
-	if (!correction.byHand) return measured;
+export function lightOf(
+	pixels: Pixels,
+	labels: LabelMap | null,
+	correction: Correction,
+	groupCast: Lab65 | null,
+): LightCorrection {
+	const before = lightWithoutHand(pixels, labels, correction, groupCast);
+	if (!correction.byHand) return before;
 	const shift = byHand(correction.byHand);
-	const { light } = measured;
-	return {
-		light: {
-			...light,
-			source: 'by-hand',
-			reason: `Set by hand. ${light.source === 'none' ? '' : light.reason}`.trim(),
-		},
-		correct: (lab) => shift(measured.correct(lab)),
-	};
+	const reason = before.light.source === 'none' ? 'Set by hand.' : `Set by hand. ${before.light.reason}`;
+	return { light: { ...before.light, source: 'by-hand', reason }, correct: (lab) => shift(before.correct(lab)) };
 }

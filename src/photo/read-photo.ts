@@ -81,6 +81,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 
 	const { light, correct } = lightOf(
 		analysis,
+		isScene ? null : outline.labels,
 		scaledCorrection(photo, options.correction ?? {}),
 		options.groupCast ?? null,
 	);
