@@ -4,7 +4,7 @@ import { seededRandom } from '../src/wardrobe/seeded-random.ts';
 import { SLOTS, type Slot } from '../src/wardrobe/slot.ts';
 
 /** Quotas of a set of 33. */
-export const QUOTAS: Quotas = { top: 10, outer: 4, bottom: 6, full: 3, legwear: 3, shoes: 4, accessory: 3 };
+const QUOTAS: Quotas = { top: 10, outer: 4, bottom: 6, full: 3, legwear: 3, shoes: 4, accessory: 3 };
 
 /** How often each slot occurs in a wardrobe. */
 const SHARES: Readonly<Record<Slot, number>> = {

@@ -61,7 +61,7 @@ function wishFor(candidate: Candidate, wishes: readonly Wish[]): Wish | null {
 }
 
 /** The candidate as a garment that would be owned. */
-export const asGarment = (candidate: Candidate): Garment => ({
+const asGarment = (candidate: Candidate): Garment => ({
 	id: candidate.id,
 	name: candidate.name,
 	kind: candidate.kind,

@@ -25,7 +25,7 @@ export type LineUpSetup = {
 };
 
 /** Warmth of a piece, 0..3: the user's word or the kind's usual. */
-export const warmthOf = ({ warmth, kind }: Pick<Garment, 'warmth' | 'kind'>): number => warmth ?? KINDS[kind].warmth;
+const warmthOf = ({ warmth, kind }: Pick<Garment, 'warmth' | 'kind'>): number => warmth ?? KINDS[kind].warmth;
 
 /** How much a garment is liked: what the user said, or else how often it was worn beside the most worn one. 0..1. */
 function lovedShares(garments: readonly Garment[], { wears, today }: SeasonInput): number[] {

@@ -23,7 +23,7 @@ export type GarmentWear = {
 };
 
 /** Owned against worn, each as a share of the whole, 0..1. */
-export type ShareCompared = { readonly owned: number; readonly worn: number };
+type ShareCompared = { readonly owned: number; readonly worn: number };
 
 export type LookBack = {
 	readonly garments: readonly GarmentWear[];

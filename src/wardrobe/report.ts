@@ -77,7 +77,7 @@ export type Report = {
 	readonly stations: readonly Station[];
 };
 
-export const CAUTION =
+const CAUTION =
 	'A colour on a screen is not the cloth, and a printed swatch is not either: look at a piece in daylight before you decide.';
 
 const SHOWN_PARTNERS = 5;

@@ -1,5 +1,5 @@
 /** One stream of an optimal transport. */
-export type Flow = { readonly from: number; readonly to: number; readonly amount: number };
+type Flow = { readonly from: number; readonly to: number; readonly amount: number };
 
 export type Transport = {
 	/** What goes where, by supply then demand; amounts above 0. */
@@ -35,7 +35,7 @@ function unmetCosts(
  *
  * Supplies are inserted one by one; each pushes its amount along the cheapest way over the demands, displacing earlier ones where that
  * saves cost (successive shortest paths on a graph of demands only). Exact at every step; ties go to the lower index. Fast where
- * demands are few, however many supplies: 5,000 to 16 in about 0.1 s.
+ * demands are few, however many supplies: 5,000 to 16 in under half a second.
  */
 export function partialTransport(
 	supply: readonly number[],

@@ -6,7 +6,7 @@ import { pairTable } from './pair-table.ts';
 import { pairContextOf, type SeasonInput } from './season-input.ts';
 
 /** A set tried out: what it makes and what it leaves open. */
-export type TriedSet = {
+type TriedSet = {
 	readonly garmentIds: readonly string[];
 	readonly outfits: number;
 	/** How much of what the palette asks is covered, 0..1. */

@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import solver from 'javascript-lp-solver';
+import solverModule from 'javascript-lp-solver';
 import { describe, expect, it } from 'vitest';
 import { earthMoversDistance, partialTransport } from '../../src/wardrobe/transport.ts';
+
+// The package's types describe its CommonJS build, where the solver is the property `default`; Node imports the ES module.
+const solver = solverModule as unknown as typeof solverModule.default;
 
 const rowsOf = (matrix: readonly (readonly number[])[]) => matrix.map((row) => Float64Array.from(row));
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
