@@ -1,9 +1,9 @@
 import { deltaE2000Of } from '../colour/delta-e-many.ts';
-import { counted } from './counted.ts';
+import { recommendationOf } from './candidate-recommendation.ts';
 import { type Fit, fitOf } from './fit.ts';
 import type { Garment } from './garment.ts';
 import { slotOfKind } from './kind.ts';
-import { daysBetween, garmentWears } from './look-back.ts';
+import { garmentWears } from './look-back.ts';
 import { mainSwatch } from './main-colour.ts';
 import { outfitGains } from './missing-piece.ts';
 import { type Partner, partnersOf } from './partners.ts';
@@ -13,8 +13,19 @@ import type { Wish } from './wish.ts';
 
 export type Recommendation = 'take' | 'think' | 'leave' | 'ask';
 
+/** What to do about a candidate, and why. */
+export type CandidateRecommendation = {
+	readonly recommendation: Recommendation;
+	/** Everything that was weighed, in sentences. */
+	readonly reasons: readonly string[];
+	readonly sentence: string;
+};
+
 /** Everything said of a piece found for sale. */
-export type CandidateCheck = {
+export type CandidateCheck = CandidateFacts & CandidateRecommendation;
+
+/** What is found out about a candidate before anything is recommended. */
+export type CandidateFacts = {
 	readonly candidateId: string;
 	readonly fit: Fit;
 	/** The open wish it answers best; null where none. */
@@ -29,9 +40,6 @@ export type CandidateCheck = {
 	readonly expectedCostPerWear: number | null;
 	/** Median cost per wear of what is owned in that slot; null where nothing is known. */
 	readonly usualCostPerWear: number | null;
-	readonly recommendation: Recommendation;
-	readonly reasons: readonly string[];
-	readonly sentence: string;
 };
 
 const SHOWN_PARTNERS = 8;
@@ -102,75 +110,6 @@ function usualUse(
 	};
 }
 
-/** Whether a new piece is allowed, and why; null for a used one. */
-function newness(
-	{ used }: Candidate,
-	wish: Wish | null,
-	{ season, today }: SeasonInput,
-): { allowed: boolean; sentence: string } | null {
-	if (used) return null;
-	if (!wish) return { allowed: false, sentence: 'It is new, and no wish asks for it: used comes first.' };
-	const wanted = Math.max(0, daysBetween(wish.wantedSince, today));
-	const left = season.waitingDays - wanted;
-	return left > 0
-		? { allowed: false, sentence: `It is new: used comes first, and new is open in ${counted(left, 'day')}.` }
-		: { allowed: true, sentence: `It is new, which is open now: wanted for ${counted(wanted, 'day')}.` };
-}
-
-function costSentence({ expectedCostPerWear, usualCostPerWear }: Judged): string {
-	if (expectedCostPerWear === null) return 'No price is told, so its cost per wear cannot be said.';
-	if (expectedCostPerWear === 0) return 'It costs nothing.';
-	const usual = usualCostPerWear === null ? '' : `; such pieces of yours cost ${usualCostPerWear.toFixed(2)}`;
-	return `About ${expectedCostPerWear.toFixed(2)} a wear is expected${usual}.`;
-}
-
-type Judged = Omit<CandidateCheck, 'recommendation' | 'reasons' | 'sentence'>;
-
-const RECOMMENDATION_WORDS: Readonly<Record<Recommendation, string>> = {
-	take: 'Worth taking: it answers a wish, fits, and nothing speaks against it.',
-	think: 'Think about it: something speaks against it, or no wish asks for it.',
-	leave: 'Leave it: too much speaks against it.',
-	ask: 'Ask the seller for a photo beside a sheet of white paper: this one does not tell its colour well enough.',
-};
-
-function judged(
-	check: Judged,
-	candidate: Candidate,
-	wish: Wish | null,
-	input: SeasonInput,
-): Pick<CandidateCheck, 'recommendation' | 'reasons' | 'sentence'> {
-	const { fit, twins, partnerCount, outfitsAdded } = check;
-	const limit = wish?.priceLimit ?? null;
-	const overLimit = limit !== null && candidate.price !== null && candidate.price > limit;
-	const alike = twins.find(({ sureness }) => sureness === 'alike');
-	const fresh = newness(candidate, wish, input);
-	const reasons = [
-		fit.sentence,
-		wish ? `It answers the wish "${wish.name}".` : 'It answers no open wish.',
-		(alike ?? twins[0])?.sentence,
-		partnerCount > 0
-			? `${counted(partnerCount, 'garment')} of yours ${partnerCount === 1 ? 'goes' : 'go'} with it, and it would add ${counted(outfitsAdded, 'supported outfit')}.`
-			: 'Nothing you own is known to go with it.',
-		limit !== null && candidate.price !== null
-			? `It costs ${candidate.price}, ${overLimit ? 'over' : 'within'} your limit of ${limit}.`
-			: undefined,
-		costSentence(check),
-		fresh?.sentence,
-	].filter((reason) => reason !== undefined);
-	// What does not hang on the photo's colour speaks against a piece however badly its colour is known.
-	const whateverItsColour = [overLimit, fresh?.allowed === false].filter(Boolean).length;
-	const byColour = [fit.verdict === 'off', alike !== undefined, partnerCount === 0].filter(Boolean).length;
-	const against = whateverItsColour + byColour;
-	const recommend = (): Recommendation => {
-		if (fit.verdict === 'off' || whateverItsColour >= 2) return 'leave';
-		if (fit.verdict === 'unsure' && whateverItsColour === 0 && input.palette.colours.length > 0) return 'ask';
-		if (against >= 2) return 'leave';
-		return wish && against === 0 && fit.verdict === 'fits' ? 'take' : 'think';
-	};
-	const recommendation = recommend();
-	return { recommendation, reasons, sentence: RECOMMENDATION_WORDS[recommendation] };
-}
-
 /** A piece found for sale against direction, wishes and wardrobe, with a plain recommendation. */
 export function checkCandidate(candidate: Candidate, input: SeasonInput): CandidateCheck {
 	const garment = asGarment(candidate);
@@ -193,5 +132,5 @@ export function checkCandidate(candidate: Candidate, input: SeasonInput): Candid
 			candidate.price === null || wearsPerYear <= 0 ? null : candidate.price / (wearsPerYear * YEARS_OF_SERVICE),
 		usualCostPerWear: usual.costPerWear,
 	};
-	return { ...check, ...judged(check, candidate, wish, input) };
+	return { ...check, ...recommendationOf(check, candidate, wish, input) };
 }
