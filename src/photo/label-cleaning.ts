@@ -40,7 +40,7 @@ const LEAST_OF_SINGLE = 0.1;
 /** The same for clothes on people, where a shoe or a belt is a small part that counts. */
 const LEAST_OF_WORN = 0.005;
 /** Share of the clothes up to which a hole in them is a button or a print that the parser missed, and no gap between legs. */
-const LARGEST_HOLE = 0.005;
+const LARGEST_HOLE = 0.002;
 
 /**
  * The labels without specks taken for clothes (a leaf, a bed's print) and without small holes in the cloth. Skin and hair stay where they are;

@@ -2,6 +2,7 @@ import { clusterLab } from '../colour/cluster.ts';
 import type { Lab65 } from '../colour/lab65.ts';
 import type { Slot } from '../wardrobe/slot.ts';
 import type { ClothPixels } from './cloth-pixels.ts';
+import { isOneCloth } from './one-cloth.ts';
 
 /** One colour of the cloth before the light correction. */
 export type RawSwatch = { readonly lab: Lab65; readonly share: number; readonly slot: Slot | null };
@@ -14,24 +15,6 @@ const LIGHTNESS_WEIGHT = 0.5;
 const MOST_SWATCHES = 5;
 const LEAST_SHARE = 0.03;
 
-/** Shadow scales all of a cloth's light: L* + 16, a* and b* shrink together (CIELAB's cube root of a product). */
-const shade = (lab: Lab65, ratio: number): Lab65 => [(lab[0] + 16) * ratio - 16, lab[1] * ratio, lab[2] * ratio];
-/** Darkest shadow (as a ratio of L* + 16) that still counts as a fold: in linear light the cube, about a third. */
-const DEEPEST_FOLD = 0.68;
-/** How far, in a* and b*, a shaded colour may lie from where pure shading would put it. */
-const SHADING_RESIDUAL = 7;
-/** Differences in L* up to which two greys are one cloth; beyond, they are a print in black and white. */
-const GREY_FOLD_L = 20;
-
-/** Whether the darker colour can be the lighter one in a fold. */
-export function isSameCloth(one: Lab65, other: Lab65): boolean {
-	const [light, dark] = one[0] >= other[0] ? [one, other] : [other, one];
-	const ratio = (dark[0] + 16) / (light[0] + 16);
-	const expected = shade(light, ratio);
-	const residual = Math.hypot(expected[1] - dark[1], expected[2] - dark[2]);
-	return ratio >= DEEPEST_FOLD && light[0] - dark[0] <= GREY_FOLD_L && residual <= SHADING_RESIDUAL;
-}
-
 type Cluster = { readonly lab: Lab65; readonly members: readonly number[] };
 
 /** Joins clusters of one cloth, the two nearest first, until none is left to join. */
@@ -42,7 +25,7 @@ function joinCloths(labs: Float32Array, clusters: readonly Cluster[]): Cluster[]
 		for (let a = 0; a < joined.length; a++) {
 			for (let b = a + 1; b < joined.length; b++) {
 				const [one, other] = [joined[a]!.lab, joined[b]!.lab];
-				if (!isSameCloth(one, other)) continue;
+				if (!isOneCloth(labs, one, other)) continue;
 				const distance = Math.hypot((one[0] - other[0]) * LIGHTNESS_WEIGHT, one[1] - other[1], one[2] - other[2]);
 				if (!best || distance < best.distance) best = { a, b, distance };
 			}

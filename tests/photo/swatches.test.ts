@@ -10,7 +10,8 @@ import {
 	type SrgbLinear,
 } from '../../src/colour/lab65.ts';
 import type { ClothPixels } from '../../src/photo/cloth-pixels.ts';
-import { isSameCloth, swatchesOf } from '../../src/photo/swatches.ts';
+import { canBeShade } from '../../src/photo/one-cloth.ts';
+import { swatchesOf } from '../../src/photo/swatches.ts';
 
 /** Cloth of the given colours and shares under a light that falls from full to `darkest` across the folds. */
 function folded(colours: readonly { readonly lab: Lab65; readonly share: number }[], darkest: number): ClothPixels {
@@ -76,6 +77,21 @@ describe('swatches', () => {
 		expect(found).toHaveLength(2);
 	});
 
+	it('keep deep folds one cloth, but stripes of the same two greys apart', () => {
+		const pale: Lab65 = [74, 0, 4];
+		const [only, ...others] = swatchesOf([folded([{ lab: pale, share: 1 }], 0.3)]);
+		expect(others).toEqual([]);
+		expect(deltaE2000(only!.lab, pale)).toBeLessThan(10);
+		const striped = folded(
+			[
+				{ lab: pale, share: 0.5 },
+				{ lab: [52, 0, 3], share: 0.5 },
+			],
+			0.95,
+		);
+		expect(swatchesOf([striped]).map(({ share }) => Math.round(share * 20) / 20)).toEqual([0.5, 0.5]);
+	});
+
 	it('are none for no pixels', () => {
 		expect(swatchesOf([])).toEqual([]);
 	});
@@ -85,8 +101,8 @@ describe('a fold', () => {
 	it('is darker by one factor in linear light, in every channel', () => {
 		const light = linearFromSrgb([0.8, 0.5, 0.3]);
 		const dark = light.map((channel) => channel * 0.5) as unknown as SrgbLinear;
-		expect(isSameCloth(labFromLinear(light), labFromLinear(dark))).toBe(true);
+		expect(canBeShade(labFromLinear(light), labFromLinear(dark))).toBe(true);
 		const other = [light[2], light[1] * 0.5, light[0] * 0.5] as unknown as SrgbLinear;
-		expect(isSameCloth(labFromLinear(light), labFromLinear(other))).toBe(false);
+		expect(canBeShade(labFromLinear(light), labFromLinear(other))).toBe(false);
 	});
 });
