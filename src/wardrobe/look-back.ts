@@ -124,14 +124,14 @@ export function garmentWears(garments: readonly Garment[], wears: readonly Wear[
 	return garments.map((garment) => garmentWear(garment, dates.get(garment.id) ?? [], today));
 }
 
-/** The review of what was worn, over garments that are still here; wears on days after `today` are left out. */
+/** The review of what was worn, over garments that are still here, by id; wears on days after `today` are left out. */
 export function lookBack(
 	garments: readonly Garment[],
 	wears: readonly Wear[],
 	palette: Palette,
 	today: string,
 ): LookBack {
-	const here = garments.filter(({ place }) => place !== 'gone');
+	const here = garments.filter(({ place }) => place !== 'gone').sort((a, b) => (a.id < b.id ? -1 : 1));
 	const told = garmentWears(here, wears, today);
 	const thisYear = new Map(told.map(({ garmentId, wearsThisYear }) => [garmentId, wearsThisYear]));
 	const wearsOf = (id: string) => thisYear.get(id) ?? 0;

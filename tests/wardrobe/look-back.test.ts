@@ -49,7 +49,7 @@ describe('the look-back', () => {
 	});
 
 	it('names what was not worn for twelve months', () => {
-		expect(back.neverWorn).toEqual(['rust shirt', 'lime skirt']);
+		expect(back.neverWorn).toEqual(['lime skirt', 'rust shirt']);
 		expect(of('lime skirt')).toMatchObject({ lastWorn: null, unwornDays: null, costPerWear: null });
 		expect(back.wearsThisYear).toBe(4);
 		expect(back.sentence).toBe('4 wears in the last twelve months; 2 of 4 garments not worn once.');
