@@ -34,7 +34,7 @@ function bitsOf(word: number): number {
 /** One bit for each piece of `others` that goes with `piece`, 32 a word. */
 function bitsWith({ goes }: OutfitTable, piece: number, others: readonly number[]): Int32Array {
 	const bits = new Int32Array((others.length + 31) >> 5);
-	for (const [at, other] of others.entries()) if (goes(piece, other)) bits[at >> 5]! |= 1 << (at & 31);
+	for (let at = 0; at < others.length; at++) if (goes(piece, others[at]!)) bits[at >> 5]! |= 1 << (at & 31);
 	return bits;
 }
 
@@ -52,15 +52,18 @@ function rowsOf(
 	others: readonly number[],
 	join: boolean,
 ): Row[] {
-	const rows = new Map<string | number, Row>();
-	for (const piece of pieces) {
-		const row = { piece, times: 1, shoes: bitsWith(table, piece, shoes), outer: bitsWith(table, piece, outer) };
-		const key = join ? `${bitsWith(table, piece, others)} ${row.shoes} ${row.outer}` : piece;
-		const known = rows.get(key);
+	const rows = pieces.map(
+		(piece): Row => ({ piece, times: 1, shoes: bitsWith(table, piece, shoes), outer: bitsWith(table, piece, outer) }),
+	);
+	if (!join) return rows;
+	const alike = new Map<string, Row>();
+	for (const row of rows) {
+		const key = `${bitsWith(table, row.piece, others)} ${row.shoes} ${row.outer}`;
+		const known = alike.get(key);
 		if (known) known.times++;
-		else rows.set(key, row);
+		else alike.set(key, row);
 	}
-	return [...rows.values()];
+	return [...alike.values()];
 }
 
 /** Outfits over the body whose shoes and outer pieces are `body`. */
@@ -86,6 +89,7 @@ function outfitsOver(body: Pick<Row, 'shoes' | 'outer'>, shoes: readonly Row[]):
  * pieces that go with exactly the same others (neutrals go with everything); those are looked at once.
  */
 function countOver(table: OutfitTable, { top, bottom, full, shoes, outer }: Parts): number {
+	if (top.length * bottom.length + full.length === 0) return 0;
 	const join = top.length * bottom.length > FEW_BODIES;
 	const shoeRows = rowsOf(table, shoes, { shoes: [], outer }, [...top, ...bottom, ...full], join);
 	const over = { shoes: shoeRows.map(({ piece }) => piece), outer };

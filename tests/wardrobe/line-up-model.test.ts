@@ -37,7 +37,7 @@ describe('the model of a line-up', () => {
 					expect(bound).toBeCloseTo(worth, 6);
 				},
 			),
-			{ numRuns: 40, seed: 1 },
+			{ numRuns: 25, seed: 1 },
 		);
 	});
 
