@@ -26,7 +26,8 @@ export function startReaders(threads: number): Readers {
 	// Found from here: the folder that the program is called from need not hold it.
 	const tsx = pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
 	const child = fork(fileURLToPath(new URL('./reader-process.ts', import.meta.url)), [String(threads)], {
-		execArgv: ['--import', tsx],
+		// The collector can be called so that the worker may clear up after each photo.
+		execArgv: ['--expose-gc', '--import', tsx],
 		env: { ...process.env, ...ALLOCATOR },
 		serialization: 'advanced',
 		// Decoders talk to the console about damaged files; the user hears of them through results.
