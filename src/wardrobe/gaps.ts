@@ -48,9 +48,10 @@ function slotFor(
 	return { slot: best?.slot ?? 'top', seen: 0 };
 }
 
-function storedNear(garments: readonly Garment[], slot: Slot, colour: PaletteColour): Garment | null {
-	const near = garments
-		.filter(({ place, kind }) => place === 'stored' && slotOfKind(kind) === slot)
+/** The stored garment nearest the colour, of the slot where one is given; null where none is near enough to cover it. */
+function storedNear(spare: readonly Garment[], slot: Slot | null, colour: PaletteColour): Garment | null {
+	const near = spare
+		.filter(({ kind }) => slot === null || slotOfKind(kind) === slot)
 		.flatMap((garment) => {
 			const main = mainSwatch(garment)?.lab;
 			if (!main) return [];
@@ -62,16 +63,16 @@ function storedNear(garments: readonly Garment[], slot: Slot, colour: PaletteCol
 }
 
 function colourGap(
-	input: SeasonInput,
 	colour: PaletteColour,
 	missing: number,
 	pairings: readonly Pairing[],
 	pieces: readonly MissingPiece[],
+	spare: readonly Garment[],
 ): Gap {
 	const { slot, seen } = slotFor(colour, pairings, pieces);
 	const outfitsAdded =
 		pieces.find((piece) => piece.slot === slot && piece.paletteColourId === colour.id)?.outfitsAdded ?? 0;
-	const stored = storedNear(input.garments, slot, colour);
+	const stored = storedNear(spare, seen > 0 ? slot : null, colour);
 	const sentence = [
 		`${Math.round(missing * 100)} % of ${colourWord(colour)} is covered by nothing you hold.`,
 		seen > 0
@@ -95,12 +96,18 @@ function colourGap(
 	};
 }
 
-function slotGap(input: SeasonInput, slot: Slot, held: number, pieces: readonly MissingPiece[]): Gap {
+function slotGap(
+	input: SeasonInput,
+	slot: Slot,
+	held: number,
+	pieces: readonly MissingPiece[],
+	spare: readonly Garment[],
+): Gap {
 	const wanted = input.season.quotas[slot];
 	const best = pieces.find((piece) => piece.slot === slot);
 	const colour = input.palette.colours.find(({ id }) => id === best?.paletteColourId);
-	const [stored] = input.garments
-		.filter(({ place, kind }) => place === 'stored' && slotOfKind(kind) === slot)
+	const [stored] = spare
+		.filter(({ kind }) => slotOfKind(kind) === slot)
 		.map((garment) => ({ garment, fit: fitPercentOf(garment, input.palette) }))
 		.sort((a, b) => b.fit - a.fit || (a.garment.id < b.garment.id ? -1 : 1))
 		.map(({ garment }) => garment);
@@ -129,14 +136,15 @@ export function gapsOf(
 	pieces: readonly MissingPiece[],
 	held = heldGarments(input),
 ): Gap[] {
+	const spare = input.garments.filter((garment) => garment.place === 'stored' && !held.includes(garment));
 	const colours = bands.asked.flatMap(({ paletteColourId, amount, missing }) => {
 		const colour = input.palette.colours.find(({ id }) => id === paletteColourId)!;
 		const counts = missing >= LEAST_MISSING_WEIGHT && missing / amount >= LEAST_MISSING_SHARE;
-		return counts ? [colourGap(input, colour, missing / amount, pairings, pieces)] : [];
+		return counts ? [colourGap(colour, missing / amount, pairings, pieces, spare)] : [];
 	});
 	const needs = SLOTS.map((slot) => ({ slot, count: held.filter(({ kind }) => slotOfKind(kind) === slot).length }))
 		.filter(({ slot, count }) => count < input.season.quotas[slot])
-		.map(({ slot, count }) => slotGap(input, slot, count, pieces));
+		.map(({ slot, count }) => slotGap(input, slot, count, pieces, spare));
 	const byWorth = (a: Gap, b: Gap) =>
 		b.outfitsAdded - a.outfitsAdded || b.missing - a.missing || (a.id < b.id ? -1 : 1);
 	return [...colours.sort(byWorth), ...needs.sort(byWorth)];

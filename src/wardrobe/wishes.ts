@@ -1,6 +1,7 @@
 import { counted } from './counted.ts';
 import { colourWord } from './fit-sentence.ts';
 import type { Gap } from './gaps.ts';
+import { slotOfKind } from './kind.ts';
 import { daysBetween } from './look-back.ts';
 import type { SeasonInput } from './season-input.ts';
 import type { Maker, Wish } from './wish.ts';
@@ -89,7 +90,7 @@ export function wishStandings(
 			);
 			const wantedDays = Math.max(0, daysBetween(wish.wantedSince, input.today));
 			const newInDays = Math.max(0, input.season.waitingDays - wantedDays);
-			const stored = input.garments.find(({ id }) => id === gap?.storedFirst);
+			const stored = input.garments.find(({ id, kind }) => id === gap?.storedFirst && slotOfKind(kind) === wish.slot);
 			return {
 				wishId: wish.id,
 				priority,

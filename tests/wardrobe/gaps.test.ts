@@ -119,6 +119,22 @@ describe('a gap', () => {
 		expect(gaps.find(({ id }) => id === 'slot bottom')).toMatchObject({ missing: 5, storedFirst: 'stored rust skirt' });
 	});
 
+	it('is not filled by a stored piece that is in the line-up already', () => {
+		const garments = [...three, aGarment({ id: 'ink coat', kind: 'coat', lab: INK, place: 'stored' })];
+		const lineUp = { seasonId: 'spring', garmentIds: ['oat shirt', 'ink coat'], mustKeep: [], neverUse: [] };
+		const outerGap = (input: SeasonInput) => gapsIn(input).find(({ id }) => id === 'slot outer')!;
+		expect(outerGap(aSeasonInput({ garments }))).toMatchObject({ missing: 4, storedFirst: 'ink coat' });
+		expect(outerGap(aSeasonInput({ garments, lineUp }))).toMatchObject({ missing: 3, storedFirst: null });
+	});
+
+	it('whose slot no picture shows is filled by a stored piece of any slot', () => {
+		const garments = [...three, aGarment({ id: 'stored rust skirt', kind: 'skirt', lab: RUST, place: 'stored' })];
+		const gap = gapsIn(aSeasonInput({ garments })).find(({ id }) => id === 'colour rust')!;
+		expect(gap.slot).not.toBe('bottom');
+		expect(gap.storedFirst).toBe('stored rust skirt');
+		expect(gap.sentence).toContain('stored rust skirt is stored and could fill it.');
+	});
+
 	it('of a slot tells how many pieces the season lacks', () => {
 		const slots = gapsIn(aSeasonInput({ garments: three })).filter(({ kind }) => kind === 'slot');
 		expect(Object.fromEntries(slots.map(({ slot, missing }) => [slot, missing]))).toEqual({
