@@ -4,7 +4,7 @@ import { colourName } from '../colour/name.ts';
 import type { Correction, Pattern, Reading } from '../wardrobe/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/slot.ts';
 import { backgroundColour } from './background.ts';
-import { clothPixels, framePixels } from './cloth-pixels.ts';
+import { clothPixels, framePixels, insideClothes } from './cloth-pixels.ts';
 import { type DecodedPhoto, decodePhoto } from './decode.ts';
 import { type DerivedPictures, derivedPictures } from './derived-pictures.ts';
 import { patchColour } from './eyedropper.ts';
@@ -12,6 +12,7 @@ import { lightOf } from './light.ts';
 import { outlineOf } from './outline.ts';
 import { parsePhoto } from './parser.ts';
 import { patternOf } from './pattern.ts';
+import { type Pixels, visiblePixels } from './pixels.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 import { sceneSwatches } from './scene.ts';
 import { type Shade, shadesOf } from './shades.ts';
@@ -63,12 +64,18 @@ function scaledCorrection(photo: DecodedPhoto, correction: Correction): Correcti
 	return neutral ? { ...correction, neutral: { ...neutral, ...toAnalysis(photo, neutral) } } : correction;
 }
 
-const patternsBySlot = (swatches: readonly RawSwatch[]): Partial<Record<Slot, Pattern>> =>
-	Object.fromEntries(
-		SLOTS.map((slot) => [slot, swatches.filter((swatch) => swatch.slot === slot)] as const)
-			.filter(([, own]) => own.length > 0)
-			.map(([slot, own]) => [slot, patternOf(own)]),
-	);
+/** Pattern of each slot seen; of the whole frame for a scene. `pictureScale`: pixels of the upright original per analysed one. */
+function patternsOf(
+	pixels: Pixels,
+	marks: Uint8Array,
+	raw: readonly RawSwatch[],
+	pictureScale: number,
+): [Slot, Pattern][] {
+	return SLOTS.flatMap((slot, index) => {
+		const own = raw.filter((swatch) => swatch.slot === slot);
+		return own.length > 0 ? [[slot, patternOf(pixels, marks, index + 1, own, pictureScale)] as [Slot, Pattern]] : [];
+	});
+}
 
 async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<Omit<ReadSuccess, 'ms'> | ReadFailure> {
 	const { analysis } = photo;
@@ -89,13 +96,17 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		const corrected = correct(lab);
 		return { lab: corrected, share, slot, name: colourName(corrected) };
 	});
+	const pictureScale = photo.widthPx / analysis.widthPx;
+	const patterns = isScene ? [] : patternsOf(analysis, insideClothes(outline.labels), raw, pictureScale);
+	// The whole clothing's pattern is its largest piece's.
+	const main = patterns.find(([slot]) => slot === raw[0]!.slot)?.[1];
 	const reading: Reading = {
 		photoKind: outline.photoKind,
 		swatches,
 		uncorrected: raw.map(({ lab }) => lab),
 		kindGuesses: outline.kindGuesses,
-		pattern: patternOf(raw),
-		patternBySlot: patternsBySlot(raw),
+		pattern: main ?? patternOf(analysis, visiblePixels(analysis), 1, raw, pictureScale),
+		patternBySlot: Object.fromEntries(patterns),
 		light,
 		trust: trustOf(light),
 		background: isScene ? null : backgroundColour(analysis, outline.labels),
