@@ -73,7 +73,7 @@ describe("the season's report", () => {
 					const turned = seasonReport(
 						aSeasonInput({ palette, inspirations, garments: [...garments].reverse(), wears, wishes: [aWish()] }),
 					);
-						expect(turned).toEqual(report);
+					expect(turned).toEqual(report);
 				},
 			),
 			{ numRuns: 25, seed: 1 },
