@@ -41,9 +41,11 @@ const FLAT_SHARE = 0.5;
 
 /** Luminance of the brightest hundredth in a well exposed picture, and how much of a lack is made up for. */
 const BRIGHTEST = 0.7;
-const EXPOSURE_STRENGTH = 0.6;
+const EXPOSURE_STRENGTH = 0.75;
+/** The same where clothes fill the frame: they may be dark by themselves. */
+const FILLED_EXPOSURE_STRENGTH = 0.4;
 /** Most stops of lack that are made up for: beyond, the picture shows dark things. */
-const LARGEST_LACK = 1.5;
+const LARGEST_LACK = 1.3;
 
 type Tally = {
 	readonly means: readonly CastStops[];
@@ -93,18 +95,26 @@ function tally(pixels: Pixels, labels: LabelMap): Tally {
 	return { means: [stopsOf(r, g, b), stopsOf(br, bg, bb)], count: light.length * STEP * STEP, brightest, isFlat };
 }
 
+const DAYLIGHT: CastStops = { red: 0, blue: 0 };
+
 /** Share of an observation that is believed, from what is known before (`prior`) and how uncertain it is (`noise`), both standard deviations. */
 const believed = (prior: number, noise: number): number => prior ** 2 / (prior ** 2 + noise ** 2);
 
 /**
- * The lamp from the background's pixels and highlights, never from the clothes; null where too little background is seen, or
- * a ground that no camera saw. The cast is a
+ * The lamp from the background's pixels and highlights, never from the clothes; null for a ground that
+ * no camera saw, and a cut-out. Where clothes fill the frame only the exposure is estimated. The cast is a
  * weighted mean between what is seen and daylight: much of a warm or cold cast is believed, little of a green or magenta one, since lamps
  * are warm and surfaces have any colour; and less where shades of grey and the bright tenth disagree.
  */
 export function lampEstimate(pixels: Pixels, labels: LabelMap): LampEstimate | null {
 	const { means, count, brightest, isFlat } = tally(pixels, labels);
-	if (isFlat || means.length === 0 || count < LEAST_BACKGROUND * labels.classes.length) return null;
+	const lack = Math.min(LARGEST_LACK, Math.max(0, Math.log2(BRIGHTEST / Math.max(brightest, 0.01))));
+	if (isFlat) return null;
+	if (means.length === 0 || count < LEAST_BACKGROUND * labels.classes.length) {
+		// Whoever cut a picture out has seen to its light.
+		if (pixels.alpha) return null;
+		return { seen: DAYLIGHT, likely: DAYLIGHT, strength: 0, white: 2 ** (-lack * FILLED_EXPOSURE_STRENGTH) };
+	}
 	const [one, other] = means as [CastStops, CastStops];
 	const seen = { red: (one.red + other.red) / 2, blue: (one.blue + other.blue) / 2 };
 	const [warmth, green] = [alongOf(seen), acrossOf(seen)];
@@ -113,7 +123,6 @@ export function lampEstimate(pixels: Pixels, labels: LabelMap): LampEstimate | n
 	const noise = Math.hypot(SURFACE_SPREAD, one.red - other.red, one.blue - other.blue, 2 * beyond);
 	const likely = castFrom(warmth * believed(WARM_SPREAD, noise), green * believed(GREEN_SPREAD, noise));
 	const size = Math.hypot(seen.red, seen.blue);
-	const lack = Math.min(LARGEST_LACK, Math.max(0, Math.log2(BRIGHTEST / Math.max(brightest, 0.01))));
 	return {
 		seen,
 		likely,

@@ -5,6 +5,7 @@ import { withoutCameraTone } from './camera-tone.ts';
 import { patchColour } from './eyedropper.ts';
 import { alongOf, type CastStops, stopsOf } from './lamp-casts.ts';
 import { type LampEstimate, lampEstimate } from './lamp-estimate.ts';
+import { lightFallStops } from './light-fall.ts';
 import { foundNeutral } from './neutral.ts';
 import type { LabelMap, Pixels } from './pixels.ts';
 
@@ -14,9 +15,9 @@ export type LightCorrection = { readonly light: Light; readonly correct: (lab: L
 /** CIELAB lightness of white office paper, as assumed of a sheet that was found (common practice, no source). */
 const PAPER_LIGHTNESS = 95;
 
-/** A white that reflects everything, as it looks in the photo: from a neutral surface of known lightness. */
-function whiteFromNeutral(seen: Lab65, lightness: number): Lab65 {
-	const factor = 1 / xyzFromLab([lightness, 0, 0])[1];
+/** A white that reflects everything, lying where the clothes lie: from a neutral of known lightness that gets `fallStops` less light than they. */
+function whiteFromNeutral(seen: Lab65, lightness: number, fallStops: number): Lab65 {
+	const factor = 2 ** fallStops / xyzFromLab([lightness, 0, 0])[1];
 	const [X, Y, Z] = xyzFromLab(seen);
 	return labFromXyz([X * factor, Y * factor, Z * factor] as Xyz65);
 }
@@ -66,7 +67,11 @@ const lampWords = (cast: CastStops): string =>
 	alongOf(cast) > NOTABLE_WARMTH ? 'warm' : alongOf(cast) < -NOTABLE_WARMTH ? 'cold' : 'near daylight';
 
 function estimated({ seen, likely, strength, white }: LampEstimate): LightCorrection {
-	const reason = `Lamp estimated from what lies around the clothes (${lampWords(likely)}); ${Math.round(strength * 100)} % of the tint seen there was taken out, since a coloured floor would look the same.`;
+	const taken = `${Math.round(strength * 100)} % of the tint seen there was taken out, since a coloured floor would look the same`;
+	const reason =
+		strength === 0
+			? 'Clothes fill the picture, so nothing tells its lamp; only its exposure was estimated.'
+			: `Lamp estimated from what lies around the clothes (${lampWords(likely)}); ${taken}.`;
 	const light = { source: 'estimate', cast: whiteOfCast(seen, white), strength, reason } as const;
 	return { light, correct: correctionToWhite(whiteOfCast(likely, white)) };
 }
@@ -85,7 +90,7 @@ function fromBackground(pixels: Pixels, labels: LabelMap, groupCast: Lab65 | nul
 	const estimate = lampEstimate(pixels, labels);
 	const found = foundNeutral(pixels, labels, estimate);
 	if (found?.kind === 'white-sheet') {
-		const cast = whiteFromNeutral(found.seen, PAPER_LIGHTNESS);
+		const cast = whiteFromNeutral(found.seen, PAPER_LIGHTNESS, lightFallStops(pixels, labels, found.x, found.y));
 		return measured('neutral-found', cast, 'Corrected by a white sheet found in the picture.');
 	}
 	if (groupCast) {
@@ -109,7 +114,11 @@ function lightWithoutHand(
 	if (neutral) {
 		const seen = patchColour(pixels, neutral.x, neutral.y);
 		if (seen[0] >= DARKEST_NEUTRAL) {
-			const cast = whiteFromNeutral(seen, neutral.lightness);
+			const cast = whiteFromNeutral(
+				seen,
+				neutral.lightness,
+				labels ? lightFallStops(pixels, labels, neutral.x, neutral.y) : 0,
+			);
 			return measured('neutral-pointed', cast, 'Corrected by the neutral you pointed at.');
 		}
 	}
