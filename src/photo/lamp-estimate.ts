@@ -46,11 +46,21 @@ const EXPOSURE_STRENGTH = 0.75;
 const FILLED_EXPOSURE_STRENGTH = 0.4;
 /** Most stops of lack that are made up for: beyond, the picture shows dark things. */
 const LARGEST_LACK = 1.3;
+/**
+ * Stops between a frame's middle and its brightest hundredth from which the bright part can be something white, and from which it surely is
+ * no fold of what fills the frame: a lawn-green coat on a lawn-green bed is not underexposed, it is green. Measured on our renders and charts.
+ */
+const VARIED_FROM = 0.25;
+const VARIED_TO = 0.7;
+/** Keeps the ratio of two blacks finite. */
+const LEAST_LIGHT = 1e-3;
 
 type Tally = {
 	readonly means: readonly CastStops[];
 	readonly count: number;
 	readonly brightest: number;
+	/** Stops from the frame's middle luminance to its brightest hundredth. */
+	readonly range: number;
 	readonly isFlat: boolean;
 };
 
@@ -80,11 +90,12 @@ function tally(pixels: Pixels, labels: LabelMap): Tally {
 	frame.sort((a, b) => a - b);
 	light.sort((a, b) => b.y - a.y || a.at - b.at);
 	const brightest = frame[Math.floor(frame.length * 0.99)] ?? 0;
+	const range = Math.log2((brightest + LEAST_LIGHT) / ((frame[Math.floor(frame.length / 2)] ?? 0) + LEAST_LIGHT));
 	const grounds = [...colours.values()];
 	const isFlat =
 		grounds.reduce((most, count) => Math.max(most, count), 0) >
 		FLAT_SHARE * grounds.reduce((sum, count) => sum + count, 0);
-	if (light.length === 0) return { means: [], count: 0, brightest, isFlat };
+	if (light.length === 0) return { means: [], count: 0, brightest, range, isFlat };
 	const bright = [0, 0, 0];
 	for (const { at } of light.slice(0, Math.ceil(light.length / 10))) {
 		for (let k = 0; k < 3; k++) bright[k]! += LINEAR[rgb[at * 3 + k]!]!;
@@ -92,7 +103,13 @@ function tally(pixels: Pixels, labels: LabelMap): Tally {
 	const floor = 1e-6;
 	const [r, g, b] = power.map((sum) => (sum / light.length) ** (1 / MINKOWSKI) + floor) as [number, number, number];
 	const [br, bg, bb] = bright.map((sum) => sum + floor) as [number, number, number];
-	return { means: [stopsOf(r, g, b), stopsOf(br, bg, bb)], count: light.length * STEP * STEP, brightest, isFlat };
+	return {
+		means: [stopsOf(r, g, b), stopsOf(br, bg, bb)],
+		count: light.length * STEP * STEP,
+		brightest,
+		range,
+		isFlat,
+	};
 }
 
 const DAYLIGHT: CastStops = { red: 0, blue: 0 };
@@ -107,8 +124,9 @@ const believed = (prior: number, noise: number): number => prior ** 2 / (prior *
  * are warm and surfaces have any colour; and less where shades of grey and the bright tenth disagree.
  */
 export function lampEstimate(pixels: Pixels, labels: LabelMap): LampEstimate | null {
-	const { means, count, brightest, isFlat } = tally(pixels, labels);
-	const lack = Math.min(LARGEST_LACK, Math.max(0, Math.log2(BRIGHTEST / Math.max(brightest, 0.01))));
+	const { means, count, brightest, range, isFlat } = tally(pixels, labels);
+	const varied = Math.min(1, Math.max(0, (range - VARIED_FROM) / (VARIED_TO - VARIED_FROM)));
+	const lack = varied * Math.min(LARGEST_LACK, Math.max(0, Math.log2(BRIGHTEST / Math.max(brightest, 0.01))));
 	if (isFlat) return null;
 	if (means.length === 0 || count < LEAST_BACKGROUND * labels.classes.length) {
 		// Whoever cut a picture out has seen to its light.
