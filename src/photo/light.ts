@@ -1,7 +1,7 @@
 import { adaptXyz, WHITE_D65, type Xyz } from '../colour/adaptation.ts';
 import { type Lab65, labFromLinear, labFromXyz, linearFromLab, type Xyz65, xyzFromLab } from '../colour/lab65.ts';
 import type { Correction, Light } from '../wardrobe/reading.ts';
-import { withoutCameraTone } from './camera-tone.ts';
+import { withoutCameraContrast, withoutCameraSaturation } from './camera-tone.ts';
 import { patchColour } from './eyedropper.ts';
 import { alongOf, type CastStops, stopsOf } from './lamp-casts.ts';
 import { type LampEstimate, lampEstimate } from './lamp-estimate.ts';
@@ -15,10 +15,10 @@ export type LightCorrection = { readonly light: Light; readonly correct: (lab: L
 /** CIELAB lightness of white office paper, as assumed of a sheet that was found (common practice, no source). */
 const PAPER_LIGHTNESS = 95;
 
-/** A white that reflects everything, lying where the clothes lie: from a neutral of known lightness that gets `fallStops` less light than they. */
+/** A white that reflects everything, without the camera's contrast, lying where the clothes lie: from a neutral of known lightness that gets `fallStops` less light than they. */
 function whiteFromNeutral(seen: Lab65, lightness: number, fallStops: number): Lab65 {
 	const factor = 2 ** fallStops / xyzFromLab([lightness, 0, 0])[1];
-	const [X, Y, Z] = xyzFromLab(seen);
+	const [X, Y, Z] = xyzFromLab(withoutCameraContrast(seen));
 	return labFromXyz([X * factor, Y * factor, Z * factor] as Xyz65);
 }
 
@@ -56,9 +56,13 @@ const byHand =
 /** Darker neutrals than this drown in noise and cannot tell the lamp. */
 const DARKEST_NEUTRAL = 15;
 
+/** A correction by a neutral that was seen. `cast` is the white it stands for, without the camera's contrast. */
 function measured(source: Light['source'], cast: Lab65, reason: string): LightCorrection {
 	const toWhite = correctionToWhite(cast);
-	return { light: { source, cast, strength: 1, reason }, correct: (lab) => withoutCameraTone(toWhite(lab)) };
+	return {
+		light: { source, cast, strength: 1, reason },
+		correct: (lab) => withoutCameraSaturation(toWhite(withoutCameraContrast(lab))),
+	};
 }
 
 /** Stops of warmth from which a lamp is called by name. */
@@ -98,7 +102,7 @@ function fromBackground(pixels: Pixels, labels: LabelMap, groupCast: Lab65 | nul
 	}
 	if (found && estimate) {
 		// Cards come in several greys: it tells the lamp for certain, but not how bright it was.
-		const [r, g, b] = linearFromLab(found.seen);
+		const [r, g, b] = linearFromLab(withoutCameraContrast(found.seen));
 		const cast = whiteOfCast(stopsOf(r, g, b), estimate.white);
 		return measured('neutral-found', cast, 'Corrected by a grey card found in the picture; its exposure is estimated.');
 	}

@@ -12,6 +12,7 @@ import { lightOf } from './light.ts';
 import { outlineOf } from './outline.ts';
 import { parsePhoto } from './parser.ts';
 import { patternOf } from './pattern.ts';
+import { photoQuality } from './photo-quality.ts';
 import { type Pixels, visiblePixels } from './pixels.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 import { sceneSwatches } from './scene.ts';
@@ -108,7 +109,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		pattern: main ?? patternOf(analysis, visiblePixels(analysis), 1, raw, pictureScale),
 		patternBySlot: Object.fromEntries(patterns),
 		light,
-		trust: trustOf(light),
+		trust: trustOf(light, photoQuality(analysis, isScene ? null : outline.labels)),
 		background: isScene ? null : backgroundColour(analysis, outline.labels),
 		widthPx: photo.widthPx,
 		heightPx: photo.heightPx,

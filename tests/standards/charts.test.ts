@@ -1,64 +1,58 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
-import { readPhoto } from '../../src/photo/read-photo.ts';
-import { CHART_PATCHES, type ChartPhoto, chartPhotos, patchMiddles } from '../support/chart-photos.ts';
-import { mean, median } from '../support/statistics.ts';
+import { type Lab65, labFromXyz, xyzFromLab } from '../../src/colour/lab65.ts';
+import { patchColour } from '../../src/photo/eyedropper.ts';
+import { correctionToWhite, lightOf } from '../../src/photo/light.ts';
+import { type ChartPhoto, chartPhotos, meanOf, medianOf } from '../support/known-photos.ts';
 
 /**
- * Photos synthesised from published spectra: reflectances of the 24 patches (BabelColor, mean of 30 charts) under the CIE's tabulated
- * illuminants A, D50, D65, FL2, FL11 and LED-B3 (CIE 15:2018 data files), seen by an invented camera; see fixtures/charts/README.md and
- * fixtures/reference/README.md. True colours: the same reflectances under CIE D65, 2 degree observer.
+ * Photos of the 24-patch chart, made from its published spectra (mean of 30 charts, BabelColor 2012) under CIE illuminants A, D50, D65, FL2, FL11
+ * and LED-B3 (CIE 15) through invented cameras: fixtures/charts. Photos of a real chart by real phones are not at hand; on 18 such, a plain gain
+ * from the white patch leaves 6.2 on average, nothing 8.9 (fixtures/reference/tolerances.md).
  */
-type Measured = {
-	readonly chart: ChartPhoto;
-	readonly pointed: number[];
-	readonly alone: number[];
-	readonly untouched: number[];
-};
+const asTaken = (lab: Lab65): Lab65 => lab;
+const errorsOf = ({ patches }: ChartPhoto, correct: (lab: Lab65) => Lab65): number[] =>
+	patches.map(({ seen, truth }) => deltaE2000(correct(seen), truth));
 
-async function errorsOf(chart: ChartPhoto, isPointed: boolean) {
-	const { x, y, lab } = chart.neutral;
-	const correction = isPointed ? { neutral: { x, y, lightness: lab[0] } } : {};
-	const result = await readPhoto(chart.bytes, { correction, at: patchMiddles(chart) });
-	if (!result.ok) throw new Error(result.message);
-	return {
-		corrected: result.at!.map((point, i) => deltaE2000(point.lab, CHART_PATCHES[i]!)),
-		untouched: result.at!.map((point, i) => deltaE2000(point.uncorrected, CHART_PATCHES[i]!)),
-	};
-}
+let charts: ChartPhoto[];
+let chartsWithoutNeutrals: ChartPhoto[];
+beforeAll(async () => {
+	charts = await chartPhotos(false);
+	chartsWithoutNeutrals = await chartPhotos(true);
+});
 
-describe('photos of the 24-patch chart under the CIE illuminants', () => {
-	const measured: Measured[] = [];
+const pointed = ({ pixels, labels, neutral }: ChartPhoto) =>
+	lightOf(pixels, labels, { neutral: { x: neutral.x, y: neutral.y, lightness: neutral.lab[0] } }, null);
 
-	beforeAll(async () => {
-		for (const chart of chartPhotos()) {
-			const [pointed, alone] = [await errorsOf(chart, true), await errorsOf(chart, false)];
-			measured.push({ chart, pointed: pointed.corrected, alone: alone.corrected, untouched: pointed.untouched });
-		}
+describe('the light of chart photos', () => {
+	it('is right to 3 CIEDE2000 in the median colour where the user points at the white patch', () => {
+		const errors = charts.flatMap((chart) => errorsOf(chart, pointed(chart).correct));
+		expect(medianOf(errors)).toBeLessThanOrEqual(3);
+		expect(meanOf(errors)).toBeLessThan(4);
 	});
 
-	it('come within about 3 CIEDE2000 in the median of all patches once the white patch is pointed at', () => {
-		expect(median(measured.flatMap(({ untouched }) => untouched))).toBeGreaterThan(9);
-		expect(median(measured.flatMap(({ pointed }) => pointed))).toBeLessThan(3.2);
+	it('never makes a photo worse by more than 1 by taking out the contrast and saturation that phones add, and helps on average', () => {
+		const rows = charts.map((chart) => {
+			const seen = patchColour(chart.pixels, chart.neutral.x, chart.neutral.y);
+			// The white patch reflects a little less than all light.
+			const [X, Y, Z] = xyzFromLab(seen);
+			const factor = 1 / xyzFromLab([chart.neutral.lab[0], 0, 0])[1];
+			const gain = correctionToWhite(labFromXyz([X * factor, Y * factor, Z * factor]));
+			return [meanOf(errorsOf(chart, gain)), meanOf(errorsOf(chart, pointed(chart).correct))] as const;
+		});
+		expect(Math.max(...rows.map(([gain, both]) => both - gain))).toBeLessThan(1);
+		expect(meanOf(rows.map(([, both]) => both))).toBeLessThan(meanOf(rows.map(([gain]) => gain)));
 	});
 
-	it('err by 6 or less on average of the patches, as grey-patch corrected phone photos do (our 32 real ones: 5.5)', () => {
-		const phones = measured.filter(({ chart }) => chart.camera.contrast > 0);
-		expect(phones.length).toBeGreaterThan(10);
-		expect(mean(phones.map(({ pointed }) => mean(pointed)))).toBeLessThan(5);
-		for (const { chart, pointed } of phones) expect(mean(pointed), chart.file).toBeLessThan(6.5);
-	});
-
-	it('gain a quarter in the median where nothing is pointed at, and none loses 2', () => {
-		const before = measured.map(({ untouched }) => mean(untouched));
-		const after = measured.map(({ alone }) => mean(alone));
-		expect(median(after)).toBeLessThan(0.75 * median(before));
-		for (const [i, { chart }] of measured.entries()) expect(after[i]! - before[i]!, chart.file).toBeLessThan(2);
-	});
-
-	it('lose less than 1.5 by the white patch where the picture was right from the start', () => {
-		const right = measured.filter(({ chart }) => chart.file === 'd65-exact.png');
-		expect(right).toHaveLength(1);
-		expect(mean(right[0]!.pointed) - mean(right[0]!.untouched)).toBeLessThan(1.5);
+	it('without any neutral in the picture is better than nothing by a quarter, and hardly ever worse', () => {
+		const rows = chartsWithoutNeutrals.map((chart) => ({
+			before: meanOf(errorsOf(chart, asTaken)),
+			after: meanOf(errorsOf(chart, lightOf(chart.pixels, chart.labels, {}, null).correct)),
+		}));
+		expect(medianOf(rows.map(({ after }) => after))).toBeLessThanOrEqual(
+			0.75 * medianOf(rows.map(({ before }) => before)),
+		);
+		const worse = rows.filter(({ before, after }) => after > before + 2);
+		expect(worse.length).toBeLessThanOrEqual(0.05 * rows.length);
 	});
 });

@@ -1,0 +1,46 @@
+import { isClothes, type LabelMap, type Pixels } from './pixels.ts';
+
+/** What of a photo, besides its lamp, can spoil the colour of the clothes in it. */
+export type PhotoQuality = {
+	/** Clothes as a share of the frame, 0..1. */
+	readonly clothesShare: number;
+	/** Share of the clothes' pixels clipped in at least one channel: burnt out, or a colour beyond what the file can hold. */
+	readonly clippedShare: number;
+	/** Encoded luminance 0..1 that the brightest hundredth of the frame reaches: low = underexposed. */
+	readonly brightest: number;
+	/** Step between neighbours that one pixel in two hundred exceeds, as a share of the range: low for a blurred picture. */
+	readonly sharpness: number;
+};
+
+/** Bytes from here up are as good as clipped (JPEG rounds). */
+const BURNT = 253;
+
+/** Measures the clothes' pixels (all pixels where `labels` is null, for a scene). */
+export function photoQuality({ widthPx, rgb }: Pixels, labels: LabelMap | null): PhotoQuality {
+	const count = rgb.length / 3;
+	const brightness = new Uint32Array(256);
+	const steps = new Uint32Array(256);
+	let [clothes, clipped] = [0, 0];
+	for (let at = 0; at < count; at++) {
+		const [r, g, b] = [rgb[at * 3]!, rgb[at * 3 + 1]!, rgb[at * 3 + 2]!];
+		brightness[Math.round(0.2126 * r + 0.7152 * g + 0.0722 * b)]!++;
+		if (at % widthPx !== 0) steps[Math.abs(g - rgb[at * 3 - 2]!)]!++;
+		if (labels !== null && !isClothes(labels.classes[at]!)) continue;
+		clothes++;
+		if (Math.max(r, g, b) >= BURNT) clipped++;
+	}
+	return {
+		clothesShare: clothes / count,
+		clippedShare: clothes === 0 ? 0 : clipped / clothes,
+		brightest: levelOf(brightness, count / 100) / 255,
+		sharpness: levelOf(steps, count / 200) / 255,
+	};
+}
+
+/** The highest level that `wanted` counts reach, counted from above. */
+function levelOf(counts: Uint32Array, wanted: number): number {
+	let level = 255;
+	let above = counts[level]!;
+	while (level > 0 && above < wanted) above += counts[--level]!;
+	return level;
+}
