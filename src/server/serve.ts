@@ -52,7 +52,12 @@ export async function openServices(
 		jobs,
 		events,
 		sharing: settings.share ? createSharing(() => Date.now()) : null,
-		backup: (to) => writeBackup(home, settings.homePath, to),
+		backup: async (to) => {
+			for (const path of await writeBackup(settings.homePath, to))
+				settings.log(
+					`Expected "${path}" as it was added; its bytes have changed on the disk. The backup holds it as it is.`,
+				);
+		},
 		findings: home.findings,
 		now,
 		newId: randomUUID,

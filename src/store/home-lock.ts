@@ -1,44 +1,26 @@
-import { closeSync, openSync, readFileSync, rmSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
+import { DatabaseSync } from '@photostructure/sqlite';
 
 /** Another running program holds this home. */
 export class HomeInUseError extends Error {}
 
-function isRunning(pid: number): boolean {
-	try {
-		process.kill(pid, 0);
-		return true;
-	} catch (error) {
-		// Not allowed to signal it: it runs, as somebody else.
-		return (error as NodeJS.ErrnoException).code === 'EPERM';
-	}
-}
+const isHeld = (error: unknown): boolean => error instanceof Error && /database is locked|busy/i.test(error.message);
 
-/** The process that the lock names, or null where that process is gone (it was killed, and the lock is stale). */
-function holderOf(path: string): number | null {
-	const pid = Number(readFileSync(path, 'utf8').trim());
-	return Number.isInteger(pid) && pid > 0 && pid !== process.pid && isRunning(pid) ? pid : null;
-}
-
-/** Takes the home for this process and returns the function that gives it back. Throws `HomeInUseError`. */
+/**
+ * Takes the home for this program and returns the function that gives it back. Throws `HomeInUseError`.
+ * The lock is one of the operating system's, taken by SQLite on an empty file: it goes with the program however that ends, so a kill or
+ * a power cut never leaves a home that seems to be in use, as a noted process number would.
+ */
 export function lockHome(homePath: string): () => void {
-	const path = join(homePath, 'in-use');
-	for (let attempt = 0; attempt < 2; attempt++) {
-		try {
-			const file = openSync(path, 'wx');
-			writeSync(file, String(process.pid));
-			closeSync(file);
-			return () => rmSync(path, { force: true });
-		} catch (error) {
-			if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-			const holder = holderOf(path);
-			if (holder !== null) {
-				throw new HomeInUseError(
-					`Expected a home that no other program uses; ${homePath} is in use by process ${holder}. Close that Dyelot first, or choose another folder with --home.`,
-				);
-			}
-			rmSync(path, { force: true });
-		}
+	const lock = new DatabaseSync(join(homePath, 'home.lock'));
+	try {
+		lock.exec('BEGIN EXCLUSIVE');
+	} catch (error) {
+		lock.close();
+		if (!isHeld(error)) throw error;
+		throw new HomeInUseError(
+			`Expected a home that no other program uses; ${homePath} is in use by another Dyelot that is running. Close that one first, or choose another folder with --home.`,
+		);
 	}
-	throw new HomeInUseError(`Expected to take the home ${homePath}; another program was quicker. Try again.`);
+	return () => lock.close();
 }

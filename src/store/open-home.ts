@@ -2,9 +2,9 @@ import { existsSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { checkHome } from './check-home.ts';
+import { directoryPhotoFiles } from './directory-photo-files.ts';
 import { lockHome } from './home-lock.ts';
 import { migrateToNewest } from './migrations/all.ts';
-import { directoryPhotoFiles } from './photo-files.ts';
 import { sqlStore } from './sql-store.ts';
 import { openSqlite, type SqliteDatabase } from './sqlite/sqlite-database.ts';
 import type { Store } from './store.ts';
@@ -25,56 +25,50 @@ export const DATABASE_FILE = 'dyelot.sqlite';
 /** The home is damaged in a way that must not be made worse by going on. */
 export class DamagedHomeError extends Error {}
 
-function openDatabase(path: string): SqliteDatabase {
-	const database = openSqlite(path);
-	const [check] = database.connection.prepare('PRAGMA quick_check(1)').all() as { quick_check: string }[];
-	if (check?.quick_check !== 'ok') {
-		database.connection.close();
-		throw new DamagedHomeError(
-			`Expected a whole database in ${path}; it is damaged (${check?.quick_check}). Nothing was changed. Restore your last backup into a new folder with "dyelot restore".`,
-		);
-	}
-	return database;
+const damaged = (path: string, what: string): DamagedHomeError =>
+	new DamagedHomeError(
+		`Expected a whole database in ${path}; it is damaged (${what}). Nothing was changed. Restore your last backup into a new folder with "dyelot restore".`,
+	);
+
+/** SQLite's own words for a file that is no database or no longer whole. */
+const speaksOfDamage = (error: unknown): error is Error =>
+	error instanceof Error && /malformed|not a database|disk I\/O error|corrupt/i.test(error.message);
+
+/** Throws `DamagedHomeError` where a page of the database is not what it should be. */
+export function checkDatabase(connection: SqliteDatabase['connection'], path: string): void {
+	const complaints = connection.prepare('PRAGMA quick_check(3)').all() as { quick_check: string }[];
+	if (complaints[0]?.quick_check === 'ok') return;
+	throw damaged(path, complaints.map(({ quick_check }) => quick_check).join('; '));
 }
 
 /** Opens a home, making it where there is none; brings its schema up to date; looks for damage. */
 export async function openHome(homePath: string, { now }: { readonly now: () => Date }): Promise<OpenHome> {
 	await mkdir(homePath, { recursive: true });
 	const unlock = lockHome(homePath);
+	const path = join(homePath, DATABASE_FILE);
+	let database: SqliteDatabase | null = null;
 	try {
-		const path = join(homePath, DATABASE_FILE);
 		const isNew = !existsSync(path);
-		const database = openDatabase(path);
-		try {
-			await migrateToNewest(database.db);
-			const findings = isNew ? [] : await checkHome(homePath, database.db);
-			await thingsIn(database.db, now).emptyOldBin();
-			const store = sqlStore(database.db, directoryPhotoFiles(homePath), now);
-			return {
-				store,
-				database,
-				findings,
-				close: async () => {
-					await store.close();
-					unlock();
-				},
-			};
-		} catch (error) {
-			await database.db.destroy();
-			throw error;
-		}
+		database = openSqlite(path);
+		checkDatabase(database.connection, path);
+		const { db } = database;
+		await migrateToNewest(db);
+		const findings = isNew ? [] : await checkHome(homePath, db, now);
+		await thingsIn(db, now).emptyOldBin();
+		const store = sqlStore(db, directoryPhotoFiles(homePath), now);
+		return {
+			store,
+			database,
+			findings,
+			close: async () => {
+				await store.close();
+				unlock();
+			},
+		};
 	} catch (error) {
+		// Through the connection: the query builder closes only what it has used.
+		if (database?.connection.isOpen) database.connection.close();
 		unlock();
-		throw databaseError(error, homePath);
+		throw speaksOfDamage(error) ? damaged(path, error.message) : error;
 	}
-}
-
-/** SQLite's own words for a file that is no database, in ours. */
-function databaseError(error: unknown, homePath: string): unknown {
-	if (error instanceof Error && /malformed|not a database/.test(error.message)) {
-		return new DamagedHomeError(
-			`Expected a whole database in ${homePath}; it is damaged (${error.message}). Nothing was changed. Restore your last backup into a new folder with "dyelot restore".`,
-		);
-	}
-	return error;
 }

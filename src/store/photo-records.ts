@@ -1,5 +1,5 @@
 import type { Kysely, Selectable } from 'kysely';
-import { type PhotoFiles, photoIdOf } from './photo-files.ts';
+import { type PhotoFiles, type PictureName, photoIdOf } from './photo-files.ts';
 import type { PhotoRow, Tables } from './schema.ts';
 import type { DerivedName, PhotoRecord, Store } from './store.ts';
 
@@ -21,14 +21,16 @@ const IDS_A_QUERY = 500;
 
 /** Photos: rows in the database, files beside it. A file is always on disk before the row that names it. */
 export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): Store['photos'] {
+	const rowOf = (id: string) => db.selectFrom('photos').selectAll().where('id', '=', id).executeTakeFirst();
+
 	async function get(id: string): Promise<PhotoRecord | null> {
-		const row = await db.selectFrom('photos').selectAll().where('id', '=', id).executeTakeFirst();
+		const row = await rowOf(id);
 		return row ? recordOf(row) : null;
 	}
-	async function existing(id: string): Promise<PhotoRecord> {
-		const photo = await get(id);
-		if (!photo) throw new TypeError(`expected the id of a stored photo, received ${id}`);
-		return photo;
+	async function existing(id: string): Promise<Selectable<PhotoRow>> {
+		const row = await rowOf(id);
+		if (!row) throw new TypeError(`expected the id of a stored photo, received ${id}`);
+		return row;
 	}
 
 	return {
@@ -50,7 +52,8 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): Store['phot
 				.insertInto('photos')
 				.values({
 					id,
-					original_name: originalName,
+					// No database keeps a NUL in text alike; it is never part of a name that a person gave.
+					original_name: originalName.replaceAll('\0', ''),
 					media_type: mediaType,
 					size_bytes: bytes.length,
 					added_at: addedAt,
@@ -59,10 +62,11 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): Store['phot
 					correction: '{}',
 					version: 1,
 					reading: null,
+					mask: null,
 				})
 				.onConflict((conflict) => conflict.column('id').doNothing())
 				.execute();
-			return existing(id);
+			return recordOf(await existing(id));
 		},
 		async saveReading(id, reading, derived) {
 			for (const [name, picture] of Object.entries(derived)) await files.writeDerived(id, name as DerivedName, picture);
@@ -80,18 +84,27 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): Store['phot
 				.execute();
 		},
 		async saveCorrection(id, correction, mask) {
-			const { version } = await existing(id);
-			if (mask) await files.writeDerived(id, 'mask', mask);
-			await db
+			const before = await existing(id);
+			const version = before.version + 1;
+			const maskName: PictureName | null = mask ? `mask-${version}` : null;
+			if (mask && maskName) await files.writeDerived(id, maskName, mask);
+			const changed = await db
 				.updateTable('photos')
-				.set({ correction: JSON.stringify(correction), version: version + 1, status: 'waiting', failure: null })
+				.set({ correction: JSON.stringify(correction), version, status: 'waiting', failure: null, mask: maskName })
 				.where('id', '=', id)
-				.execute();
-			if (!mask) await files.removeDerived(id, 'mask');
-			return existing(id);
+				.where('version', '=', before.version)
+				.executeTakeFirst();
+			// Somebody else corrected it between our reading and our writing: theirs is kept, ours comes after.
+			if (changed.numUpdatedRows === 0n) return this.saveCorrection(id, correction, mask);
+			if (before.mask && before.mask !== maskName) await files.removeDerived(id, before.mask as PictureName);
+			return recordOf(await existing(id));
 		},
 		original: (id) => files.original(id),
 		originalPath: (id) => files.originalPath(id),
-		derived: (id, name) => files.derived(id, name),
+		async derived(id, name) {
+			if (name !== 'mask') return files.derived(id, name);
+			const row = await rowOf(id);
+			return row?.mask ? files.derived(id, row.mask as PictureName) : null;
+		},
 	};
 }

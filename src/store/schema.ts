@@ -35,7 +35,19 @@ export type PhotoRow = {
 	version: number;
 	/** JSON or null. */
 	reading: string | null;
+	/** Name of the file with the user's mask, or null: a new mask is a new file, so that the old one stays until the row has changed. */
+	mask: string | null;
+};
+
+/** A row that could not be read, kept as it was found so that nothing is lost. */
+export type SetAsideRow = {
+	/** Table it comes from. */
+	source: string;
+	id: string;
+	/** What stood in the column that cannot be read. */
+	body: string;
+	at: string;
 };
 
 /** The tables, as the query builder sees them. */
-export type Tables = { things: ThingRow; decisions: DecisionRow; photos: PhotoRow };
+export type Tables = { things: ThingRow; decisions: DecisionRow; photos: PhotoRow; set_aside: SetAsideRow };

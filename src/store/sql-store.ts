@@ -1,4 +1,4 @@
-import type { Kysely } from 'kysely';
+import type { Kysely, Transaction } from 'kysely';
 import type { Palette } from '../wardrobe/palette-colour.ts';
 import type { LineUpChoice } from '../wardrobe/season.ts';
 import type { PairWord, Wear } from '../wardrobe/wear.ts';
@@ -25,8 +25,13 @@ const wearId = ({ garmentId, on }: Wear) => `${on} ${garmentId}`;
 const pairId = (a: string, b: string) => [a, b].sort().join(' ');
 
 /** The store over any SQL database that the query builder speaks to. */
-export function sqlStore(db: Kysely<Tables>, files: PhotoFiles, now: () => Date): Store {
-	const things = thingsIn(db, now);
+export function sqlStore(
+	db: Kysely<Tables>,
+	files: PhotoFiles,
+	now: () => Date,
+	takeTurn?: (trx: Transaction<Tables>) => Promise<void>,
+): Store {
+	const things = thingsIn(db, now, takeTurn);
 	return {
 		seasons: collection(things, 'season'),
 		garments: collection(things, 'garment'),
@@ -43,10 +48,9 @@ export function sqlStore(db: Kysely<Tables>, files: PhotoFiles, now: () => Date)
 		async saveLineUp(choice, sentence) {
 			await things.decide([{ kind: 'line-up', id: choice.seasonId, body: choice }], sentence);
 		},
-		async wears(range = {}) {
-			const wears = await things.list<Wear>('wear');
-			return wears.filter(({ on }) => (!range.from || on >= range.from) && (!range.to || on <= range.to));
-		},
+		// Ids begin with the day; `!` is the character after the blank that ends it.
+		wears: ({ from, to } = {}) =>
+			things.list<Wear>('wear', { ...(from ? { from } : {}), ...(to ? { before: `${to}!` } : {}) }),
 		async addWears(wears, sentence) {
 			await things.decide(
 				wears.map((wear) => ({ kind: 'wear', id: wearId(wear), body: wear })),

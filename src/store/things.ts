@@ -50,9 +50,13 @@ async function setState(db: Connection, kind: string, id: string, state: State):
 		.execute();
 }
 
+/** Ids from `from` (it too) up to `before` (not it), by code point. */
+export type IdRange = { readonly from?: string; readonly before?: string };
+
 /** The things the user decides about, with every decision kept so that it can be taken back. */
 export type Things = {
-	list<T>(kind: string): Promise<T[]>;
+	/** All of a kind, by id; `from` and `before` keep to a range of ids. */
+	list<T>(kind: string, range?: IdRange): Promise<T[]>;
 	get<T>(kind: string, id: string): Promise<T | null>;
 	/** Carries out one decision, all of it or nothing; returns how many things it changed. */
 	decide(edits: readonly ThingEdit[], sentence: string): Promise<number>;
@@ -65,7 +69,21 @@ export type Things = {
 	emptyOldBin(): Promise<number>;
 };
 
-export function thingsIn(db: Kysely<Tables>, now: () => Date): Things {
+/**
+ * Things in any SQL database. `takeTurn` is called first in each transaction that decides: where several programs share a database it waits
+ * until the others have decided, so that each decision sees the one before.
+ */
+export function thingsIn(
+	db: Kysely<Tables>,
+	now: () => Date,
+	takeTurn: (trx: Transaction<Tables>) => Promise<void> = async () => {},
+): Things {
+	const inTurn = <T>(decide: (trx: Transaction<Tables>) => Promise<T>): Promise<T> =>
+		db.transaction().execute(async (trx) => {
+			await takeTurn(trx);
+			return decide(trx);
+		});
+
 	async function afterEdit(edit: ThingEdit, before: State): Promise<State> {
 		if (edit.body !== null) return { body: JSON.stringify(edit.body), binnedAt: null };
 		if (before === null || !BINNED.has(edit.kind)) return null;
@@ -74,7 +92,7 @@ export function thingsIn(db: Kysely<Tables>, now: () => Date): Things {
 
 	/** Puts every changed thing into the state it had before (or after) a decision. */
 	async function move(which: 'undo' | 'redo'): Promise<Decision | null> {
-		return db.transaction().execute(async (trx) => {
+		return inTurn(async (trx) => {
 			const undone = which === 'undo' ? 0 : 1;
 			const row = await trx
 				.selectFrom('decisions')
@@ -97,15 +115,12 @@ export function thingsIn(db: Kysely<Tables>, now: () => Date): Things {
 		});
 	}
 
-	return {
-		async list<T>(kind: string) {
-			const rows = await db
-				.selectFrom('things')
-				.select('body')
-				.where('kind', '=', kind)
-				.where('binned_at', 'is', null)
-				.orderBy('id')
-				.execute();
+	const things: Things = {
+		async list<T>(kind: string, { from, before }: IdRange = {}) {
+			let query = db.selectFrom('things').select('body').where('kind', '=', kind).where('binned_at', 'is', null);
+			if (from !== undefined) query = query.where('id', '>=', from);
+			if (before !== undefined) query = query.where('id', '<', before);
+			const rows = await query.orderBy('id').execute();
 			return rows.map(({ body }) => JSON.parse(body) as T);
 		},
 		async get<T>(kind: string, id: string) {
@@ -113,7 +128,7 @@ export function thingsIn(db: Kysely<Tables>, now: () => Date): Things {
 			return state && state.binnedAt === null ? (JSON.parse(state.body) as T) : null;
 		},
 		decide: (edits, sentence) =>
-			db.transaction().execute(async (trx) => {
+			inTurn(async (trx) => {
 				const changes: Change[] = [];
 				for (const edit of edits) {
 					const before = await stateOf(trx, edit.kind, edit.id);
@@ -163,7 +178,7 @@ export function thingsIn(db: Kysely<Tables>, now: () => Date): Things {
 				.executeTakeFirst();
 			if (!row) return false;
 			const body = JSON.parse(row.body) as { name?: string; title?: string };
-			await this.decide([{ kind: row.kind, id, body }], `Took ${body.name ?? body.title ?? 'it'} out of the bin`);
+			await things.decide([{ kind: row.kind, id, body }], `Took ${body.name ?? body.title ?? 'it'} out of the bin`);
 			return true;
 		},
 		async emptyOldBin() {
@@ -172,4 +187,5 @@ export function thingsIn(db: Kysely<Tables>, now: () => Date): Things {
 			return Number(numDeletedRows);
 		},
 	};
+	return things;
 }

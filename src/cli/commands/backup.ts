@@ -1,8 +1,9 @@
 import { createWriteStream } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { restoreBackup, writeBackup } from '../../store/backup.ts';
+import { writeBackup } from '../../store/backup.ts';
 import { openHome } from '../../store/open-home.ts';
 import { defaultHomePath } from '../../store/paths.ts';
+import { restoreBackup } from '../../store/restore.ts';
 import { UsageError } from '../usage.ts';
 
 const options = { home: { type: 'string' } } as const;
@@ -16,7 +17,10 @@ export async function backupCommand(words: string[]): Promise<number> {
 	const homePath = values.home ?? defaultHomePath();
 	const home = await openHome(homePath, { now: () => new Date() });
 	try {
-		await writeBackup(home, homePath, createWriteStream(file, { flags: 'wx' }));
+		for (const path of await writeBackup(homePath, createWriteStream(file, { flags: 'wx' })))
+			console.error(
+				`Expected "${path}" as it was added; its bytes have changed on the disk. The backup holds it as it is.`,
+			);
 	} finally {
 		await home.close();
 	}

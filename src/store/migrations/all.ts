@@ -2,21 +2,32 @@ import type { Kysely, Migration } from 'kysely';
 import { Migrator } from 'kysely';
 import type { Tables } from '../schema.ts';
 import { first } from './first.ts';
+import { second } from './second.ts';
 
 /** Every schema version in order; a new one is added at the end and never changed again. */
-export const MIGRATIONS: Readonly<Record<string, Migration>> = { '0001-first': first };
+export const MIGRATIONS: Readonly<Record<string, Migration>> = { '0001-first': first, '0002-second': second };
 
 /** The home was made by a later program than this one. */
 export class NewerHomeError extends Error {}
 
 const errorOf = (error: unknown): Error => (error instanceof Error ? error : new Error(String(error)));
 
-/** Brings the database to the newest version, all or nothing. Throws `NewerHomeError` where it is newer than this program. */
-export async function migrateToNewest(db: Kysely<Tables>): Promise<void> {
-	const migrator = new Migrator({ db, provider: { getMigrations: async () => ({ ...MIGRATIONS }) } });
+/**
+ * Brings the database to the newest version, all or nothing. `schema` is the PostgreSQL schema that holds the home's tables. Throws
+ * `NewerHomeError` where the home is newer than this program.
+ */
+export async function migrateToNewest(
+	db: Kysely<Tables>,
+	{ schema, migrations = MIGRATIONS }: { readonly schema?: string; readonly migrations?: typeof MIGRATIONS } = {},
+): Promise<void> {
+	const migrator = new Migrator({
+		db,
+		provider: { getMigrations: async () => ({ ...migrations }) },
+		...(schema === undefined ? {} : { migrationTableSchema: schema }),
+	});
 	const { error } = await migrator.migrateToLatest();
 	if (!error) return;
-	if (/corrupted migrations|missing/.test(errorOf(error).message)) {
+	if (/corrupted migrations/.test(errorOf(error).message)) {
 		throw new NewerHomeError(
 			'Expected a home made by this version of Dyelot or an earlier one; this home was made by a later one. Nothing was changed: start the newer program.',
 		);

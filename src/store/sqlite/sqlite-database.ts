@@ -1,5 +1,5 @@
 import { DatabaseSync } from '@photostructure/sqlite';
-import { Kysely, SqliteDialect } from 'kysely';
+import { Kysely, SqliteAdapter, SqliteDialect } from 'kysely';
 import type { Tables } from '../schema.ts';
 
 type Connection = InstanceType<typeof DatabaseSync>;
@@ -20,12 +20,30 @@ function dialectStatement(connection: Connection, sql: string) {
 	};
 }
 
+/** SQLite undoes changes of tables like any other change; the query builder must know it, or a migration stopped halfway would stay so. */
+class TransactionalSqliteAdapter extends SqliteAdapter {
+	override get supportsTransactionalDdl(): boolean {
+		return true;
+	}
+}
+
+class TransactionalSqliteDialect extends SqliteDialect {
+	override createAdapter(): SqliteAdapter {
+		return new TransactionalSqliteAdapter();
+	}
+}
+
 /** Opens the file so that an answered change is on disk: write-ahead log, synchronous FULL. */
 export function openSqlite(path: string): SqliteDatabase {
 	const connection = new DatabaseSync(path);
-	connection.exec(
-		'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 5000;',
-	);
+	try {
+		connection.exec(
+			'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 5000;',
+		);
+	} catch (error) {
+		connection.close();
+		throw error;
+	}
 	const database = { close: () => connection.close(), prepare: (sql: string) => dialectStatement(connection, sql) };
-	return { db: new Kysely<Tables>({ dialect: new SqliteDialect({ database }) }), connection };
+	return { db: new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }) }), connection };
 }

@@ -1,0 +1,113 @@
+import { mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import type { Kysely } from 'kysely';
+import { PART_ENDING } from './durable-write.ts';
+import { filesBelow } from './files-below.ts';
+import { derivedKey, type PictureName } from './photo-files.ts';
+import type { PhotoRow, Tables } from './schema.ts';
+
+/** Folder of a home for photo files that no row names. */
+export const FOUND_FOLDER = 'found';
+
+/** Beginning of the folder in which a backup prepares its snapshot. */
+export const BACKUP_WORK = '.backup-';
+
+/** Drops what a stop in the middle of writing left: halves of files and snapshots that nobody was told of. */
+async function sweep(homePath: string, files: readonly string[]): Promise<void> {
+	for (const path of files) if (path.endsWith(PART_ENDING)) await rm(path, { force: true });
+	for (const name of await readdir(homePath))
+		if (name.startsWith(BACKUP_WORK)) await rm(join(homePath, name), { recursive: true, force: true });
+}
+
+/** Moves originals that no row names to `found`. */
+async function moveOrphans(homePath: string, orphans: readonly string[]): Promise<void> {
+	if (orphans.length > 0) await mkdir(join(homePath, FOUND_FOLDER), { recursive: true });
+	for (const orphan of orphans) await rename(orphan, join(homePath, FOUND_FOLDER, basename(orphan)));
+}
+
+async function sizesOf(files: readonly string[]): Promise<Map<string, number>> {
+	return new Map(await Promise.all(files.map(async (path) => [basename(path), (await stat(path)).size] as const)));
+}
+
+type Row = Pick<PhotoRow, 'id' | 'original_name' | 'size_bytes' | 'status' | 'failure' | 'mask'>;
+type Amiss = 'missing' | 'changed' | 'unmasked' | 'unshown' | 'back';
+
+/** What is amiss with one photo's files; `sizes` of originals by id, `pictures` = names of derived files. null = nothing. */
+function amissWith(row: Row, sizes: ReadonlyMap<string, number>, pictures: ReadonlySet<string>): Amiss | null {
+	const size = sizes.get(row.id);
+	if (size === undefined) return 'missing';
+	if (size !== row.size_bytes) return 'changed';
+	if (row.mask && !pictures.has(basename(derivedKey(row.id, row.mask as PictureName)))) return 'unmasked';
+	if (row.failure !== null) {
+		const { reason } = JSON.parse(row.failure) as { reason: string };
+		return reason === 'missing' || reason === 'changed' ? 'back' : null;
+	}
+	return row.status === 'read' && !pictures.has(basename(derivedKey(row.id, 'thumb'))) ? 'unshown' : null;
+}
+
+const AGAIN = { status: 'waiting', failure: null } as const;
+const marked = (reason: string, what: string) => ({
+	status: 'failed' as const,
+	failure: JSON.stringify({
+		reason,
+		message: `Expected the original of this photo as it was added; ${what}. What was read of it is kept. Restore it from a backup, or add the photo again.`,
+	}),
+});
+
+/** How a row is put right, for each thing that can be amiss. */
+const REPAIRS: Readonly<Record<Amiss, Partial<PhotoRow>>> = {
+	missing: marked('missing', 'its file is missing'),
+	changed: marked('changed', 'its file has another length'),
+	unmasked: { ...AGAIN, mask: null },
+	unshown: AGAIN,
+	back: AGAIN,
+};
+
+/** The sentence for the user, after the number of photos; nothing to say where a photo is well again. */
+const SENTENCES: Readonly<Record<Amiss, string | null>> = {
+	missing: 'photos have lost their file; what was read of them is kept',
+	changed: 'photo files are not as they were added; what was read of them is kept',
+	unmasked: 'outlines drawn by hand have lost their file; these photos are read again without',
+	unshown: 'photos had lost their small pictures: they are read again',
+	back: null,
+};
+
+/**
+ * Compares photo files with their rows and repairs what it can without deleting anything a user gave us: half-written temporary files go;
+ * originals that no row names are moved to `found`; photos whose file is missing or of another length are marked, and freed again once it is
+ * back; photos whose small pictures or mask are gone are queued again. One sentence for each finding.
+ */
+export async function checkPhotoFiles(homePath: string, db: Kysely<Tables>): Promise<string[]> {
+	const files = await filesBelow(join(homePath, 'photos'));
+	const derived = await filesBelow(join(homePath, 'derived'));
+	await sweep(homePath, [...files, ...derived]);
+
+	const rows: Row[] = await db
+		.selectFrom('photos')
+		.select(['id', 'original_name', 'size_bytes', 'status', 'failure', 'mask'])
+		.execute();
+	const known = new Set(rows.map(({ id }) => id));
+	const originals = files.filter((path) => !path.endsWith(PART_ENDING));
+	const orphans = originals.filter((path) => !known.has(basename(path)));
+	const sizes = await sizesOf(originals.filter((path) => known.has(basename(path))));
+	const pictures = new Set(derived.map((path) => basename(path)));
+	await moveOrphans(homePath, orphans);
+
+	const found = new Map<Amiss, string[]>();
+	await db.transaction().execute(async (trx) => {
+		for (const row of rows) {
+			const amiss = amissWith(row, sizes, pictures);
+			if (!amiss) continue;
+			found.set(amiss, [...(found.get(amiss) ?? []), row.original_name]);
+			await trx.updateTable('photos').set(REPAIRS[amiss]).where('id', '=', row.id).execute();
+		}
+	});
+	const findings = [...found].flatMap(([amiss, names]) =>
+		SENTENCES[amiss] ? [`${names.length} ${SENTENCES[amiss]}, for example "${names[0]}".`] : [],
+	);
+	if (orphans.length === 0) return findings;
+	return [
+		`${orphans.length} photo files belonged to no photo (a stop in the middle of adding them): they are kept in the folder "${FOUND_FOLDER}".`,
+		...findings,
+	];
+}

@@ -1,0 +1,31 @@
+import { readFile, rm, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { writeDurably } from './durable-write.ts';
+import { derivedKey, originalKey, type PhotoFiles } from './photo-files.ts';
+
+/** `null` where the file is missing; every other failure stays one. */
+async function orNull<T>(answer: Promise<T>): Promise<T | null> {
+	try {
+		return await answer;
+	} catch (error) {
+		if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
+		throw error;
+	}
+}
+
+/** Photo files in a folder: `photos/ab/abcd...` for originals, `derived/ab/abcd....thumb.webp` beside. */
+export function directoryPhotoFiles(root: string): PhotoFiles {
+	const originalAt = (id: string) => join(root, originalKey(id));
+	return {
+		async writeOriginal(id, bytes) {
+			// A file of another size is a damaged one, and these bytes mend it.
+			const known = await orNull(stat(originalAt(id)));
+			if (known?.size !== bytes.length) await writeDurably(originalAt(id), bytes);
+		},
+		original: async (id) => readFile(originalAt(id)),
+		originalPath: async (id) => originalAt(id),
+		writeDerived: (id, name, bytes) => writeDurably(join(root, derivedKey(id, name)), bytes),
+		derived: async (id, name) => orNull(readFile(join(root, derivedKey(id, name)))),
+		removeDerived: async (id, name) => rm(join(root, derivedKey(id, name)), { force: true }),
+	};
+}

@@ -1,0 +1,46 @@
+import { randomBytes } from 'node:crypto';
+import { mkdir, open, rename, rm } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+
+/** Ending of a file that is being written; what start-up finds of them is half of something that was never acknowledged. */
+export const PART_ENDING = '.part';
+
+/** Waits until the folder's own list of files is on disk. */
+export async function syncFolder(path: string): Promise<void> {
+	// Windows has no handle on a folder; there the rename itself is durable enough.
+	if (process.platform === 'win32') return;
+	const folder = await open(path, 'r');
+	try {
+		await folder.sync();
+	} finally {
+		await folder.close();
+	}
+}
+
+/** Makes a folder and waits until each new one is known on disk to the folder above it. */
+async function makeFolderDurably(path: string): Promise<void> {
+	const firstMade = await mkdir(path, { recursive: true });
+	if (firstMade === undefined) return;
+	for (let made = path; made.length >= firstMade.length; made = dirname(made)) await syncFolder(dirname(made));
+}
+
+/** Writes a file so that after a crash it is there whole or not at all: temporary file, sync, rename, sync of the folder. */
+export async function writeDurably(path: string, bytes: Uint8Array): Promise<void> {
+	const folder = dirname(path);
+	await makeFolderDurably(folder);
+	const temporary = join(folder, `.${randomBytes(8).toString('hex')}${PART_ENDING}`);
+	try {
+		const file = await open(temporary, 'wx');
+		try {
+			await file.writeFile(bytes);
+			await file.sync();
+		} finally {
+			await file.close();
+		}
+		await rename(temporary, path);
+	} catch (error) {
+		await rm(temporary, { force: true });
+		throw error;
+	}
+	await syncFolder(folder);
+}

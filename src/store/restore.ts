@@ -1,0 +1,168 @@
+import { createHash } from 'node:crypto';
+import { createReadStream, createWriteStream, existsSync } from 'node:fs';
+import { mkdir, mkdtemp, open, readdir, rename, rm, rmdir } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { DatabaseSync } from '@photostructure/sqlite';
+import tar from 'tar-stream';
+import { ARCHIVE_CHECKSUMS, ARCHIVE_FORMAT, ARCHIVE_HEAD, type ArchivedFile, BadArchiveError } from './archive.ts';
+import { FOUND_FOLDER } from './check-photo-files.ts';
+import { syncFolder } from './durable-write.ts';
+import { checkDatabase, DATABASE_FILE } from './open-home.ts';
+import { PHOTO_KEY } from './photo-files.ts';
+
+const FOUND_KEY = new RegExp(`^${FOUND_FOLDER}/[^/\\\\]+$`);
+
+/** A path inside a home that an archive may write: no way up, no absolute path. */
+const isInside = (path: string): boolean =>
+	path === DATABASE_FILE || PHOTO_KEY.test(path) || (FOUND_KEY.test(path) && !/^\.\.?$/.test(basename(path)));
+
+/** More than the checksums of a million files, far less than the memory. */
+const MAX_TEXT_BYTES = 256 * 1024 * 1024;
+
+async function readText(stream: AsyncIterable<unknown>, archive: string): Promise<string> {
+	const chunks: Buffer[] = [];
+	let sizeBytes = 0;
+	for await (const chunk of stream as AsyncIterable<Buffer>) {
+		sizeBytes += chunk.length;
+		if (sizeBytes > MAX_TEXT_BYTES)
+			throw new BadArchiveError(`Expected a list of checksums in ${archive}; its list has no end.`);
+		chunks.push(chunk);
+	}
+	return Buffer.concat(chunks).toString('utf8');
+}
+
+function parsed(text: string): unknown {
+	try {
+		return JSON.parse(text);
+	} catch {
+		return null;
+	}
+}
+
+const isArchivedFile = (one: unknown): one is ArchivedFile => {
+	const { path, sha256 } = (one ?? {}) as Partial<ArchivedFile>;
+	return typeof path === 'string' && typeof sha256 === 'string';
+};
+
+function requireHead(name: string, text: string, archive: string): void {
+	const { format, version } = (parsed(text) ?? {}) as Partial<Record<keyof typeof ARCHIVE_FORMAT, unknown>>;
+	if (name !== ARCHIVE_HEAD || format !== ARCHIVE_FORMAT.format)
+		throw new BadArchiveError(`Expected an archive made by "dyelot backup"; ${archive} begins with something else.`);
+	if (version !== ARCHIVE_FORMAT.version)
+		throw new BadArchiveError(
+			`Expected an archive of form ${ARCHIVE_FORMAT.version}; ${archive} has form ${String(version)}. Restore it with the program that made it.`,
+		);
+}
+
+/** Writes one file and waits until it is on disk; returns its SHA-256. */
+async function writeEntry(entry: AsyncIterable<unknown>, path: string): Promise<string> {
+	await mkdir(dirname(path), { recursive: true });
+	const hash = createHash('sha256');
+	await pipeline(
+		async function* () {
+			for await (const chunk of entry as AsyncIterable<Buffer>) {
+				hash.update(chunk);
+				yield chunk;
+			}
+		},
+		createWriteStream(path, { flags: 'wx' }),
+	);
+	const file = await open(path, 'r+');
+	await file.sync();
+	await file.close();
+	return hash.digest('hex');
+}
+
+/** Unpacks every entry below `folder`; returns the checksums found and those the archive states. */
+async function unpackEntries(archive: string, folder: string) {
+	const extract = tar.extract();
+	const found = new Map<string, string>();
+	let headSeen = false;
+	let stated: unknown = null;
+	const consume = async () => {
+		for await (const entry of extract) {
+			const { name, type } = entry.header;
+			if (!headSeen) {
+				requireHead(name, await readText(entry, archive), archive);
+				headSeen = true;
+			} else if (name === ARCHIVE_CHECKSUMS) stated = parsed(await readText(entry, archive));
+			else if (type === 'file' && isInside(name)) found.set(name, await writeEntry(entry, join(folder, name)));
+			else throw new BadArchiveError(`Expected only files of a home in ${archive}; it holds "${name}".`);
+		}
+	};
+	await Promise.all([pipeline(createReadStream(archive), extract), consume()]);
+	return { found, stated };
+}
+
+/** Unpacks into `folder` and checks every file, and the database's own pages. Returns the number of files. */
+async function unpack(archive: string, folder: string): Promise<number> {
+	const { found, stated } = await unpackEntries(archive, folder).catch((error: unknown) => {
+		// Room on the disk and rights to write are no fault of the archive.
+		const code = (error as NodeJS.ErrnoException).code;
+		if (error instanceof BadArchiveError || (code !== undefined && /^E[A-Z]+$/.test(code))) throw error;
+		throw new BadArchiveError(
+			`Expected a whole archive in ${archive}; it cannot be read to its end (${(error as Error).message}).`,
+		);
+	});
+	if (!Array.isArray(stated) || !stated.every(isArchivedFile))
+		throw new BadArchiveError(
+			`Expected an archive with its checksums at the end; ${archive} has none: it was cut off.`,
+		);
+	for (const { path, sha256 } of stated) {
+		if (found.get(path) === sha256) continue;
+		const what = found.has(path) ? 'changed' : 'missing';
+		throw new BadArchiveError(`Expected "${path}" in ${archive} as it was saved; it is ${what}.`);
+	}
+	if (stated.length !== found.size || !found.has(DATABASE_FILE))
+		throw new BadArchiveError(
+			`Expected the ${stated.length} files that ${archive} lists, the database among them; it holds ${found.size}.`,
+		);
+	const path = join(folder, DATABASE_FILE);
+	const connection = new DatabaseSync(path, { readOnly: true });
+	try {
+		checkDatabase(connection, path);
+	} finally {
+		connection.close();
+	}
+	return found.size;
+}
+
+/** Checks an archive without keeping anything of it; returns the number of files. Throws `BadArchiveError`. */
+export async function checkBackup(archive: string, workFolder: string): Promise<number> {
+	await mkdir(workFolder, { recursive: true });
+	const folder = await mkdtemp(join(workFolder, 'check-'));
+	try {
+		return await unpack(archive, folder);
+	} finally {
+		await rm(folder, { recursive: true, force: true });
+	}
+}
+
+/**
+ * Restores an archive into an empty or new folder. It is unpacked beside it and verified first; only then does it take its place, in one
+ * step. Throws `BadArchiveError` with the home as it was. Returns the number of files.
+ */
+export async function restoreBackup(archive: string, homePath: string): Promise<number> {
+	const inTheWay = existsSync(homePath) ? await readdir(homePath) : [];
+	if (inTheWay.length > 0)
+		throw new BadArchiveError(
+			`Expected an empty folder to restore into; ${homePath} holds ${inTheWay.length} things already. Nothing was changed.`,
+		);
+	await mkdir(dirname(homePath), { recursive: true });
+	const unpacked = await mkdtemp(`${homePath}.restoring-`);
+	try {
+		const files = await unpack(archive, unpacked);
+		for (const entry of await readdir(unpacked, { recursive: true, withFileTypes: true }))
+			if (entry.isDirectory()) await syncFolder(join(entry.parentPath, entry.name));
+		await syncFolder(unpacked);
+		// Removes an empty folder only: should anything have come into it meanwhile, this fails and nothing is lost.
+		if (existsSync(homePath)) await rmdir(homePath);
+		await rename(unpacked, homePath);
+		await syncFolder(dirname(homePath));
+		return files;
+	} catch (error) {
+		await rm(unpacked, { recursive: true, force: true });
+		throw error;
+	}
+}

@@ -1,0 +1,255 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { photoIdOf } from '../../src/store/photo-files.ts';
+import type { Store } from '../../src/store/store.ts';
+import type { Reading } from '../../src/wardrobe/reading.ts';
+import { garmentDetails } from '../support/garment-details.ts';
+
+export const SUITE_TIME = '2026-03-01T08:00:00.000Z';
+const bytes = new TextEncoder().encode('a photo, as far as the store is concerned');
+const mask = new TextEncoder().encode('an outline drawn by hand');
+const about = { originalName: 'coat.jpg', mediaType: 'image/jpeg', addedAt: SUITE_TIME };
+
+/** A home that a test opens, closes and opens again, at a moment of its choice. */
+export type SuiteHome = {
+	/** Opens the same home each time. */
+	open(now?: () => Date): Promise<{ readonly store: Store; close(): Promise<void> }>;
+};
+
+/** What every store must do, whatever database and place for files is below. `newHome` gives an empty home. */
+export function describeStore(name: string, newHome: () => Promise<SuiteHome>): void {
+	const opened: { close(): Promise<void> }[] = [];
+	afterAll(async () => {
+		for (const one of opened.splice(0)) await one.close();
+	});
+	async function fresh(): Promise<Store> {
+		const home = await (await newHome()).open();
+		opened.push(home);
+		return home.store;
+	}
+	const ids = (things: readonly { id: string }[]) => things.map(({ id }) => id);
+
+	describe(`${name}: what was put in`, () => {
+		it('comes back after closing and opening again, in any script', async () => {
+			const home = await newHome();
+			const first = await home.open();
+			const coat = garmentDetails({
+				id: 'g1',
+				name: 'Mantel 🧥 מעיל \u0000 \ud800',
+				notes: "'; DROP TABLE things; --",
+			});
+			await first.store.garments.put(coat, 'Added a coat');
+			await first.close();
+			const again = await home.open();
+			expect(await again.store.garments.get('g1')).toEqual(coat);
+			await again.close();
+		});
+
+		it('is listed in one order on every database, by code point', async () => {
+			const store = await fresh();
+			for (const id of ['b', 'a', 'B', 'Ä', 'a-1', 'a1'])
+				await store.makers.put({ id, name: id } as never, `Added ${id}`);
+			expect(ids(await store.makers.list())).toEqual(['B', 'a', 'a-1', 'a1', 'b', 'Ä']);
+		});
+
+		it('keeps things of different kinds apart', async () => {
+			const store = await fresh();
+			await store.garments.put(garmentDetails({ id: 'same' }), 'Added a garment');
+			expect(await store.wishes.get('same')).toBeNull();
+			expect(await store.wishes.list()).toEqual([]);
+		});
+
+		it('holds palettes, line-ups and words on pairs by what they belong to', async () => {
+			const store = await fresh();
+			expect(await store.palette('s1')).toBeNull();
+			await store.savePalette('s1', { colours: [], method: 'inspirations' } as never, 'Derived the palette');
+			expect(await store.palette('s1')).toEqual({ colours: [], method: 'inspirations' });
+			await store.saveLineUp({ seasonId: 's1', garmentIds: ['g1'] } as never, 'Chose the line-up');
+			expect(await store.lineUp('s1')).toEqual({ seasonId: 's1', garmentIds: ['g1'] });
+			await store.savePairWord('g2', 'g1', 'approved', 'They go together');
+			await store.savePairWord('g1', 'g2', 'refused', 'They do not');
+			expect((await store.pairWords()).map(({ word }) => word)).toEqual(['refused']);
+			await store.savePairWord('g1', 'g2', null, 'Nothing said');
+			expect(await store.pairWords()).toEqual([]);
+		});
+
+		it('gives the wears of a range of days, both ends included', async () => {
+			const store = await fresh();
+			const wear = (on: string) => ({ garmentId: 'g1', on });
+			await store.addWears(['2026-01-31', '2026-02-01', '2026-02-28', '2026-03-01'].map(wear), 'Noted four wears');
+			expect((await store.wears({ from: '2026-02-01', to: '2026-02-28' })).map(({ on }) => on)).toEqual([
+				'2026-02-01',
+				'2026-02-28',
+			]);
+			expect(await store.wears({ from: '2026-03-01' })).toEqual([wear('2026-03-01')]);
+			await store.removeWear(wear('2026-03-01'), 'Not worn after all');
+			expect(await store.wears()).toHaveLength(3);
+		});
+	});
+
+	describe(`${name}: decisions`, () => {
+		it('can be taken back and done again, in order', async () => {
+			const store = await fresh();
+			await store.garments.put(garmentDetails({ id: 'g1', place: 'rail' }), 'Added');
+			await store.garments.put(garmentDetails({ id: 'g1', place: 'stored' }), 'Stored the shirt');
+			expect(await store.undo()).toMatchObject({ sentence: 'Stored the shirt', undone: true, at: SUITE_TIME });
+			expect((await store.garments.get('g1'))?.place).toBe('rail');
+			await store.undo();
+			expect(await store.garments.get('g1')).toBeNull();
+			expect(await store.undo()).toBeNull();
+			await store.redo();
+			await store.redo();
+			expect((await store.garments.get('g1'))?.place).toBe('stored');
+			expect(await store.redo()).toBeNull();
+		});
+
+		it('of several things at once are taken back at once', async () => {
+			const store = await fresh();
+			await store.addWears(
+				[
+					{ garmentId: 'g1', on: '2026-02-01' },
+					{ garmentId: 'g2', on: '2026-02-01' },
+				],
+				'Noted two wears',
+			);
+			await store.undo();
+			expect(await store.wears()).toEqual([]);
+		});
+
+		it('made anew end what could have been done again', async () => {
+			const store = await fresh();
+			await store.garments.put(garmentDetails({ id: 'g1' }), 'Added one');
+			await store.undo();
+			await store.garments.put(garmentDetails({ id: 'g2' }), 'Added another');
+			expect(await store.redo()).toBeNull();
+			expect(ids(await store.garments.list())).toEqual(['g2']);
+		});
+
+		it('that change nothing are not noted', async () => {
+			const store = await fresh();
+			await store.garments.put(garmentDetails({ id: 'g1' }), 'Added');
+			await store.garments.put(garmentDetails({ id: 'g1' }), 'Changed nothing');
+			expect((await store.decisions(10)).map(({ sentence }) => sentence)).toEqual(['Added']);
+		});
+
+		it('made at the same moment all count, and each can be taken back', async () => {
+			const store = await fresh();
+			const names = Array.from({ length: 20 }, (_, index) => `g${String(index).padStart(2, '0')}`);
+			await Promise.all(names.map((id) => store.garments.put(garmentDetails({ id }), `Added ${id}`)));
+			expect(ids(await store.garments.list())).toEqual(names);
+			expect(await store.decisions(100)).toHaveLength(20);
+			for (const _ of names) await store.undo();
+			expect(await store.garments.list()).toEqual([]);
+		});
+	});
+
+	describe(`${name}: the bin`, () => {
+		it('keeps a deleted garment and gives it back whole', async () => {
+			const store = await fresh();
+			const coat = garmentDetails({ id: 'g1', name: 'Coat' });
+			await store.garments.put(coat, 'Added');
+			expect(await store.garments.remove('g1', 'Deleted')).toBe(true);
+			expect(await store.garments.list()).toEqual([]);
+			expect(await store.garments.remove('g1', 'Deleted twice')).toBe(false);
+			expect(await store.bin()).toEqual([{ id: 'g1', what: 'garment', name: 'Coat', deletedAt: SUITE_TIME }]);
+			expect(await store.restoreFromBin('g1')).toBe(true);
+			expect(await store.garments.get('g1')).toEqual(coat);
+			expect(await store.bin()).toEqual([]);
+			expect(await store.restoreFromBin('g1')).toBe(false);
+		});
+
+		it('is left by a thing whose deletion is taken back', async () => {
+			const store = await fresh();
+			await store.garments.put(garmentDetails({ id: 'g1' }), 'Added');
+			await store.garments.remove('g1', 'Deleted');
+			await store.undo();
+			expect(await store.bin()).toEqual([]);
+			expect(ids(await store.garments.list())).toEqual(['g1']);
+		});
+
+		it('is emptied of what has lain in it for more than 90 days', async () => {
+			const home = await newHome();
+			const first = await home.open();
+			await first.store.garments.put(garmentDetails({ id: 'g1' }), 'Added');
+			await first.store.garments.remove('g1', 'Deleted');
+			await first.close();
+			const binAfter = async (days: number) => {
+				const later = await home.open(() => new Date(Date.parse(SUITE_TIME) + days * 24 * 3600 * 1000));
+				const bin = await later.store.bin();
+				await later.close();
+				return bin;
+			};
+			expect(await binAfter(89)).toHaveLength(1);
+			expect(await binAfter(91)).toEqual([]);
+		});
+	});
+
+	describe(`${name}: photos`, () => {
+		it('are stored once, by what is in them', async () => {
+			const store = await fresh();
+			const first = await store.photos.add(bytes, about);
+			const second = await store.photos.add(bytes, { ...about, originalName: 'other.jpg', addedAt: '2026-04-01' });
+			expect(second).toEqual(first);
+			// SHA-256 (FIPS 180-4) of the same text by Python's hashlib.
+			expect(first.id).toBe('ede06020a1e1669b535100d3581b2f3f6b0accac661d4815e1c7e1b27178e060');
+			expect(Buffer.from(await store.photos.original(first.id))).toEqual(Buffer.from(bytes));
+			expect(await store.photos.list()).toEqual([first]);
+		});
+
+		it('sent twice at the same moment are one photo', async () => {
+			const store = await fresh();
+			const added = await Promise.all([1, 2, 3, 4].map(() => store.photos.add(bytes, about)));
+			expect(new Set(ids(added)).size).toBe(1);
+			expect(await store.photos.list()).toHaveLength(1);
+		});
+
+		it('keep their reading and small pictures, and the reading survives a later failure', async () => {
+			const store = await fresh();
+			const { id } = await store.photos.add(bytes, about);
+			const reading = { scene: false, swatches: [] } as unknown as Reading;
+			await store.photos.saveReading(id, reading, { thumb: mask });
+			expect(await store.photos.get(id)).toMatchObject({ status: 'read', reading, failure: null });
+			expect(Buffer.from((await store.photos.derived(id, 'thumb'))!)).toEqual(Buffer.from(mask));
+			expect(await store.photos.derived(id, 'display')).toBeNull();
+			await store.photos.saveFailure(id, { reason: 'too-slow', message: 'It took too long.' });
+			expect(await store.photos.get(id)).toMatchObject({ status: 'failed', reading, failure: { reason: 'too-slow' } });
+		});
+
+		it('raise their version with each correction, keep the newest outline, and wait to be read again', async () => {
+			const store = await fresh();
+			const { id } = await store.photos.add(bytes, about);
+			const corrected = await store.photos.saveCorrection(id, { mask: true }, mask);
+			expect(corrected).toMatchObject({ version: 2, status: 'waiting', correction: { mask: true } });
+			expect(Buffer.from((await store.photos.derived(id, 'mask'))!)).toEqual(Buffer.from(mask));
+			await store.photos.saveCorrection(id, { mask: true }, bytes);
+			expect(Buffer.from((await store.photos.derived(id, 'mask'))!)).toEqual(Buffer.from(bytes));
+			await store.photos.saveCorrection(id, {}, null);
+			expect(await store.photos.derived(id, 'mask')).toBeNull();
+		});
+
+		it('corrected from two places at once get both versions, one after the other', async () => {
+			const store = await fresh();
+			const { id } = await store.photos.add(bytes, about);
+			const versions = await Promise.all([
+				store.photos.saveCorrection(id, { mask: true }, mask),
+				store.photos.saveCorrection(id, { mask: true }, bytes),
+			]);
+			expect(versions.map(({ version }) => version).sort()).toEqual([2, 3]);
+			expect((await store.photos.get(id))?.version).toBe(3);
+			expect(await store.photos.derived(id, 'mask')).not.toBeNull();
+		});
+
+		it('are found by id, a thousand at once', async () => {
+			const store = await fresh();
+			const { id } = await store.photos.add(bytes, about);
+			const many = Array.from({ length: 1000 }, (_, index) => photoIdOf(new TextEncoder().encode(String(index))));
+			expect(ids(await store.photos.list([...many, id]))).toEqual([id]);
+			expect(await store.photos.list([])).toEqual([]);
+		});
+
+		it('refuse an id that could be a path', async () => {
+			const store = await fresh();
+			await expect(store.photos.derived('../../../etc/passwd', 'thumb')).rejects.toThrow(TypeError);
+			await expect(store.photos.original('..')).rejects.toThrow(TypeError);
+		});
+	});
+}
