@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
-import { mkdir } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from 'playwright-core';
 
@@ -14,7 +15,22 @@ export type BrowserPlace =
 	  }
 	| { readonly ok: false; readonly message: string };
 
+/** The package's own list is for a host with one process a function, where a page of ours crashes; these are enough elsewhere. */
+const PACKED_ARGS = ['--no-sandbox', '--disable-dev-shm-usage', '--disable-gpu'];
+
 const cache = fileURLToPath(new URL('../../node_modules/.cache/dyelot-browser/', import.meta.url));
+
+/** A font configuration that finds the font in the package and the system's: the package's own looks elsewhere, and without any font a select crashes the page. */
+async function fontFolder(): Promise<string> {
+	const folder = join(cache, 'fontconfig');
+	await mkdir(folder, { recursive: true });
+	const places = [join(cache, 'fonts'), '/usr/share/fonts'].map((place) => `<dir>${place}</dir>`).join('');
+	await writeFile(
+		join(folder, 'fonts.conf'),
+		`<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig>${places}<cachedir>${join(folder, 'seen')}</cachedir></fontconfig>`,
+	);
+	return folder;
+}
 
 /**
  * Unpacks the Chromium that comes as a package (Linux x64), libraries included. The package decides on import what to unpack
@@ -28,10 +44,8 @@ async function unpackedChromium(): Promise<BrowserPlace> {
 	try {
 		const { default: packed } = await import('@sparticuz/chromium');
 		const executablePath = await packed.executablePath();
-		const env = Object.fromEntries(
-			['LD_LIBRARY_PATH', 'FONTCONFIG_PATH'].flatMap((name) => (process.env[name] ? [[name, process.env[name]]] : [])),
-		);
-		return { ok: true, executablePath, args: packed.args.filter((arg) => !arg.startsWith('--single-process')), env };
+		const env = { LD_LIBRARY_PATH: process.env.LD_LIBRARY_PATH ?? '', FONTCONFIG_PATH: await fontFolder() };
+		return { ok: true, executablePath, args: PACKED_ARGS, env };
 	} finally {
 		for (const name of Object.keys(process.env)) if (!(name in before)) delete process.env[name];
 		Object.assign(process.env, before);

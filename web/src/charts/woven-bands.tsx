@@ -119,8 +119,8 @@ export function WovenBands({
 			>
 				<defs>
 					<pattern id={`${id}-weave`} width="8" height="8" patternUnits="userSpaceOnUse">
-						<path d="M0 2H4M4 6H8" stroke="rgb(0 0 0 / 22%)" strokeWidth="2" />
-						<path d="M2 4V8M6 0V4" stroke="rgb(255 255 255 / 18%)" strokeWidth="2" />
+						<path d="M0 2H4M4 6H8" stroke="rgb(0 0 0 / 11%)" strokeWidth="2" />
+						<path d="M2 4V8M6 0V4" stroke="rgb(255 255 255 / 11%)" strokeWidth="2" />
 					</pattern>
 				</defs>
 				{layout.threads.map(({ thread, above, below }) => (

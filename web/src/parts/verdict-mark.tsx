@@ -1,11 +1,11 @@
 import type { Verdict } from '../../../src/wardrobe/fit.ts';
 
-/** Two threads: crossing one over the other, nearly meeting, parting, or not to be seen. */
+/** Four threads woven, two that cross, two that never meet, and a weave that cannot be seen for sure. */
 const GLYPHS: Readonly<Record<Verdict, readonly string[]>> = {
-	fits: ['M3 8H13', 'M8 3V6M8 10V13'],
-	near: ['M2 8H6.5M9.5 8H14', 'M8 3V6M8 10V13'],
-	off: ['M3 3V13', 'M13 3V13'],
-	unsure: ['M3 8H4.5M7.25 8H8.75M11.5 8H13', 'M8 3V4.5M8 11.5V13'],
+	fits: ['M5 1V15', 'M11 1V15', 'M1 5H15', 'M1 11H15'],
+	near: ['M11 1V15', 'M1 5H15'],
+	off: ['M4 1V15', 'M12 1V15'],
+	unsure: ['M5 1V15', 'M11 1V15', 'M1 5H15', 'M1 11H15'],
 };
 
 const WORDS: Readonly<Record<Verdict, string>> = { fits: 'fits', near: 'near', off: 'off', unsure: 'unsure' };
@@ -28,7 +28,14 @@ export function VerdictMark({
 		<span className={`verdict verdict-${verdict}`}>
 			<svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
 				{GLYPHS[verdict].map((path) => (
-					<path key={path} d={path} fill="none" stroke="currentColor" strokeWidth="2" />
+					<path
+						key={path}
+						d={path}
+						fill="none"
+						stroke="currentColor"
+						strokeWidth="1.75"
+						strokeDasharray={verdict === 'unsure' ? '2 2' : undefined}
+					/>
 				))}
 			</svg>
 			<span>

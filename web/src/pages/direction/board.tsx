@@ -33,7 +33,7 @@ function BoardTile({
 	return (
 		<li className="tile">
 			<button type="button" className="tile-button" onClick={onOpen}>
-				<PhotoTile photoId={inspiration.photoId} alt="" shape="tall" />
+				<PhotoTile photoId={photo?.reading ? inspiration.photoId : undefined} alt="" shape="tall" />
 				<span className="tile-name">{inspiration.title || 'without a title'}</span>
 			</button>
 			<ReadingNote photo={photo} />

@@ -44,7 +44,12 @@ export function GarmentDialog({
 					{garment.photoIds.map((id, index) => (
 						<div key={id} className="stack">
 							<button type="button" className="tile-button" onClick={() => setPhotoId(id)}>
-								<PhotoTile photoId={id} picture="display" alt={`Photo ${index + 1} of ${garment.name}`} shape="free" />
+								<PhotoTile
+									photoId={garment.swatches.length > 0 ? id : undefined}
+									picture="display"
+									alt={`Photo ${index + 1} of ${garment.name}`}
+									shape="free"
+								/>
 								<span className="small">Outline, light, eyedropper</span>
 							</button>
 							<span className="row">

@@ -4,7 +4,7 @@ import { KIND_NAMES, KINDS, type Kind } from '../../../../src/wardrobe/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { countText } from '../../parts/colour-text.ts';
-import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import type { GarmentRow } from './garment-filter.ts';
@@ -63,7 +63,7 @@ const Row = memo(function Row({
 				checked={chosen}
 				onChange={(event) => onToggle(garment.id, event.target.checked)}
 			/>
-			<PhotoTile photoId={garment.photoIds[0]} alt="" />
+			<GarmentPhoto garment={garment} />
 			<div className="garment-words">
 				<button type="button" className="link-button tile-name" onClick={() => onOpen(garment.id)}>
 					{garment.name || 'without a name'}

@@ -6,7 +6,7 @@ import type { LineUpChoice } from '../../../../src/wardrobe/season.ts';
 import { SLOTS } from '../../../../src/wardrobe/slot.ts';
 import { Button } from '../../parts/button.tsx';
 import { countText } from '../../parts/colour-text.ts';
-import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { SwapDialog } from './swap-dialog.tsx';
 
@@ -37,7 +37,7 @@ export function Chosen({
 		const never = neverUse.includes(id);
 		return (
 			<li key={id} className="tile" data-inside={inside.has(id)}>
-				<PhotoTile photoId={garment.photoIds[0]} alt="" picture={inside.has(id) ? 'cutout' : 'thumb'} />
+				<GarmentPhoto garment={garment} picture={inside.has(id) ? 'cutout' : 'thumb'} />
 				<span className="tile-name">{name}</span>
 				<SwatchStrip swatches={garment.swatches} label={`Colours of ${name}`} />
 				<span className="small quiet">{countText(said.get(id)?.partnerCount ?? 0, 'partner')}</span>

@@ -1,6 +1,6 @@
 import type { Garment } from '../../../../src/wardrobe/garment.ts';
 import { slotOfKind } from '../../../../src/wardrobe/kind.ts';
-import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 
 /** The cut-out photos of an outfit laid on mid-grey as on a bed: outer piece beside, top over bottom, shoes at the foot. */
 export function FlatLay({ pieces }: { pieces: readonly Garment[] }) {
@@ -9,7 +9,7 @@ export function FlatLay({ pieces }: { pieces: readonly Garment[] }) {
 		<span className="flat-lay" data-outer={slots.includes('outer')}>
 			{pieces.map((garment, index) => (
 				<span key={garment.id} className={`lay lay-${slots[index]}`}>
-					<PhotoTile photoId={garment.photoIds[0]} picture="cutout" alt="" shape="free" />
+					<GarmentPhoto garment={garment} picture="cutout" shape="free" />
 				</span>
 			))}
 		</span>

@@ -6,8 +6,8 @@ import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Empty } from '../../parts/empty.tsx';
+import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { Loading } from '../../parts/loading.tsx';
-import { PhotoTile } from '../../parts/photo-tile.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
 /** Asked one after the other: each answer weighs the whole set anew. */
@@ -59,7 +59,7 @@ export function SwapDialog({
 				<ul className="tiles">
 					{sorted.map((other) => (
 						<li key={other.id} className="tile">
-							<PhotoTile photoId={other.photoIds[0]} alt="" />
+							<GarmentPhoto garment={other} />
 							<span className="tile-name">{other.name}</span>
 							<span className="small">{data.get(other.id)?.sentence}</span>
 							<Button small onPress={() => onSwap(other.id)} aria-label={`Swap in ${other.name}`}>

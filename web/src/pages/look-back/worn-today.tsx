@@ -9,7 +9,7 @@ import { useWears } from '../../api/wardrobe.ts';
 import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { TextField } from '../../parts/field.tsx';
-import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
 /** Tap what was worn: once to note it, once more to take it back. Any day up to today. */
@@ -58,7 +58,7 @@ export function WornToday({ garments, today }: { garments: readonly Garment[]; t
 								aria-pressed={worn.has(garment.id)}
 								onClick={() => toggle.run({ garmentId: garment.id, on: day })}
 							>
-								<PhotoTile photoId={garment.photoIds[0]} alt="" />
+								<GarmentPhoto garment={garment} />
 								<span className="small tile-name">{garment.name}</span>
 								<span className="wear-mark" aria-hidden="true">
 									{worn.has(garment.id) ? 'worn' : ''}

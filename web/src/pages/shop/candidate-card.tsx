@@ -15,7 +15,6 @@ import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import { PhotoDialog } from '../../photo/photo-dialog.tsx';
 import { ReadingNote } from '../../photo/reading-note.tsx';
-import { RECOMMENDATION_WORDS } from './recommendation.ts';
 import { useCheck } from './use-check.ts';
 
 /** One candidate with its recommendation and the reasons, its details, and the two ways it can end. */
@@ -41,7 +40,7 @@ export function CandidateCard({
 	return (
 		<article className="candidate" aria-label={name}>
 			<button type="button" className="tile-button" onClick={() => setPhotoOpen(true)}>
-				<PhotoTile photoId={candidate.photoId} alt="" shape="square" />
+				<PhotoTile photoId={photo?.reading ? candidate.photoId : undefined} alt="" shape="square" />
 				<span className="small">Outline, light, eyedropper</span>
 			</button>
 			<div className="stack">
@@ -50,8 +49,7 @@ export function CandidateCard({
 				<Problem of={error} />
 				{check && read ? (
 					<>
-						<p className="recommendation">{RECOMMENDATION_WORDS[check.recommendation]}</p>
-						<p>{check.sentence}</p>
+						<p className="recommendation">{check.sentence}</p>
 						<p>
 							<VerdictMark {...check.fit} />
 						</p>

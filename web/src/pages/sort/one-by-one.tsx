@@ -7,7 +7,7 @@ import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { GarmentJudgement } from '../../parts/garment-judgement.tsx';
-import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { PLACE_OF, type SortItem, type SortWord } from './sort-order.ts';
@@ -100,7 +100,7 @@ export function OneByOne({ items, report }: { items: readonly SortItem[]; report
 		<section className="stack" aria-label="One garment at a time">
 			{progress}
 			<div className="sort-one">
-				<PhotoTile photoId={garment.photoIds[0]} picture="display" alt={garment.name} shape="square" />
+				<GarmentPhoto garment={garment} picture="display" alt={garment.name} shape="square" />
 				<div className="stack">
 					<div>
 						<h2>{garment.name}</h2>

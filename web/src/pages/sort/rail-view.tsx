@@ -3,7 +3,7 @@ import { SLOTS } from '../../../../src/wardrobe/slot.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { countText } from '../../parts/colour-text.ts';
-import { PhotoTile } from '../../parts/photo-tile.tsx';
+import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import type { SortItem } from './sort-order.ts';
@@ -12,7 +12,7 @@ function RailItem({ item: { garment, said } }: { item: SortItem }) {
 	const change = useChange((place: Place) => request('PUT', `/api/garments/${garment.id}`, { place }));
 	return (
 		<li className="tile rail-item" data-place={garment.place}>
-			<PhotoTile photoId={garment.photoIds[0]} alt="" shape="tall" />
+			<GarmentPhoto garment={garment} shape="tall" />
 			<span className="tile-name">{garment.name}</span>
 			<SwatchStrip swatches={garment.swatches} label={`Colours of ${garment.name}`} />
 			<VerdictMark {...said.fit} />

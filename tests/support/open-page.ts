@@ -1,0 +1,58 @@
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { inject } from 'vitest';
+import { type RunningServer, serve } from '../../src/server/serve.ts';
+import { launch } from './launch-browser.ts';
+import { temporaryFolder } from './temporary-home.ts';
+
+/** Whether this machine has a browser; tests in one are skipped without. */
+export const hasBrowser = (): boolean => inject('browserPlace').ok;
+
+export type OpenedPage = {
+	readonly page: Page;
+	/** Requests that went to any other host: none may. */
+	readonly foreign: readonly string[];
+	/** What the page complained of: errors, refused scripts and styles, answers of 400 and more. */
+	readonly complaints: readonly string[];
+};
+
+export type Site = {
+	readonly address: string;
+	readonly services: RunningServer['services'];
+	/** A fresh page, as on a device of its own. */
+	open(options?: BrowserContextOptions): Promise<OpenedPage>;
+	close(): Promise<void>;
+};
+
+/** The program over a new home, listening on a free port, and a browser to look at it. */
+export async function openSite(): Promise<Site> {
+	const said: string[] = [];
+	const server = await serve({
+		homePath: temporaryFolder(),
+		port: 0,
+		share: false,
+		log: (sentence) => said.push(sentence),
+	});
+	const browser: Browser = await launch(inject('browserPlace'));
+	const own = new URL(server.address).host;
+	return {
+		address: server.address.replace(/\/$/, ''),
+		services: server.services,
+		async open(options = {}) {
+			const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB', ...options });
+			const page = await context.newPage();
+			const foreign: string[] = [];
+			const complaints: string[] = [];
+			page.on('request', (request) => {
+				const url = new URL(request.url());
+				if (url.host !== own && url.protocol !== 'blob:' && url.protocol !== 'data:') foreign.push(request.url());
+			});
+			page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+			page.on('pageerror', (error) => complaints.push(String(error)));
+			return { page, foreign, complaints };
+		},
+		async close() {
+			await browser.close();
+			await server.close();
+		},
+	};
+}
