@@ -45,6 +45,26 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): Store['phot
 			}
 			return found;
 		},
+		async counts() {
+			const counts = { waiting: 0, read: 0, failed: 0 };
+			const rows = await db
+				.selectFrom('photos')
+				.select(({ fn }) => ['status', fn.countAll().as('photos')])
+				.groupBy('status')
+				.execute();
+			for (const { status, photos } of rows) counts[status] = Number(photos);
+			return counts;
+		},
+		async waiting() {
+			const rows = await db
+				.selectFrom('photos')
+				.select('id')
+				.where('status', '=', 'waiting')
+				.orderBy('added_at')
+				.orderBy('id')
+				.execute();
+			return rows.map(({ id }) => id);
+		},
 		async add(bytes, { originalName, mediaType, addedAt }) {
 			const id = photoIdOf(bytes);
 			await files.writeOriginal(id, bytes);
