@@ -110,11 +110,11 @@ class Grounds:
         return (out * light).clamp(0, 255)
 
 
-def outfits_batch(photos, labels, grounds, n):
-    """Street outfits, off centre, small, cut by the frame, sometimes two in one picture, sometimes on another ground."""
+def outfits_batch(photos, labels, grounds, n, near_share=0.6):
+    """Street outfits, off centre, small, cut by the frame, sometimes two in one picture, sometimes on another ground. near_share of them stay about where they were."""
     device, (height, width) = photos.device, photos.shape[2:]
     pick = torch.randint(len(photos), (n,), device=device)
-    near = torch.rand(n, device=device) < 0.6
+    near = torch.rand(n, device=device) < near_share
     scale = torch.where(near, rand(n, 0.9, 1.3, device), torch.exp(rand(n, math.log(0.4), math.log(2.4), device)))
     shift = torch.where(near, rand(n, -0.15, 0.15, device), rand(n, -0.75, 0.75, device))
     lift = torch.where(near, rand(n, -0.1, 0.1, device), rand(n, -0.6, 0.6, device))

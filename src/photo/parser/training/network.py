@@ -97,3 +97,25 @@ class Parser(nn.Module):
         for up, skip in zip(self.ups, reversed(skips[:-1])):
             x = up(x, skip)
         return self.logits(x), self.photo_kind(pooled), self.garment_kind(pooled)
+
+
+class Several(nn.Module):
+    """The mean answer of several networks, as logits."""
+
+    def __init__(self, networks):
+        super().__init__()
+        self.networks = nn.ModuleList(networks)
+
+    def forward(self, image):
+        answers = zip(*(network(image) for network in self.networks))
+        return tuple(torch.stack([one.float().softmax(1) for one in answer]).mean(0).clamp_min(1e-6).log() for answer in answers)
+
+
+def load_weights(path):
+    """A trained network; its size is told by the width of its first layer."""
+    state = torch.load(path, map_location="cpu", weights_only=True)
+    width = state["stem.0.0.weight"].shape[0]
+    size = next(name for name, spec in SIZES.items() if spec["widths"][0] == width)
+    network = Parser(size)
+    network.load_state_dict(state)
+    return network

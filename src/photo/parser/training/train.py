@@ -1,7 +1,7 @@
 """Trains the garment parser. One GPU, about ten minutes.
 
     python train.py OUTFITS.tar GARMENTS.tar --size teacher --seconds 550 --out teacher
-    python train.py OUTFITS.tar GARMENTS.tar --size student --teacher teacher.pt --seconds 550 --out parser
+    python train.py OUTFITS.tar GARMENTS.tar --teacher one.pt other.pt --resume one.pt --rate 1e-3 --seconds 350 --out parser
 
 Writes OUT.pt (weight average), OUT.onnx and OUT.json (figures). Seeds are fixed; what a GPU adds in another order may still differ in the last digits.
 """
@@ -19,7 +19,7 @@ from data import load_garments, load_outfits
 from evaluate import kind_figures, outfit_figures
 from export import export
 from losses import at_half, class_weights, cloth_loss, distil_loss, parse_loss
-from network import CLASSES, Parser
+from network import CLASSES, Parser, Several, load_weights
 from selflabel import self_labels
 
 WORN, SINGLE, SCENE = 0, 1, 2
@@ -30,7 +30,9 @@ def arguments():
     parser.add_argument("outfits")
     parser.add_argument("garments")
     parser.add_argument("--size", choices=["student", "teacher"], default="student")
-    parser.add_argument("--teacher", help="weights of a trained teacher: its answers become part of the loss, and it labels the garments")
+    parser.add_argument("--teacher", nargs="+", help="weights of trained networks: their mean answer becomes part of the loss, and labels the garments")
+    parser.add_argument("--resume", help="weights of a trained network of the same size to start from, in place of random ones")
+    parser.add_argument("--calm", action="store_true", help="outfits placed and lit more as in street photos, as the last round before shipping")
     parser.add_argument("--seconds", type=float, default=550)
     parser.add_argument("--batch", type=int, default=96, help="pictures a step, half of them outfits")
     parser.add_argument("--rate", type=float, default=2.5e-3)
@@ -73,13 +75,14 @@ def main():
     kept_photos, _, kept_kinds = (t.to(device) for t in garments["kept"])
     grounds = Grounds(photos, labels)
     weights = class_weights(labels, len(CLASSES)).to(device)
-    network = Parser(options.size, drop=0.1 if options.size == "teacher" else 0.0).to(device, memory_format=torch.channels_last)
+    network = Parser(options.size, drop=0.1 if options.size == "teacher" else 0.0)
+    if options.resume:
+        network.load_state_dict(load_weights(options.resume).state_dict())
+    network = network.to(device, memory_format=torch.channels_last)
     average = WeightAverage(network)
     teacher = None
     if options.teacher:
-        teacher = Parser("teacher").to(device, memory_format=torch.channels_last)
-        teacher.load_state_dict(torch.load(options.teacher, map_location=device))
-        teacher.eval()
+        teacher = Several([load_weights(path) for path in options.teacher]).to(device, memory_format=torch.channels_last).eval()
     optimiser = torch.optim.AdamW(network.parameters(), lr=options.rate, weight_decay=0.02)
     g_labels = torch.full_like(g_inside, 2)
     g_kept = torch.zeros(len(g_photos), dtype=torch.bool, device=device)
@@ -104,7 +107,7 @@ def main():
         n = options.batch
         n_out, n_cut, n_gar, n_scene = n // 2, n // 8, n // 4, n // 8
         with torch.no_grad():
-            o_image, o_label = outfits_batch(photos, labels, grounds, n_out)
+            o_image, o_label = outfits_batch(photos, labels, grounds, n_out, near_share=0.85 if options.calm else 0.6)
             c_image, c_label = cutouts_batch(photos, labels, grounds, n_cut)
             r_image, r_label, r_kind = garments_batch(g_photos, g_inside, torch.where(g_kept.view(-1, 1, 1), g_labels, torch.full_like(g_labels, 2)), g_kinds, n_gar)
             s_image = grounds.take(n_scene, *photos.shape[2:])
