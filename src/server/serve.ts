@@ -45,7 +45,7 @@ export async function openServices(
 		},
 		report: (error) => settings.log(`A photo could not be read because of a fault in the program: ${String(error)}`),
 	});
-	for (const photo of await home.store.photos.list()) if (photo.status === 'waiting') jobs.enqueue(photo.id);
+	for (const id of await home.store.photos.waiting()) jobs.enqueue(id);
 	return {
 		store: home.store,
 		pool,

@@ -11,6 +11,7 @@ import { type Things, thingsIn } from './things.ts';
 function collection<T extends { readonly id: string }>(things: Things, kind: string): Collection<T> {
 	return {
 		list: () => things.list<T>(kind),
+		count: () => things.count(kind),
 		get: (id) => things.get<T>(kind, id),
 		put: async (item, sentence) => {
 			await things.decide([{ kind, id: item.id, body: item }], sentence);

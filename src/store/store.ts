@@ -44,6 +44,8 @@ export type Decision = {
 /** A table of things with an id, all in one shape. Reads never include what lies in the bin. */
 export type Collection<T extends { readonly id: string }> = {
 	list(): Promise<T[]>;
+	/** How many `list` would give, without reading them. */
+	count(): Promise<number>;
 	get(id: string): Promise<T | null>;
 	/** Inserts or replaces; undoable; on disk when it resolves. `sentence` describes the decision in plain words. */
 	put(item: T, sentence: string): Promise<void>;
@@ -66,6 +68,10 @@ export type Store = {
 		list(ids?: readonly string[]): Promise<PhotoRecord[]>;
 		get(id: string): Promise<PhotoRecord | null>;
 		/** Writes, syncs and renames the file, then its row. Known content returns the known record. */
+		/** How many photos there are in each status, without reading what was read of them. */
+		counts(): Promise<Record<PhotoRecord['status'], number>>;
+		/** Ids of the photos that wait to be read, in the order in which they came. */
+		waiting(): Promise<string[]>;
 		add(
 			bytes: Uint8Array,
 			about: { readonly originalName: string; readonly mediaType: string; readonly addedAt: string },

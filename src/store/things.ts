@@ -57,6 +57,8 @@ export type IdRange = { readonly from?: string; readonly before?: string };
 export type Things = {
 	/** All of a kind, by id; `from` and `before` keep to a range of ids. */
 	list<T>(kind: string, range?: IdRange): Promise<T[]>;
+	/** How many of a kind there are; what lies in the bin is not counted. */
+	count(kind: string): Promise<number>;
 	get<T>(kind: string, id: string): Promise<T | null>;
 	/** Carries out one decision, all of it or nothing; returns how many things it changed. */
 	decide(edits: readonly ThingEdit[], sentence: string): Promise<number>;
@@ -125,6 +127,15 @@ export function thingsIn(
 		},
 		async get<T>(kind: string, id: string) {
 			const state = await stateOf(db, kind, id);
+		async count(kind) {
+			const { things } = await db
+				.selectFrom('things')
+				.select(({ fn }) => fn.countAll().as('things'))
+				.where('kind', '=', kind)
+				.where('binned_at', 'is', null)
+				.executeTakeFirstOrThrow();
+			return Number(things);
+		},
 			return state && state.binnedAt === null ? (JSON.parse(state.body) as T) : null;
 		},
 		decide: (edits, sentence) =>

@@ -5,15 +5,14 @@ import type { Services } from '../services.ts';
 export function statusRoutes(app: FastifyInstance, services: Services): void {
 	app.get('/api/status', async () => {
 		const [photos, garments, seasons] = await Promise.all([
-			services.store.photos.list(),
-			services.store.garments.list(),
-			services.store.seasons.list(),
+			services.store.photos.counts(),
+			services.store.garments.count(),
+			services.store.seasons.count(),
 		]);
-		const count = (status: string) => photos.filter((photo) => photo.status === status).length;
 		return {
-			photos: { waiting: count('waiting'), read: count('read'), failed: count('failed') },
-			garments: garments.length,
-			seasons: seasons.length,
+			photos,
+			garments,
+			seasons,
 			sharing: services.sharing !== null,
 			findings: services.findings,
 		};
