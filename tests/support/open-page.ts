@@ -46,7 +46,10 @@ export async function openSite(): Promise<Site> {
 				const url = new URL(request.url());
 				if (url.host !== own && url.protocol !== 'blob:' && url.protocol !== 'data:') foreign.push(request.url());
 			});
-			page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+			page.on(
+				'console',
+				(message) => message.type() === 'error' && complaints.push(`${message.text()} ${message.location().url}`),
+			);
 			page.on('pageerror', (error) => complaints.push(String(error)));
 			return { page, foreign, complaints };
 		},

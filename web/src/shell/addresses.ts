@@ -1,7 +1,7 @@
 import { STATIONS } from '../../../src/wardrobe/stations.ts';
 
-/** A page within a season: one of the six stations, the garments, or the season's own settings. */
-export const PLACES_IN_SEASON = [...STATIONS, 'garments', 'season'] as const;
+/** A page within a season: one of the six stations, the garments, the season's own settings, or its sheet for paper. */
+export const PLACES_IN_SEASON = [...STATIONS, 'garments', 'season', 'sheet'] as const;
 export type PlaceInSeason = (typeof PLACES_IN_SEASON)[number];
 
 /** Address of a page within a season. */
@@ -17,4 +17,5 @@ export const PLACE_NAMES: Readonly<Record<PlaceInSeason, string>> = {
 	shop: 'Shop',
 	garments: 'Garments',
 	season: 'Season',
+	sheet: 'Season sheet',
 };

@@ -23,6 +23,7 @@ const PAGES: Readonly<Record<PlaceInSeason, Page>> = {
 	shop: lazy(() => import('../pages/shop/page.tsx')),
 	garments: lazy(() => import('../pages/garments/page.tsx')),
 	season: lazy(() => import('../pages/seasons/season-settings.tsx')),
+	sheet: lazy(() => import('../pages/sheet/page.tsx')),
 };
 
 /** The frame around every page of a season: its name, the path of stations, and the page itself. */
@@ -48,6 +49,7 @@ export function SeasonPage({ seasonId, place }: { seasonId: string; place: Place
 				<nav aria-label="Beside the stations">
 					{link('garments')}
 					{link('season')}
+					{link('sheet')}
 					<Link href="/seasons">All seasons</Link>
 					<UndoBar />
 				</nav>

@@ -8,9 +8,8 @@ export function nextSeason(today: string): {
 } {
 	const year = Number(today.slice(0, 4));
 	const month = Number(today.slice(5, 7));
-	// Quarters begin in March, June, September and December.
-	const quarter = Math.floor((month % 12) / 3);
-	const next = (quarter + 3) % 4;
+	// Seasons begin in March, June, September and December; in winter (0) the next is the first of the year's parts.
+	const next = Math.floor((month % 12) / 3);
 	const part: YearPart = YEAR_PARTS[next]!;
 	const startMonth = 3 * (next + 1);
 	const startYear = startMonth > month ? year : year + 1;

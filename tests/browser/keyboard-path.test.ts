@@ -1,0 +1,78 @@
+import { fileURLToPath } from 'node:url';
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
+
+const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}.jpg`, import.meta.url));
+const INSPIRATIONS = ['i01-quay-river-jumper', 'i02-oat-coat', 'i06-rust-dress'].map(demo);
+
+/** Far more stops than any page has: a keyboard trap or something out of reach ends here. */
+const MOST_STOPS = 250;
+
+/** Presses Tab until the element has the focus. */
+async function tabTo(page: Page, target: Locator): Promise<void> {
+	await target.waitFor({ state: 'attached' });
+	for (let stop = 0; stop < MOST_STOPS; stop++) {
+		if (await target.evaluate((element) => element === document.activeElement)) return;
+		await page.keyboard.press('Tab');
+	}
+	throw new Error(`Expected to reach ${target} by Tab; ${MOST_STOPS} stops did not.`);
+}
+
+describe.skipIf(!hasBrowser())('the same way by keyboard alone', () => {
+	let site: Site;
+	let opened: OpenedPage;
+	let page: Page;
+
+	beforeAll(async () => {
+		site = await openSite();
+		opened = await site.open();
+		page = opened.page;
+	});
+	afterAll(() => site?.close());
+
+	async function press(target: Locator): Promise<void> {
+		await tabTo(page, target);
+		await page.keyboard.press('Enter');
+	}
+
+	it('a season is named and started', async () => {
+		await page.goto(site.address);
+		await tabTo(page, page.getByLabel('Name', { exact: true }));
+		await page.keyboard.type('By keyboard');
+		await press(page.getByRole('button', { name: 'Start the season' }));
+		await page.getByRole('heading', { name: 'Direction', level: 1 }).waitFor();
+	});
+
+	it('pictures are picked, read, and give the palette', async () => {
+		await tabTo(page, page.getByLabel('Add pictures', { exact: true }).locator('input[type=file]').first());
+		const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Enter')]);
+		await chooser.setFiles(INSPIRATIONS);
+		await page.getByText(`${INSPIRATIONS.length} of ${INSPIRATIONS.length} photos read`).waitFor({ timeout: 60_000 });
+		await site.services.jobs.settled();
+		await press(page.getByRole('button', { name: 'Derive it from the pictures' }));
+		await page.locator('.palette-card').first().waitFor();
+	});
+
+	it('a gap becomes a wish', async () => {
+		await press(page.getByRole('link', { name: /Wish list/ }));
+		await page.getByRole('heading', { name: 'Wish list', level: 1 }).waitFor();
+		await press(page.getByRole('button', { name: /^Wish for / }).first());
+		await page.locator('article.wish').waitFor();
+		expect(await site.services.store.wishes.list()).toHaveLength(1);
+	});
+
+	it('the focus can be seen wherever it stands', async () => {
+		await page.keyboard.press('Tab');
+		const outline = await page.evaluate(() => {
+			const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(document.activeElement!);
+			return { shown: outlineStyle !== 'none' && Number.parseFloat(outlineWidth) > 0, boxShadow };
+		});
+		expect(outline.shown || outline.boxShadow !== 'none').toBe(true);
+	});
+
+	it('no request left the machine, and the browser had nothing to complain of', () => {
+		expect(opened.foreign).toEqual([]);
+		expect(opened.complaints).toEqual([]);
+	});
+});

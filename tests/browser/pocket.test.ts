@@ -1,0 +1,126 @@
+import { readFileSync } from 'node:fs';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { deltaE2000 } from '../../src/colour/delta-e.ts';
+import type { Lab65 } from '../../src/colour/lab65.ts';
+import type { Palette } from '../../src/wardrobe/palette-colour.ts';
+import type { Season } from '../../src/wardrobe/season.ts';
+import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
+
+const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}`, import.meta.url));
+const { planted } = JSON.parse(readFileSync(demo('scenario.json'), 'utf8')) as {
+	planted: { gap: { lab: Lab65; answeredBy: string }; offCandidate: string };
+};
+
+/** `L* 50  C* 26  h 200°` back to Lab. */
+function labInWords(words: string): Lab65 {
+	const [, lightness, chroma, hue] = /L\* (\d+) +C\* (\d+) +h (\d+)/.exec(words)!.map(Number);
+	const angle = (hue! * Math.PI) / 180;
+	return [lightness!, chroma! * Math.cos(angle), chroma! * Math.sin(angle)];
+}
+
+describe.skipIf(!hasBrowser())('the pocket page, as a file on a phone without a network', () => {
+	let site: Site;
+	let folder: string;
+	let opened: OpenedPage;
+	let page: Page;
+	let palette: Palette;
+	let file: string;
+
+	beforeAll(async () => {
+		site = await openSite();
+		const { id } = (await (await fetch(`${site.address}/api/demo`, { method: 'POST' })).json()) as Season;
+		await site.services.jobs.settled();
+		({ palette } = (await (await fetch(`${site.address}/api/seasons/${id}/palette`)).json()) as { palette: Palette });
+		file = await (await fetch(`${site.address}/api/seasons/${id}/pocket`)).text();
+		folder = await mkdtemp(join(tmpdir(), 'dyelot-pocket-'));
+		await writeFile(join(folder, 'pocket.html'), file);
+		opened = await site.open({ offline: true, viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true });
+		page = opened.page;
+		await page.goto(pathToFileURL(join(folder, 'pocket.html')).href);
+	});
+	afterAll(async () => {
+		await site?.close();
+		if (folder) await rm(folder, { recursive: true });
+	});
+
+	/** Chooses the photo, says what it is, and taps its middle. */
+	async function tapPiece(name: string, kind: string): Promise<void> {
+		await page.locator('#file').setInputFiles(demo(name));
+		await page.locator('#work').waitFor();
+		await page.getByLabel('It is a').selectOption(kind);
+		await page.getByRole('button', { name: 'the piece', exact: true }).tap();
+		await page.locator('#photo').tap();
+		await page.locator('#answer h2').waitFor();
+	}
+
+	it('is one file of 2 MB at most that shows the palette and every picture from within itself', async () => {
+		expect(Buffer.byteLength(file)).toBeLessThanOrEqual(2 * 1024 * 1024);
+		expect(await page.locator('#palette li').count()).toBe(palette.colours.length);
+		const pictures = page.locator('#garments img');
+		expect(await pictures.count()).toBeGreaterThan(20);
+		await pictures.first().scrollIntoViewIfNeeded();
+		await expect
+			.poll(() => pictures.first().evaluate((picture) => (picture as HTMLImageElement).naturalWidth))
+			.toBeGreaterThan(0);
+	});
+
+	it('a photo chosen and its piece tapped give a verdict, how sure it is, and what goes with it', async () => {
+		await tapPiece(planted.gap.answeredBy, 'jumper');
+		const answer = page.locator('#answer');
+		expect(await answer.locator('h2').textContent()).toMatch(/^. (fits|near|unsure)$/);
+		expect(await answer.textContent()).toMatch(/\d+ of 100; as far as this photo tells, between \d+ and \d+\./);
+		expect(await answer.textContent()).toMatch(/\d+ of your garments go with it/);
+		expect(await page.locator('#status').textContent()).toMatch(/Expect an error of about \d+ CIEDE2000/);
+	});
+
+	it('the colour it reads is as near to the true cloth as it says it can be', async () => {
+		// The picture's true colour stands in the scenario it was rendered from.
+		const error = Number(/error of about (\d+)/.exec((await page.locator('#status').textContent())!)![1]);
+		const read = labInWords((await page.locator('#answer .swatch small').first().textContent())!);
+		expect(deltaE2000(read, planted.gap.lab)).toBeLessThanOrEqual(error);
+	});
+
+	it('a piece outside the palette is not said to fit', async () => {
+		await tapPiece(planted.offCandidate, 'raincoat');
+		expect(await page.locator('#answer h2').textContent()).toMatch(/^. (off|unsure)$/);
+	});
+
+	it('the keyboard can tap, too', async () => {
+		await page.getByRole('button', { name: 'Start the piece again' }).click();
+		expect(await page.locator('#answer h2').count()).toBe(0);
+		await page.getByRole('application').focus();
+		await page.keyboard.press('ArrowDown');
+		await page.keyboard.press('Enter');
+		await page.locator('#answer h2').waitFor();
+	});
+
+	it('a file that is no photo is refused in plain words', async () => {
+		await page
+			.locator('#file')
+			.setInputFiles({ name: 'notes.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no photo') });
+		await page.getByText('Expected a photo that this browser can show; "notes.jpg" is none.').waitFor();
+	});
+
+	for (const colorScheme of ['light', 'dark'] as const) {
+		// WCAG 2.2, levels A and AA: https://www.w3.org/TR/WCAG22/ as axe-core checks them.
+		it(`passes WCAG 2.2 A and AA in ${colorScheme}, and nothing is wider than the phone`, async () => {
+			await page.emulateMedia({ colorScheme });
+			const { violations } = await new AxeBuilder({ page })
+				.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+				.analyze();
+			expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`)).toEqual([]);
+			expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+		});
+	}
+
+	it('asked nothing of anyone, and the browser had nothing to complain of', () => {
+		expect(opened.foreign.filter((address) => !address.startsWith('file:'))).toEqual([]);
+		expect(opened.complaints).toEqual([]);
+	});
+});

@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { fitOf } from '../../src/wardrobe/fit.ts';
+import { pairTable } from '../../src/wardrobe/pair-table.ts';
+import type { Palette } from '../../src/wardrobe/palette-colour.ts';
+import type { GarmentReport } from '../../src/wardrobe/report.ts';
+import { filteredGarments, type GarmentRow, NO_FILTER } from '../../web/src/pages/garments/garment-filter.ts';
+import { outfitsToShow } from '../../web/src/pages/line-up/outfit-list.ts';
+import { roundFromText, sortOrder } from '../../web/src/pages/sort/sort-order.ts';
+import { aGarment } from '../support/build-wardrobe.ts';
+
+const palette: Palette = { colours: [] };
+
+function row(changes: Parameters<typeof aGarment>[0], percent = 50): GarmentRow {
+	const garment = aGarment(changes);
+	const said = {
+		fit: { ...fitOf(garment, palette), percent, verdict: 'near' },
+		partnerCount: percent,
+		twins: [],
+		loner: null,
+	};
+	return { garment, said: said as unknown as GarmentReport };
+}
+
+const rows = [
+	row({ id: 'a', name: 'Moss jumper', kind: 'jumper', lab: [35, -10, 20] }, 80),
+	row({ id: 'b', name: 'Ink trousers', kind: 'trousers', lab: [20, 2, -12], place: 'stored' }, 90),
+	row({ id: 'c', name: 'Old coat', kind: 'coat', place: 'gone' }, 10),
+	row({ id: 'd', name: 'Ink raincoat', kind: 'raincoat', kindFrom: 'photo', notes: 'leaks at the seam' }, 80),
+];
+const ids = (found: readonly GarmentRow[]) => found.map(({ garment }) => garment.id);
+
+describe('finding garments', () => {
+	it('what is gone is not shown unless asked for; best fit comes first, equal ones keep their order', () => {
+		expect(ids(filteredGarments(rows, NO_FILTER))).toEqual(['b', 'a', 'd']);
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, place: 'gone' }))).toEqual(['c']);
+	});
+
+	it('every word typed must be found, in name, kind, colour or notes', () => {
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, text: 'ink' }))).toEqual(['b', 'd']);
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, text: 'INK seam' }))).toEqual(['d']);
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, text: 'olive' }))).toEqual(['a']);
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, text: 'nothing' }))).toEqual([]);
+	});
+
+	it('slot, place and the kinds still to be confirmed narrow it down', () => {
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, slot: 'outer' }))).toEqual(['d']);
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, place: 'stored' }))).toEqual(['b']);
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, flag: 'kind' }))).toEqual(['d']);
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, order: 'name' }))).toEqual(['d', 'b', 'a']);
+	});
+});
+
+describe('the order of sorting', () => {
+	const item = (id: string, slot: string, suggestion: string, basic = false) => ({
+		garment: aGarment({ id, basic }),
+		said: { slot, sorting: { suggestion }, fit: { percent: 50 } } as unknown as GarmentReport,
+	});
+
+	it('goes slot by slot, clear cases first, and does not ask about basics', () => {
+		const items = [
+			item('w', 'shoes', 'keep'),
+			item('x', 'top', 'undecided'),
+			item('y', 'top', 'keep'),
+			item('z', 'top', 'keep', true),
+		];
+		expect(sortOrder(items).map(({ garment }) => garment.id)).toEqual(['y', 'x', 'w']);
+	});
+
+	it('a round that cannot be read begins anew', () => {
+		expect(roundFromText('["a","b"]')).toEqual(['a', 'b']);
+		for (const text of [null, '', '{', '{"a":1}', '[1,2]']) expect(roundFromText(text)).toEqual([]);
+	});
+});
+
+describe('outfits to show', () => {
+	const garments = [
+		aGarment({ id: 'shirt', kind: 'shirt', lab: [80, 0, 0] }),
+		aGarment({ id: 'jumper', kind: 'jumper', lab: [40, 1, 1] }),
+		aGarment({ id: 'trousers', kind: 'trousers', lab: [30, 0, 0] }),
+		aGarment({ id: 'skirt', kind: 'skirt', lab: [50, 0, 2] }),
+		aGarment({ id: 'dress', kind: 'dress', lab: [60, 0, 0] }),
+		aGarment({ id: 'boots', kind: 'boots', lab: [25, 0, 0] }),
+		aGarment({ id: 'coat', kind: 'coat', lab: [70, 0, 0] }),
+	];
+	const pairWords = garments.flatMap(({ id: garmentA }, index) =>
+		garments.slice(index + 1).map(({ id: garmentB }) => ({ garmentA, garmentB, word: 'approved' as const })),
+	);
+	const all = [...garments.keys()];
+	const tableWith = (words: typeof pairWords) =>
+		pairTable(garments, { palette, pairings: [], pairWords: words, wornTogether: [] });
+
+	it('every outfit is top, bottom and shoes or full and shoes, with or without an outer piece', () => {
+		// (2 tops x 2 bottoms + 1 dress) x 1 pair of boots x (without or with the coat) = 10.
+		expect(outfitsToShow(tableWith(pairWords), all, null, 100)).toHaveLength(10);
+		expect(outfitsToShow(tableWith(pairWords), all, 4, 100)).toHaveLength(2);
+	});
+
+	it('a refused pair is in none of them', () => {
+		const refused = pairWords.map((one) =>
+			one.garmentA === 'shirt' && one.garmentB === 'skirt' ? { ...one, word: 'refused' as const } : one,
+		) as typeof pairWords;
+		for (const { pieces } of outfitsToShow(tableWith(refused), all, null, 100)) {
+			expect(pieces.includes(0) && pieces.includes(3)).toBe(false);
+		}
+	});
+
+	it('the first few show different pieces rather than one pair of trousers again and again', () => {
+		const shown = outfitsToShow(tableWith(pairWords), all, null, 3).flatMap(({ pieces }) => pieces);
+		for (const piece of [0, 1, 2, 3]) expect(shown).toContain(piece);
+	});
+
+	it('a single garment makes no outfit', () => {
+		expect(outfitsToShow(tableWith(pairWords), [0], null, 12)).toEqual([]);
+	});
+});

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { afterPhotoEvent, afterTaken, progressOf, type Upload } from '../../web/src/uploads/upload-list.ts';
+
+const upload = (change: Partial<Upload> = {}): Upload => ({
+	key: 1,
+	name: 'shirt.jpg',
+	purpose: 'garment',
+	seasonId: 's',
+	state: 'sending',
+	sentShare: 0.5,
+	message: '',
+	photoId: null,
+	thingId: null,
+	...change,
+});
+
+describe('photos on their way', () => {
+	it('a photo that was taken is being read; one that is known and read is done at once', () => {
+		const taken = { name: 'shirt.jpg', ok: true, photoId: 'p', thingId: 'g', known: true } as const;
+		expect(afterTaken(upload(), taken, false)).toMatchObject({ state: 'reading', photoId: 'p', thingId: 'g' });
+		expect(afterTaken(upload(), taken, true).state).toBe('read');
+	});
+
+	it('a refused file keeps the reason it was refused for', () => {
+		const refused = { name: 'a.jpg', ok: false, reason: 'not-a-photo', message: 'Expected a photo.' } as const;
+		expect(afterTaken(upload(), refused, false)).toMatchObject({ state: 'refused', message: 'Expected a photo.' });
+	});
+
+	it('a reading that ended changes its own photo and no other', () => {
+		const list = [
+			upload({ key: 1, photoId: 'p', state: 'reading' }),
+			upload({ key: 2, photoId: 'q', state: 'reading' }),
+		];
+		const after = afterPhotoEvent(list, { id: 'q', status: 'failed' }, 'too dark');
+		expect(after.map(({ state, message }) => [state, message])).toEqual([
+			['reading', ''],
+			['refused', 'too dark'],
+		]);
+		expect(afterPhotoEvent(after, { id: 'q', status: 'read' }, '')[1]).toMatchObject({ state: 'read', message: '' });
+	});
+
+	it('progress counts sending as half of a photo and reading as the other half', () => {
+		const list = [
+			upload({ state: 'waiting', sentShare: 0 }),
+			upload({ state: 'sending', sentShare: 0.5 }),
+			upload({ state: 'reading' }),
+			upload({ state: 'read' }),
+			upload({ state: 'refused' }),
+		];
+		expect(progressOf(list)).toEqual({ total: 5, done: 1, failed: 1, open: 3, share: (0 + 0.25 + 0.5 + 1 + 1) / 5 });
+		expect(progressOf([]).share).toBe(0);
+	});
+});
