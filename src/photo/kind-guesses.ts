@@ -1,5 +1,4 @@
 import type { Kind } from '../wardrobe/kind.ts';
-import { slotOfKind } from '../wardrobe/kind.ts';
 import type { Reading } from '../wardrobe/reading.ts';
 import type { Slot } from '../wardrobe/slot.ts';
 
@@ -43,7 +42,3 @@ export function kindGuesses(
 		.filter(({ probability }) => probability >= LEAST_PROBABILITY)
 		.sort((a, b) => b.probability - a.probability);
 }
-
-/** The slot that a single garment is taken for: the likeliest kind's. */
-export const slotOfGuesses = (guesses: Reading['kindGuesses']): Slot | null =>
-	guesses[0] ? slotOfKind(guesses[0].kind) : null;

@@ -6,9 +6,9 @@ import type { Garment } from '../wardrobe/garment.ts';
 import type { PocketData } from '../wardrobe/pocket-data.ts';
 
 /** The whole file stays under 2 MB, so that any phone opens it and any message carries it. */
-export const POCKET_MAX_BYTES = 2 * 1024 * 1024;
-/** Room for pictures: what is left of the whole after code, words and numbers, with a margin. */
-const PICTURE_ROOM_BYTES = 1.2 * 1024 * 1024;
+const POCKET_MAX_BYTES = 2 * 1024 * 1024;
+/** Room for pictures: what is left once code, words and the numbers of a large wardrobe have theirs. */
+const PICTURE_ROOM_BYTES = POCKET_MAX_BYTES - 800 * 1024;
 const LARGEST_PICTURE_PX = 160;
 const SMALLEST_PICTURE_PX = 48;
 
