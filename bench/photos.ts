@@ -1,0 +1,133 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { CaseAnswer, CaseName } from './photo-case.ts';
+import { phoneSized, SIZES, type SizeName } from './sample-photos.ts';
+import type { Row, Table } from './table.ts';
+
+const FORMATS = ['jpeg', 'png', 'webp', 'heic'] as const;
+const PEERS = ['node-vibrant', 'colorthief', 'extract-colors'] as const satisfies readonly CaseName[];
+/** The largest photos take seconds each. */
+const runsOf = (size: SizeName): number => (size === '48 MP' ? 1 : 3);
+
+const caseProgram = fileURLToPath(new URL('./photo-case.ts', import.meta.url));
+
+/** Runs one case in a process of its own; null where it failed, with the last line it said. */
+function measured(name: CaseName, path: string, runs: number): CaseAnswer | { readonly failed: string } {
+	const done = spawnSync(process.execPath, ['--import', 'tsx', caseProgram, name, path, String(runs)], {
+		encoding: 'utf8',
+		timeout: 180_000,
+	});
+	if (done.status === 0) return JSON.parse(done.stdout) as CaseAnswer;
+	const said =
+		done.stderr.split('\n').find((line) => /Error:/.test(line)) ?? `ended with ${done.status ?? done.signal}`;
+	return { failed: said.replace(/^.*?Error: /, '').slice(0, 60) };
+}
+
+/** A photo of the size and format as a file, or why there is none. */
+async function photoFile(
+	folder: string,
+	size: SizeName,
+	format: (typeof FORMATS)[number],
+): Promise<string | { why: string }> {
+	const path = join(folder, `${size.replace(' ', '')}.${format}`);
+	if (format !== 'heic') {
+		writeFileSync(path, await phoneSized(size, format));
+		return path;
+	}
+	const source = join(folder, 'source.png');
+	writeFileSync(source, await phoneSized(size, 'png'));
+	const made = spawnSync('heif-enc', ['-q', '60', '-o', path, source], { encoding: 'utf8' });
+	if (made.error) return { why: 'no heif-enc on this machine' };
+	return made.status === 0 ? path : { why: made.stderr.split('\n')[0]!.slice(0, 60) };
+}
+
+type Measured = { readonly stages: Row; readonly peers: Row };
+
+function measuredPhoto(label: string, path: string, runs: number, idleMb: number): Measured {
+	const floor = measured('floor', path, runs);
+	const stages = measured('stages', path, runs);
+	const whole = measured('whole', path, runs);
+	if ('failed' in whole || 'failed' in stages) {
+		const why = 'failed' in whole ? whole.failed : 'failed' in stages ? stages.failed : '';
+		return { stages: [label, why], peers: [label, why] };
+	}
+	const { decode, parser, derived } = stages.cpuMs as Record<'decode' | 'parser' | 'derived', number>;
+	const total = whole.cpuMs.whole!;
+	// sharp itself cannot open a phone's HEIC: there is no floor to compare with.
+	const floorMs = 'failed' in floor ? null : floor.cpuMs.floor!;
+	const peers = PEERS.map((peer) => {
+		const answer = measured(peer, path, runs);
+		return 'failed' in answer ? 'cannot read it' : answer.cpuMs.peer! / total;
+	});
+	return {
+		stages: [
+			label,
+			statSync(path).size / 1e6,
+			floorMs ?? 'none',
+			decode,
+			parser,
+			Math.max(0, total - decode - parser - derived),
+			derived,
+			total,
+			floorMs === null ? 'no floor' : total / (2 * floorMs + parser),
+			whole.peakMb - idleMb,
+		],
+		peers: [label, ...peers],
+	};
+}
+
+/** Reading one photo, stage by stage, in every format and size, and the same photos through libraries that only take colours. */
+export async function run(): Promise<readonly Table[]> {
+	const folder = mkdtempSync(join(tmpdir(), 'dyelot-bench-'));
+	const stages: Row[] = [];
+	const peers: Row[] = [];
+	try {
+		const small = await photoFile(folder, '2 MP', 'jpeg');
+		const idle = typeof small === 'string' ? measured('idle', small, 1) : { failed: small.why };
+		if ('failed' in idle) throw new Error(`the bench's own process cannot start: ${idle.failed}`);
+		for (const size of Object.keys(SIZES) as SizeName[]) {
+			for (const format of FORMATS) {
+				const label = `${size} ${format.toUpperCase()}`;
+				const path = await photoFile(folder, size, format);
+				const row: Measured =
+					typeof path === 'string'
+						? measuredPhoto(label, path, runsOf(size), idle.peakMb)
+						: { stages: [label, path.why], peers: [label, path.why] };
+				stages.push(row.stages);
+				peers.push(row.peers);
+			}
+		}
+	} finally {
+		rmSync(folder, { recursive: true, force: true });
+	}
+	return [
+		{
+			title: 'Reading a photo (CPU ms on one thread, warm)',
+			columns: [
+				'',
+				'file MB',
+				'floor',
+				'decode',
+				'parser',
+				'light, swatches, pattern',
+				'pictures kept',
+				'whole',
+				'whole / (2 floor + parser)',
+				'peak MB above idle',
+			],
+			rows: stages,
+			notes: [
+				"Floor: sharp's decode and shrink to the display size, alone. Light, swatches, pattern: the whole less the other stages.",
+			],
+		},
+		{
+			title: 'The same photos through libraries that only take colours (their CPU time / our whole reading)',
+			columns: ['', ...PEERS],
+			rows: peers,
+			notes: ['extract-colors is given all pixels by sharp, as it decodes nothing itself outside a browser.'],
+		},
+	];
+}
