@@ -18,6 +18,13 @@ function collection<T extends { readonly id: string }>(things: Things, kind: str
 		},
 		remove: async (id, sentence) =>
 			(await things.get(kind, id)) !== null && (await things.decide([{ kind, id, body: null }], sentence)) > 0,
+		change: async ({ put = [], remove = [] }, sentence) => {
+			const edits = [
+				...put.map((item) => ({ kind, id: item.id, body: item })),
+				...remove.map((id) => ({ kind, id, body: null })),
+			];
+			await things.decide(edits, sentence);
+		},
 	};
 }
 

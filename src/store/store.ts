@@ -51,6 +51,8 @@ export type Collection<T extends { readonly id: string }> = {
 	put(item: T, sentence: string): Promise<void>;
 	/** Moves it to the bin; false when there is no such id. */
 	remove(id: string, sentence: string): Promise<boolean>;
+	/** Several at once as one decision: all of it or nothing, and one undo takes it back. Ids to remove that name nothing are passed over. */
+	change(what: { readonly put?: readonly T[]; readonly remove?: readonly string[] }, sentence: string): Promise<void>;
 };
 
 /**
@@ -66,12 +68,12 @@ export type Store = {
 	readonly makers: Collection<Maker>;
 	readonly photos: {
 		list(ids?: readonly string[]): Promise<PhotoRecord[]>;
-		get(id: string): Promise<PhotoRecord | null>;
-		/** Writes, syncs and renames the file, then its row. Known content returns the known record. */
 		/** How many photos there are in each status, without reading what was read of them. */
 		counts(): Promise<Record<PhotoRecord['status'], number>>;
 		/** Ids of the photos that wait to be read, in the order in which they came. */
 		waiting(): Promise<string[]>;
+		get(id: string): Promise<PhotoRecord | null>;
+		/** Writes, syncs and renames the file, then its row. Known content returns the known record. */
 		add(
 			bytes: Uint8Array,
 			about: { readonly originalName: string; readonly mediaType: string; readonly addedAt: string },

@@ -89,6 +89,8 @@ export function thingsIn(
 	async function afterEdit(edit: ThingEdit, before: State): Promise<State> {
 		if (edit.body !== null) return { body: JSON.stringify(edit.body), binnedAt: null };
 		if (before === null || !BINNED.has(edit.kind)) return null;
+		// What lies in the bin already keeps its day.
+		if (before.binnedAt !== null) return before;
 		return { body: before.body, binnedAt: now().toISOString() };
 	}
 
@@ -125,8 +127,6 @@ export function thingsIn(
 			const rows = await query.orderBy('id').execute();
 			return rows.map(({ body }) => JSON.parse(body) as T);
 		},
-		async get<T>(kind: string, id: string) {
-			const state = await stateOf(db, kind, id);
 		async count(kind) {
 			const { things } = await db
 				.selectFrom('things')
@@ -136,6 +136,8 @@ export function thingsIn(
 				.executeTakeFirstOrThrow();
 			return Number(things);
 		},
+		async get<T>(kind: string, id: string) {
+			const state = await stateOf(db, kind, id);
 			return state && state.binnedAt === null ? (JSON.parse(state.body) as T) : null;
 		},
 		decide: (edits, sentence) =>

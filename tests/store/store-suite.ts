@@ -115,6 +115,19 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(await store.wears()).toEqual([]);
 		});
 
+		it('that put some and take others away are one decision', async () => {
+			const store = await fresh();
+			const [g1, g2, joined] = ['g1', 'g2', 'g3'].map((id) => garmentDetails({ id }));
+			await store.garments.change({ put: [g1!, g2!] }, 'Imported two garments');
+			await store.garments.change({ put: [joined!], remove: ['g1', 'g2', 'nobody'] }, 'Joined two garments');
+			expect(ids(await store.garments.list())).toEqual(['g3']);
+			expect(ids(await store.bin()).sort()).toEqual(['g1', 'g2']);
+			await store.undo();
+			expect(ids(await store.garments.list())).toEqual(['g1', 'g2']);
+			await store.undo();
+			expect(await store.garments.list()).toEqual([]);
+		});
+
 		it('made anew end what could have been done again', async () => {
 			const store = await fresh();
 			await store.garments.put(garmentDetails({ id: 'g1' }), 'Added one');

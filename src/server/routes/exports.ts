@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import { garmentsCsv } from '../../store/export/garments-csv.ts';
 import { garmentsFromCsv } from '../../store/export/garments-import.ts';
+import { thingsCsv } from '../../store/export/things-csv.ts';
 import { UserError } from '../errors.ts';
 import { newGarment } from '../intake.ts';
 import { loadGarments } from '../load-garments.ts';
@@ -16,6 +17,24 @@ export function exportRoutes(app: FastifyInstance, services: Services): void {
 			.header('content-disposition', 'attachment; filename="garments.csv"')
 			.send(garmentsCsv(await loadGarments(store))),
 	);
+	const tables: Readonly<Record<string, () => Promise<readonly object[]>>> = {
+		seasons: store.seasons.list,
+		inspirations: store.inspirations.list,
+		wishes: store.wishes.list,
+		candidates: store.candidates.list,
+		makers: store.makers.list,
+		photos: () => store.photos.list(),
+		wears: () => store.wears(),
+		'pair-words': store.pairWords,
+	};
+	for (const [name, list] of Object.entries(tables)) {
+		app.get(`/api/export/${name}.csv`, async (_request, reply) =>
+			reply
+				.type('text/csv; charset=utf-8')
+				.header('content-disposition', `attachment; filename="${name}.csv"`)
+				.send(thingsCsv(await list())),
+		);
+	}
 	app.get('/api/everything.json', async (_request, reply) => {
 		const seasons = await store.seasons.list();
 		const bySeason = async <T>(load: (id: string) => Promise<T>) =>
@@ -57,12 +76,8 @@ export function exportRoutes(app: FastifyInstance, services: Services): void {
 			const found = garmentsFromCsv(request.body);
 			if (request.query.preview) return found;
 			const at = now().toISOString();
-			for (const garment of found.garments) {
-				await store.garments.put(
-					{ ...newGarment(newId(), [], garment.name, at), ...garment },
-					`Imported ${garment.name}`,
-				);
-			}
+			const put = found.garments.map((garment) => ({ ...newGarment(newId(), [], garment.name, at), ...garment }));
+			await store.garments.change({ put }, `Imported ${put.length} garments`);
 			events.send({ event: 'changed', data: { what: 'garments' } });
 			return { ...found, added: found.garments.length };
 		},

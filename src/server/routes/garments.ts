@@ -54,10 +54,9 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 		'/api/garments',
 		{ schema: { body: exact({ ids, changes: garmentChanges }) } },
 		async (request) => {
-			for (const id of request.body.ids) {
-				const garment = withChanges(await known(id), request.body.changes);
-				await store.garments.put(garment, `Changed ${garment.name}`);
-			}
+			const garments = await Promise.all(request.body.ids.map(known));
+			const put = garments.map((garment) => withChanges(garment, request.body.changes));
+			await store.garments.change({ put }, `Changed ${put.map(({ name }) => name).join(', ')}`.slice(0, 300));
 			changed();
 			return { changed: request.body.ids.length };
 		},
@@ -78,9 +77,10 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 				throw new UserError('bad-request', 'Expected two or more garments to join; received one.');
 			const photoIds = [...new Set(garments.flatMap((garment) => garment.photoIds))];
 			const joined = withChanges(first, { photoIds });
-			await store.garments.put(joined, `Joined ${garments.map((garment) => garment.name).join(' and ')}`);
-			for (const garment of rest)
-				await store.garments.remove(garment.id, `${garment.name} is now part of ${first.name}`);
+			await store.garments.change(
+				{ put: [joined], remove: rest.map(({ id }) => id) },
+				`Joined ${garments.map((garment) => garment.name).join(' and ')}`,
+			);
 			changed();
 			return joined;
 		},

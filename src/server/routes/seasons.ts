@@ -79,12 +79,10 @@ export function seasonRoutes(app: FastifyInstance, services: Services): void {
 				addedAt: now().toISOString(),
 			};
 			await store.seasons.put(season, `Started the season ${season.name} from ${from.name}`);
-			for (const inspiration of (await store.inspirations.list()).filter((one) => one.seasonId === from.id)) {
-				await store.inspirations.put(
-					{ ...inspiration, id: newId(), seasonId: season.id },
-					`Brought ${inspiration.title} over from ${from.name}`,
-				);
-			}
+			const put = (await store.inspirations.list())
+				.filter((one) => one.seasonId === from.id)
+				.map((one) => ({ ...one, id: newId(), seasonId: season.id }));
+			await store.inspirations.change({ put }, `Brought the inspirations over from ${from.name}`);
 			const palette = await store.palette(from.id);
 			if (palette) await store.savePalette(season.id, palette, `Brought the palette over from ${from.name}`);
 			changed();

@@ -1,6 +1,10 @@
 /** A spreadsheet takes a cell that starts like this for a formula; an apostrophe before it keeps it text (OWASP, CSV injection). */
 const FORMULA_START = /^[=+\-@\t\r]/;
 
+/** The text that a cell stands for: `csvOf` taken back. */
+export const textOfCell = (text: string): string =>
+	text.startsWith("'") && FORMULA_START.test(text.slice(1)) ? text.slice(1) : text;
+
 function cell(value: string | number | boolean | null): string {
 	if (typeof value === 'number') return String(value);
 	const text = value === null ? '' : String(value);

@@ -1,6 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { CONDITIONS, type GarmentDetails, PLACES, YEAR_PARTS } from '../../wardrobe/garment.ts';
 import { KIND_NAMES } from '../../wardrobe/kind.ts';
+import { textOfCell } from './csv.ts';
 import type { GARMENT_COLUMNS } from './garments-csv.ts';
 
 /** What a line of the table brings; fields that are not in it keep their usual value. */
@@ -68,6 +69,7 @@ export function garmentsFromCsv(text: string): GarmentImport {
 			bom: true,
 			skip_empty_lines: true,
 			relax_column_count: true,
+			cast: (text: string) => textOfCell(text),
 		});
 	} catch (error) {
 		return {

@@ -1,7 +1,12 @@
 import { chroma, hexFromLab, hueDegrees } from '../../colour/lab65.ts';
 import type { Palette } from '../../wardrobe/palette-colour.ts';
 
-const escaped = (text: string): string => text.replace(/[&<>"']/g, (character) => `&#${character.codePointAt(0)};`);
+/** Characters that XML 1.0 (section 2.2) allows in no form, not even escaped. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters that must go
+const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
+
+const escaped = (text: string): string =>
+	text.replace(NOT_XML, '').replace(/[&<>"']/g, (character) => `&#${character.codePointAt(0)};`);
 
 const ROW_PX = 72;
 const WIDTH_PX = 640;
