@@ -1,5 +1,6 @@
 import { deltaE2000 } from '../colour/delta-e.ts';
 import type { RawSwatch } from './swatches.ts';
+import type { TileLines } from './tile-lines.ts';
 import type { TileTexture } from './tile-texture.ts';
 
 /** The value below which `share` of the values lie; 0 for none. */
@@ -27,10 +28,22 @@ export function sharedDirection(tiles: readonly TileTexture[]): {
 	return { degrees: ((Math.atan2(s, c) * 90) / Math.PI + 180) % 180, agreement: Math.hypot(c, s) / (weight + 1e-9) };
 }
 
+/** One scale of tiles: their textures and the lines in them. */
+export type TileLooks = { readonly textures: readonly TileTexture[]; readonly lines: readonly TileLines[] };
+
+const lineFeatures = (lines: readonly TileLines[]): number[] => {
+	const of = (key: keyof TileLines, share: number) =>
+		quantile(
+			lines.map((tile) => tile[key]),
+			share,
+		);
+	return [of('oneWay', 0.5), of('twoWays', 0.5), of('twoWays', 0.8), of('weaker', 0.5), of('weaker', 0.8)];
+};
+
 /** What the pattern is told by: textures of the tiles as they are and without folds, and how the colours share the cloth. */
 export function patternFeatures(
-	coarse: readonly TileTexture[],
-	fine: readonly TileTexture[],
+	{ textures: coarse, lines: coarseLines }: TileLooks,
+	{ textures: fine, lines: fineLines }: TileLooks,
 	swatches: readonly RawSwatch[],
 ): number[] {
 	const of = (tiles: readonly TileTexture[], key: keyof TileTexture, share = 0.5): number =>
@@ -78,5 +91,7 @@ export function patternFeatures(
 		ratio(of(coarse, 'contrast') * of(coarse, 'fineness')),
 		of(coarse, 'oneWay') * of(coarse, 'repeatAcross'),
 		of(coarse, 'twoWays') * of(coarse, 'repeatAlong'),
+		...lineFeatures(coarseLines),
+		...lineFeatures(fineLines),
 	];
 }

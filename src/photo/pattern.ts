@@ -1,9 +1,10 @@
 import { PATTERN_TYPES, type Pattern } from '../wardrobe/reading.ts';
 import { clothTiles, fineTile } from './cloth-tiles.ts';
-import { patternFeatures, sharedDirection } from './pattern-features.ts';
+import { patternFeatures, sharedDirection, type TileLooks } from './pattern-features.ts';
 import { PATTERN_WEIGHTS } from './pattern-weights.ts';
 import type { Pixels } from './pixels.ts';
 import type { RawSwatch } from './swatches.ts';
+import { tileLines } from './tile-lines.ts';
 import { type TileTexture, tileTexture } from './tile-texture.ts';
 
 /** Share of one colour from which a cloth too small for a tile counts as plain. */
@@ -20,6 +21,11 @@ function ofSmallPiece(swatches: readonly RawSwatch[]): Pattern {
 	const largest = (swatches[0]?.share ?? total) / total;
 	return { type: largest >= PLAIN_FROM ? 'plain' : 'printed', sure: SMALL_SURE };
 }
+
+const looksOf = (tiles: readonly Float32Array[], side: number): TileLooks => ({
+	textures: tiles.map((tile) => tileTexture(tile, side)),
+	lines: tiles.map((tile) => tileLines(tile, side)),
+});
 
 /** Probability of each pattern type, in the order of `PATTERN_TYPES`: a multinomial logistic model. */
 function probabilities(features: readonly number[]): number[] {
@@ -59,11 +65,14 @@ export function patternOf(
 ): Pattern {
 	const { tiles, side, scale } = clothTiles(pixels, marks, wanted);
 	if (tiles.length === 0) return ofSmallPiece(swatches);
-	const coarse = tiles.map((tile) => tileTexture(tile, side));
-	const fine = tiles.map((tile) => tileTexture(fineTile(tile, side), side));
+	const coarse = looksOf(tiles, side);
+	const fine = looksOf(
+		tiles.map((tile) => fineTile(tile, side)),
+		side,
+	);
 	const sure = probabilities(patternFeatures(coarse, fine, swatches));
 	const best = sure.indexOf(Math.max(...sure));
 	const type = PATTERN_TYPES[best]!;
 	const hasLines = type === 'striped' || type === 'checked';
-	return { type, sure: sure[best]!, ...(hasLines ? geometry(coarse, scale * pictureScale) : {}) };
+	return { type, sure: sure[best]!, ...(hasLines ? geometry(coarse.textures, scale * pictureScale) : {}) };
 }
