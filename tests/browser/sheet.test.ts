@@ -1,5 +1,5 @@
 import { mkdir, writeFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Report } from '../../src/wardrobe/report.ts';
@@ -88,11 +88,13 @@ describe.skipIf(!hasBrowser())('the season sheet for paper', () => {
 		await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
 		const { violations } = await new AxeBuilder({ page }).include('.paper').withRules(['color-contrast']).analyze();
 		expect(violations).toEqual([]);
-		const inks = await page.locator('.paper :is(td, th, li, p, h1, h2, h3, b, span)').evaluateAll((elements) =>
-			elements
-				.filter(({ textContent }) => textContent?.trim())
-				.map((element) => Math.max(...(getComputedStyle(element).color.match(/\d+/g) ?? []).slice(0, 3).map(Number))),
-		);
+		const inks = await page
+			.locator('.paper :is(td, th, li, p, h1, h2, h3, b, span)')
+			.evaluateAll((elements) =>
+				elements
+					.filter(({ textContent }) => textContent?.trim())
+					.map((element) => Math.max(...(getComputedStyle(element).color.match(/\d+/g) ?? []).slice(0, 3).map(Number))),
+			);
 		expect(inks.length).toBeGreaterThan(50);
 		expect(Math.max(...inks)).toBeLessThanOrEqual(0x33);
 		await page.emulateMedia({ media: null, colorScheme: 'light' });

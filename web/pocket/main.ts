@@ -74,14 +74,15 @@ function showVerdict({ fit, wish, twins, partners, partnerCount }: Verdict, swat
 		element(
 			'ul',
 			{ class: 'pictures' },
-			...partners.map((partner) =>
-				element(
+			...partners.map((partner) => {
+				const picture = pictures.get(partner.garmentId);
+				return element(
 					'li',
 					{},
-					element('img', { src: pictures.get(partner.garmentId) ?? '', alt: '' }),
+					picture ? element('img', { src: picture, alt: '' }) : '',
 					element('small', {}, `${partner.name}: ${partner.support.sentence}`),
-				),
-			),
+				);
+			}),
 		),
 	);
 }

@@ -61,7 +61,7 @@ export function Start() {
 				<section className="sheet stack" aria-labelledby="start-demo">
 					<h2 id="start-demo">Look round first</h2>
 					<p>
-						An invented wardrobe of a potter in a harbour town, with pictures, garments and a few finds, so that every
+						An invented wardrobe of a beekeeper in a river town, with pictures, garments and a few finds, so that every
 						station has something to show. It can be put in the bin later with one click.
 					</p>
 					<Button look="main" onPress={() => demo.run(undefined)} isDisabled={demo.busy}>
