@@ -9,7 +9,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import type { Palette } from '../../src/wardrobe/palette-colour.ts';
-import type { Season } from '../../src/wardrobe/season.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}`, import.meta.url));
@@ -33,9 +32,8 @@ describe.skipIf(!hasBrowser())('the pocket page, as a file on a phone without a 
 	let file: string;
 
 	beforeAll(async () => {
-		site = await openSite();
-		const { id } = (await (await fetch(`${site.address}/api/demo`, { method: 'POST' })).json()) as Season;
-		await site.services.jobs.settled();
+		site = await openSite({ demo: true });
+		const { id } = (await site.services.store.seasons.list())[0]!;
 		({ palette } = (await (await fetch(`${site.address}/api/seasons/${id}/palette`)).json()) as { palette: Palette });
 		file = await (await fetch(`${site.address}/api/seasons/${id}/pocket`)).text();
 		folder = await mkdtemp(join(tmpdir(), 'dyelot-pocket-'));

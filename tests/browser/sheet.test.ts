@@ -3,7 +3,6 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Report } from '../../src/wardrobe/report.ts';
-import type { Season } from '../../src/wardrobe/season.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
 /** Points of 1/72 inch: ISO 216 (A4 is 210 mm by 297 mm) and ANSI/ASME Y14.1 (size A, Letter, is 8.5 by 11 inches). */
@@ -26,9 +25,8 @@ describe.skipIf(!hasBrowser())('the season sheet for paper', () => {
 	let report: Report;
 
 	beforeAll(async () => {
-		site = await openSite();
-		const { id } = (await (await fetch(`${site.address}/api/demo`, { method: 'POST' })).json()) as Season;
-		await site.services.jobs.settled();
+		site = await openSite({ demo: true });
+		const { id } = (await site.services.store.seasons.list())[0]!;
 		await fetch(`${site.address}/api/seasons/${id}/wishes/from-gap`, {
 			method: 'POST',
 			headers: { 'content-type': 'application/json' },

@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Report } from '../../src/wardrobe/report.ts';
@@ -19,9 +19,8 @@ describe.skipIf(!hasBrowser())('the stations, over the demo', () => {
 	};
 
 	beforeAll(async () => {
-		site = await openSite();
-		season = (await (await fetch(`${site.address}/api/demo`, { method: 'POST' })).json()) as Season;
-		await site.services.jobs.settled();
+		site = await openSite({ demo: true });
+		[season] = (await site.services.store.seasons.list()) as [Season];
 		opened = await site.open();
 	});
 	afterAll(() => site?.close());

@@ -1,8 +1,11 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { type RunningServer, serve } from '../../src/server/serve.ts';
+import { copyDemoHome } from './demo-home.ts';
 import { launch } from './launch-browser.ts';
-import { temporaryFolder } from './temporary-home.ts';
 
 /** Whether this machine has a browser; tests in one are skipped without. */
 export const hasBrowser = (): boolean => inject('browserPlace').ok;
@@ -23,11 +26,14 @@ export type Site = {
 	close(): Promise<void>;
 };
 
-/** The program over a new home, listening on a free port, and a browser to look at it. */
-export async function openSite(): Promise<Site> {
+/** The program over a new home, empty or with the demo, listening on a free port, and a browser to look at it. */
+export async function openSite({ demo = false } = {}): Promise<Site> {
 	const said: string[] = [];
+	// Lives as long as the site, over several tests.
+	const homePath = mkdtempSync(join(tmpdir(), 'dyelot-site-'));
+	if (demo) await copyDemoHome(inject('demoFolder'), homePath);
 	const server = await serve({
-		homePath: temporaryFolder(),
+		homePath,
 		port: 0,
 		share: false,
 		log: (sentence) => said.push(sentence),
@@ -56,6 +62,7 @@ export async function openSite(): Promise<Site> {
 		async close() {
 			await browser.close();
 			await server.close();
+			rmSync(homePath, { recursive: true, force: true });
 		},
 	};
 }
