@@ -46,28 +46,34 @@ def area_light(place, toward, size, power, colour=(1, 1, 1)):
 LAMPS = ("daylight", "overcast", "warm lamp", "mixed")
 
 
-def light_room(lamp, side=-1, upright=False):
+def light_room(lamp, side=-1, upright=False, reach=1.0, lift=1.0):
     """
-    Lights a subject about the origin that lies flat, or hangs `upright` and is seen from -y.
+    Lights a subject about the origin that lies flat, or hangs `upright` and is seen from -y. `reach` moves lamps away at the
+    same brightness (evener light), `lift` raises them (flatter folds).
     Returns (kelvin, light): the colour temperature and the linear sRGB of the light that falls on it.
     """
-    place = (lambda x, y, z: (x, -z, y)) if upright else (lambda x, y, z: (x, y, z))
+
+    def shine(x, y, z, size, power, colour=(1, 1, 1)):
+        place = (x * reach, -z * reach * lift, y * reach) if upright else (x * reach, y * reach, z * reach * lift)
+        near, far = np.linalg.norm((x, y, z)), np.linalg.norm(place)
+        area_light(place, (0, 0, 0), (size[0] * reach, size[1] * reach), power * (far / near) ** 2, colour)
+
     if lamp == "daylight":
         world_light((1, 1, 1), 0.3)
-        area_light(place(2.0 * side, 1.1, 1.15), (0, 0, 0), (1.0, 1.4), 120)
+        shine(2.0 * side, 1.1, 1.15, (1.0, 1.4), 120)
         return 6500, (1, 1, 1)
     if lamp == "overcast":
         world_light(lamp_colour(7500), 0.4)
-        area_light(place(1.6 * side, 1.0, 1.6), (0, 0, 0), (1.8, 1.8), 90, lamp_colour(7500))
+        shine(1.6 * side, 1.0, 1.6, (1.8, 1.8), 90, lamp_colour(7500))
         return 7500, lamp_colour(7500)
     if lamp == "warm lamp":
         world_light(lamp_colour(2900), 0.14)
-        area_light(place(1.2 * side, 0.8, 1.3), (0, 0, 0), (0.4, 0.4), 55, lamp_colour(2700))
+        shine(1.2 * side, 0.8, 1.3, (0.4, 0.4), 55, lamp_colour(2700))
         return 2700, lamp_colour(2700)
     if lamp == "mixed":
         world_light(lamp_colour(5000), 0.2)
-        area_light(place(2.0 * side, 0.6, 1.2), (0, 0, 0), (1.0, 1.5), 90)
-        area_light(place(-1.2 * side, 0.4, 1.5), (0, 0, 0), (0.3, 0.3), 30, lamp_colour(2900))
+        shine(2.0 * side, 0.6, 1.2, (1.0, 1.5), 90)
+        shine(-1.2 * side, 0.4, 1.5, (0.3, 0.3), 30, lamp_colour(2900))
         return 4300, tuple(0.5 + 0.5 * v for v in lamp_colour(2900))
     raise ValueError(f"Expected one of {LAMPS}, got {lamp}")
 
