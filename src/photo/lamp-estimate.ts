@@ -64,48 +64,84 @@ type Tally = {
 	readonly isFlat: boolean;
 };
 
+/** Linear light of each byte to the power of the mean. */
+const LINEAR_POWER = LINEAR.map((value) => value ** MINKOWSKI);
+
+/** Share of the sampled ground that has one and the same bytes; 0 without any ground. */
+function commonestShare(grounds: Uint32Array): number {
+	const sorted = grounds.slice().sort();
+	let most = 0;
+	for (let start = 0, at = 1; at <= sorted.length; at++) {
+		if (sorted[at] === sorted[start]) continue;
+		most = Math.max(most, at - start);
+		start = at;
+	}
+	return sorted.length === 0 ? 0 : most / sorted.length;
+}
+
+/** Summed linear light of the brightest tenth, channel by channel; of equally bright pixels the upper ones count. */
+function brightestTenth(rgb: Uint8Array, places: Uint32Array, light: Float64Array): [number, number, number] {
+	const count = Math.ceil(places.length / 10);
+	const least = light.slice().sort()[light.length - count]!;
+	const bright: [number, number, number] = [0, 0, 0];
+	const take = (at: number) => {
+		for (let k = 0; k < 3; k++) bright[k]! += LINEAR[rgb[at * 3 + k]!]!;
+	};
+	let taken = 0;
+	for (let i = 0; i < light.length; i++) {
+		if (light[i]! <= least) continue;
+		take(places[i]!);
+		taken++;
+	}
+	for (let i = 0; i < light.length && taken < count; i++) {
+		if (light[i] !== least) continue;
+		take(places[i]!);
+		taken++;
+	}
+	return bright;
+}
+
 /** Casts by two means over the background (shades of grey, and the bright tenth), and the luminance of the picture's brightest hundredth. */
 function tally(pixels: Pixels, labels: LabelMap): Tally {
 	const { widthPx, heightPx, rgb } = pixels;
 	const visible = visiblePixels(pixels);
-	const power = [0, 0, 0];
-	const colours = new Map<number, number>();
-	const light: { y: number; at: number }[] = [];
-	const frame: number[] = [];
+	const room = Math.ceil(widthPx / STEP) * Math.ceil(heightPx / STEP);
+	const frame = new Float64Array(room);
+	const grounds = new Uint32Array(room);
+	const places = new Uint32Array(room);
+	const light = new Float64Array(room);
+	let [seen, ground, lit] = [0, 0, 0];
+	let [red, green, blue] = [0, 0, 0];
 	for (let row = 0; row < heightPx; row += STEP) {
 		for (let column = 0; column < widthPx; column += STEP) {
 			const at = row * widthPx + column;
 			if (!visible[at]) continue;
-			const [r, g, b] = [rgb[at * 3]!, rgb[at * 3 + 1]!, rgb[at * 3 + 2]!];
+			const r = rgb[at * 3]!;
+			const g = rgb[at * 3 + 1]!;
+			const b = rgb[at * 3 + 2]!;
 			const y = 0.2126 * LINEAR[r]! + 0.7152 * LINEAR[g]! + 0.0722 * LINEAR[b]!;
-			frame.push(y);
+			frame[seen++] = y;
 			if (labels.classes[at] !== BACKGROUND) continue;
-			const colour = (r << 16) | (g << 8) | b;
-			colours.set(colour, (colours.get(colour) ?? 0) + 1);
+			grounds[ground++] = (r << 16) | (g << 8) | b;
 			if (Math.max(r, g, b) >= CLIPPED) continue;
-			light.push({ y, at });
-			for (const [k, byte] of [r, g, b].entries()) power[k]! += LINEAR[byte]! ** MINKOWSKI;
+			places[lit] = at;
+			light[lit++] = y;
+			red += LINEAR_POWER[r]!;
+			green += LINEAR_POWER[g]!;
+			blue += LINEAR_POWER[b]!;
 		}
 	}
-	frame.sort((a, b) => a - b);
-	light.sort((a, b) => b.y - a.y || a.at - b.at);
-	const brightest = frame[Math.floor(frame.length * 0.99)] ?? 0;
-	const range = Math.log2((brightest + LEAST_LIGHT) / ((frame[Math.floor(frame.length / 2)] ?? 0) + LEAST_LIGHT));
-	const grounds = [...colours.values()];
-	const isFlat =
-		grounds.reduce((most, count) => Math.max(most, count), 0) >
-		FLAT_SHARE * grounds.reduce((sum, count) => sum + count, 0);
-	if (light.length === 0) return { means: [], count: 0, brightest, range, isFlat };
-	const bright = [0, 0, 0];
-	for (const { at } of light.slice(0, Math.ceil(light.length / 10))) {
-		for (let k = 0; k < 3; k++) bright[k]! += LINEAR[rgb[at * 3 + k]!]!;
-	}
+	const sorted = frame.subarray(0, seen).sort();
+	const brightest = sorted[Math.floor(seen * 0.99)] ?? 0;
+	const range = Math.log2((brightest + LEAST_LIGHT) / ((sorted[Math.floor(seen / 2)] ?? 0) + LEAST_LIGHT));
+	const isFlat = commonestShare(grounds.subarray(0, ground)) > FLAT_SHARE;
+	if (lit === 0) return { means: [], count: 0, brightest, range, isFlat };
 	const floor = 1e-6;
-	const [r, g, b] = power.map((sum) => (sum / light.length) ** (1 / MINKOWSKI) + floor) as [number, number, number];
-	const [br, bg, bb] = bright.map((sum) => sum + floor) as [number, number, number];
+	const mean = (sum: number) => (sum / lit) ** (1 / MINKOWSKI) + floor;
+	const [br, bg, bb] = brightestTenth(rgb, places.subarray(0, lit), light.subarray(0, lit));
 	return {
-		means: [stopsOf(r, g, b), stopsOf(br, bg, bb)],
-		count: light.length * STEP * STEP,
+		means: [stopsOf(mean(red), mean(green), mean(blue)), stopsOf(br + floor, bg + floor, bb + floor)],
+		count: lit * STEP * STEP,
 		brightest,
 		range,
 		isFlat,
