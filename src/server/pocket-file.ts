@@ -1,6 +1,5 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import sharp from 'sharp';
 import type { Store } from '../store/store.ts';
 import type { Garment } from '../wardrobe/garment.ts';
 import type { PocketData } from '../wardrobe/pocket-data.ts';
@@ -23,6 +22,8 @@ function pictureSidePx(count: number): number {
 
 /** A small picture of each garment as a data address; '' where it has no photo, or no room is left. */
 export async function pocketPictures(store: Store, garments: readonly Garment[]): Promise<string[]> {
+	// Loaded here: nothing else in the server's own process needs it, and it takes a tenth of a second of every start.
+	const { default: sharp } = await import('sharp');
 	const side = pictureSidePx(garments.length);
 	let left = PICTURE_ROOM_BYTES;
 	const pictures: string[] = [];

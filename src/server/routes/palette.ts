@@ -1,5 +1,4 @@
 import type { FastifyInstance } from 'fastify';
-import sharp from 'sharp';
 import { Type } from 'typebox';
 import { paletteCss } from '../../store/export/palette-css.ts';
 import { paletteSvg } from '../../store/export/palette-svg.ts';
@@ -76,10 +75,13 @@ export function paletteRoutes(app: FastifyInstance, services: Services): void {
 		svg: { type: 'image/svg+xml', make: paletteSvg },
 		png: {
 			type: 'image/png',
-			make: (palette: Palette, name: string) =>
-				sharp(Buffer.from(paletteSvg(palette, name)))
+			make: async (palette: Palette, name: string) => {
+				// Loaded here, as in the pocket file: the server's own process draws nothing else.
+				const { default: sharp } = await import('sharp');
+				return sharp(Buffer.from(paletteSvg(palette, name)))
 					.png()
-					.toBuffer(),
+					.toBuffer();
+			},
 		},
 	};
 	for (const [ending, { type, make }] of Object.entries(formats)) {
