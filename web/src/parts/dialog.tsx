@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { Dialog as AriaDialog } from 'react-aria-components/Dialog';
 import { Heading } from 'react-aria-components/Heading';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
@@ -16,6 +16,14 @@ export function Dialog({
 	onClose: () => void;
 	children: ReactNode;
 }) {
+	useEffect(() => {
+		// A button that vanishes takes the focus with it; Escape must close the sheet all the same.
+		const onKey = (event: KeyboardEvent) => {
+			if (event.key === 'Escape' && document.activeElement === document.body) onClose();
+		};
+		document.addEventListener('keydown', onKey);
+		return () => document.removeEventListener('keydown', onKey);
+	}, [onClose]);
 	return (
 		<ModalOverlay className="shade" isOpen isDismissable onOpenChange={(open) => !open && onClose()}>
 			<Modal className={narrow ? 'dialog dialog-narrow' : 'dialog'}>

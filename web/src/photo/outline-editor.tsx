@@ -80,6 +80,12 @@ export function OutlineEditor({ photo }: { photo: PhotoRecord }) {
 	}, [id, byHand]);
 
 	useEffect(() => {
+		// Keeping an outline begins the editor anew, and the button that had the focus is gone: the keys go on at the picture.
+		if (loaded && document.activeElement === document.body)
+			canvas.current?.closest<HTMLElement>('[role="application"]')?.focus({ preventScroll: true });
+	}, [loaded]);
+
+	useEffect(() => {
 		if (loaded && edit && canvas.current) drawOutline(canvas.current, loaded.picture, edit.mask, edit);
 	}, [loaded, edit]);
 

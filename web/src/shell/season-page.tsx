@@ -5,6 +5,7 @@ import { useReport } from '../api/wardrobe.ts';
 import { Loading } from '../parts/loading.tsx';
 import { Problem } from '../parts/problem.tsx';
 import { addressOf, PLACE_NAMES, type PlaceInSeason } from './addresses.ts';
+import { rememberSeason } from './last-season.ts';
 import { StationPath } from './station-path.tsx';
 import { UndoBar } from './undo-bar.tsx';
 
@@ -34,6 +35,9 @@ export function SeasonPage({ seasonId, place }: { seasonId: string; place: Place
 	useEffect(() => {
 		document.title = name ? `${PLACE_NAMES[place]} · ${name} · Dyelot` : 'Dyelot';
 	}, [name, place]);
+	useEffect(() => {
+		if (name) rememberSeason(seasonId);
+	}, [name, seasonId]);
 	const link = (to: PlaceInSeason) => (
 		<Link href={addressOf(seasonId, to)} aria-current={to === place ? 'page' : undefined}>
 			{PLACE_NAMES[to]}
