@@ -32,8 +32,18 @@ const server = await serve({ homePath, port: 0, share: false, log: () => {} });
 const browser = await launch(await findBrowser());
 const address = server.address.replace(/\/$/, '');
 
+/** The answer to a request; a refusal ends the run with the program's own words. */
+async function send(method, path, body) {
+	const answer = await fetch(`${address}${path}`, {
+		method,
+		...(body ? { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) } : {}),
+	});
+	if (!answer.ok) throw new Error(`${method} ${path}: ${answer.status} ${await answer.text()}`);
+	return answer.json();
+}
+
 async function take(page, name) {
-	// The page keeps one request open for news, so that "no request" never comes.
+	// The page keeps one request open for news, so that "no request" never comes: half a second stands for it.
 	await page.getByRole('heading', { level: 1 }).first().waitFor();
 	await page.evaluate(async () => {
 		scrollTo(0, document.body.scrollHeight);
@@ -60,13 +70,11 @@ async function everyLook(pages) {
 
 try {
 	await everyLook([['start', address]]);
-	const season = await (await fetch(`${address}/api/demo`, { method: 'POST' })).json();
+	const season = await send('POST', '/api/demo');
 	await server.services.jobs.settled();
-	await fetch(`${address}/api/seasons/${season.id}/line-up/build`, {
-		method: 'POST',
-		headers: { 'content-type': 'application/json' },
-		body: JSON.stringify({ mustKeep: [], neverUse: [], prove: false }),
-	});
+	const choice = { mustKeep: [], neverUse: [] };
+	const { garmentIds } = await send('POST', `/api/seasons/${season.id}/line-up/build`, { ...choice, prove: false });
+	await send('PUT', `/api/seasons/${season.id}/line-up`, { ...choice, garmentIds });
 	await everyLook(PLACES.map((place) => [place, `${address}/season/${season.id}/${place}`]));
 	await everyLook([['seasons', `${address}/seasons`]]);
 
