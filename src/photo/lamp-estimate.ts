@@ -32,6 +32,8 @@ const STEP = 2;
 const WARM_SPREAD = 0.55;
 const GREEN_SPREAD = 0.12;
 const SURFACE_SPREAD = 0.4;
+/** Warmth that floors, wood and skin have by themselves on average, in stops: no lamp's doing. Measured on our renders and charts. */
+const SURFACE_WARMTH = 0.3;
 /** Warmth that lamps give in phone photos, in stops, and green or magenta: what lies outside is a coloured surface, and believed ever less. */
 const LAMP_WARMTH: readonly [number, number] = [-0.5, 1.6];
 const LAMP_GREEN = 0.35;
@@ -41,7 +43,7 @@ const FLAT_SHARE = 0.5;
 
 /** Luminance of the brightest hundredth in a well exposed picture, and how much of a lack is made up for. */
 const BRIGHTEST = 0.7;
-const EXPOSURE_STRENGTH = 0.75;
+const EXPOSURE_STRENGTH = 0.5;
 /** The same where clothes fill the frame: they may be dark by themselves. */
 const FILLED_EXPOSURE_STRENGTH = 0.4;
 /** Most stops of lack that are made up for: beyond, the picture shows dark things. */
@@ -171,7 +173,7 @@ export function lampEstimate(pixels: Pixels, labels: LabelMap): LampEstimate | n
 	}
 	const [one, other] = means as [CastStops, CastStops];
 	const seen = { red: (one.red + other.red) / 2, blue: (one.blue + other.blue) / 2 };
-	const [warmth, green] = [alongOf(seen), acrossOf(seen)];
+	const [warmth, green] = [alongOf(seen) - SURFACE_WARMTH, acrossOf(seen)];
 	const beyond =
 		Math.max(0, LAMP_WARMTH[0] - warmth, warmth - LAMP_WARMTH[1]) + Math.max(0, Math.abs(green) - LAMP_GREEN);
 	const noise = Math.hypot(SURFACE_SPREAD, one.red - other.red, one.blue - other.blue, 2 * beyond);
