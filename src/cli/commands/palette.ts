@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { derivePalette } from '../../wardrobe/palette.ts';
-import type { Palette } from '../../wardrobe/palette-colour.ts';
+import type { Palette, PaletteColour } from '../../wardrobe/palette-colour.ts';
 import type { Reading } from '../../wardrobe/reading.ts';
 import { readInOrder } from '../read-photos.ts';
 import { UsageError } from '../usage.ts';
@@ -18,16 +18,22 @@ export const jsonOfPalette = (palette: Palette): object => ({
 	})),
 });
 
+/** How sure a colour is, in words. */
+function surenessOf({ photos, firmness, origin }: PaletteColour): string {
+	if (origin === 'by-hand') return 'added by hand';
+	const seen = `in ${photos} ${photos === 1 ? 'picture' : 'pictures'}`;
+	// A board of one picture cannot be resampled: nothing can be said of firmness.
+	if (firmness >= 0.5 || (photos <= 1 && firmness === 0)) return seen;
+	return `${seen}, tentative: ${Math.round(firmness * 100)} % of resampled boards bring it back`;
+}
+
 /** One line a colour, for people. */
 export function textOfPalette(palette: Palette): string {
 	return palette.colours
-		.map(({ lab, weight, role, name, label, photos, firmness }) => {
-			const sure =
-				firmness < 0.5
-					? `tentative: only ${Math.round(firmness * 100)} % of resampled boards bring it back`
-					: `in ${photos} pictures`;
+		.map((colour) => {
+			const { lab, weight, role, name, label } = colour;
 			const shown = lab.map((n) => n.toFixed(1).padStart(6)).join('');
-			return `  ${role.padEnd(6)} ${String(Math.round(weight * 100)).padStart(3)} %  L*a*b*${shown}  ${label ? `${label} (${name})` : name}, ${sure}`;
+			return `  ${role.padEnd(6)} ${String(Math.round(weight * 100)).padStart(3)} %  L*a*b*${shown}  ${label ? `${label} (${name})` : name}, ${surenessOf(colour)}`;
 		})
 		.join('\n');
 }
