@@ -2,6 +2,7 @@ import sharp from 'sharp';
 import { slotOfKind } from '../wardrobe/kind.ts';
 import type { PhotoKind, Reading } from '../wardrobe/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/slot.ts';
+import { parseByColour } from './cloth-colours.ts';
 import { kindGuesses } from './kind-guesses.ts';
 import { cleanedLabels } from './label-cleaning.ts';
 import type { Parse } from './parser.ts';
@@ -66,10 +67,15 @@ async function maskAt(mask: Uint8Array, { widthPx, heightPx }: Pixels): Promise<
 	return grey.map((value) => (value >= 128 ? 1 : 0));
 }
 
+/** The label of the photo's largest slot: what pixels take that join the clothes. */
+function largestLabel(classes: Uint8Array): number {
+	const [largest] = areaBySlot(classes).keys();
+	return SLOTS.indexOf(largest ?? 'top') + 1;
+}
+
 /** Pixels the user added take the likeliest slot around: the largest one of the photo. */
 function withMask(classes: Uint8Array, mask: Uint8Array): Uint8Array {
-	const [largest] = areaBySlot(classes).keys();
-	const filler = SLOTS.indexOf(largest ?? 'top') + 1;
+	const filler = largestLabel(classes);
 	return classes.map((label, i) =>
 		mask[i] === 1 ? (isClothes(label) ? label : filler) : isClothes(label) ? 0 : label,
 	);
@@ -88,7 +94,9 @@ export async function outlineOf(
 	const scene: Outline = { photoKind: 'scene', labels: { ...size, classes: parse.classes }, kindGuesses: [] };
 	if (options.asScene) return scene;
 	let photoKind = photoKindOf(parse);
-	let classes = photoKind === 'scene' ? parse.classes : cleanedLabels(parse, photoKind);
+	const corrected =
+		photoKind === 'single' && !pixels.alpha ? parseByColour(pixels, parse, largestLabel(parse.classes)) : parse;
+	let classes = photoKind === 'scene' ? parse.classes : cleanedLabels(corrected, photoKind);
 	if (options.mask) {
 		classes = withMask(classes, await maskAt(options.mask, pixels));
 		if (photoKind === 'scene') photoKind = 'single';

@@ -15,7 +15,7 @@ export type Parse = LabelMap & {
 /** Where the photo lies inside the network's picture. */
 type Frame = { readonly left: number; readonly top: number; readonly widthPx: number; readonly heightPx: number };
 
-/** The photo fitted into the network's picture, with its own mean colour around it. */
+/** The photo fitted into the network's picture, its edge drawn out around it. */
 async function letterboxed(
 	pixels: Pixels,
 	widthPx: number,
@@ -30,16 +30,19 @@ async function letterboxed(
 		.resize(fitted.width, fitted.height, { fit: 'fill' })
 		.raw()
 		.toBuffer();
-	const sums = [0, 0, 0];
-	for (let i = 0; i < small.length; i++) sums[i % 3]! += small[i]!;
-	const mean = sums.map((sum) => Math.round((sum * 3) / small.length));
-	const rgb = new Uint8Array(widthPx * heightPx * 3);
-	for (let i = 0; i < rgb.length; i++) rgb[i] = mean[i % 3]!;
+	// Around it the photo's outermost pixels go on: a plain colour there would look like the ground, and the real ground like the garment.
 	const left = Math.floor((widthPx - fitted.width) / 2);
 	const top = Math.floor((heightPx - fitted.height) / 2);
-	for (let row = 0; row < fitted.height; row++) {
-		rgb.set(small.subarray(row * fitted.width * 3, (row + 1) * fitted.width * 3), ((top + row) * widthPx + left) * 3);
-	}
+	const rgb = await sharp(small, { raw: { ...fitted, channels: 3 } })
+		.extend({
+			left,
+			top,
+			right: widthPx - fitted.width - left,
+			bottom: heightPx - fitted.height - top,
+			extendWith: 'copy',
+		})
+		.raw()
+		.toBuffer();
 	return {
 		rgb,
 		frame: {
