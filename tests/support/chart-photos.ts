@@ -24,16 +24,6 @@ const truth = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as
 	readonly charts: readonly Omit<ChartPhoto, 'bytes'>[];
 };
 
-/** True CIELAB colours of the 24 patches, patch 1 first (worked out from published spectra, see fixtures/charts/README.md). */
-const CHART_PATCHES: readonly Lab65[] = truth.patches.map(({ lab }) => lab);
-
-/** Number of the first of the six grey patches, counted from 0; the white one. */
-const FIRST_GREY = 18;
-
 /** The thirty synthesised photos of the chart. */
 export const chartPhotos = (): ChartPhoto[] =>
 	truth.charts.map((chart) => ({ ...chart, bytes: readFileSync(new URL(chart.file, folder)) }));
-
-/** Middle of every patch of a photo, patch 1 first. */
-const patchMiddles = ({ boxes }: ChartPhoto) =>
-	boxes.map(({ x, y, width, height }) => ({ x: x + width / 2, y: y + height / 2 }));
