@@ -89,15 +89,15 @@ export async function writeBackup(homePath: string, to: NodeJS.WritableStream): 
 			.map(({ path }) => path);
 	};
 	try {
-		// Whichever fails first says why: the home cannot be read, or the archive cannot be written.
-		const [damaged] = await Promise.all([
-			write().catch((error: unknown) => {
-				pack.destroy(error as Error);
-				throw error;
-			}),
-			written,
-		]);
-		return damaged;
+		const writing = write().catch((error: unknown) => {
+			pack.destroy(error as Error);
+			throw error;
+		});
+		// Both have ended before the snapshot goes; an archive that cannot be written says more than the packing that it stopped.
+		const [packed, delivered] = await Promise.allSettled([writing, written]);
+		if (delivered.status === 'rejected') throw delivered.reason;
+		if (packed.status === 'rejected') throw packed.reason;
+		return packed.value;
 	} finally {
 		await rm(work, { recursive: true, force: true });
 	}

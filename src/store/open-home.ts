@@ -4,9 +4,9 @@ import { join } from 'node:path';
 import { checkHome } from './check-home.ts';
 import { directoryPhotoFiles } from './directory-photo-files.ts';
 import { lockHome } from './home-lock.ts';
-import { migrateToNewest } from './migrations/all.ts';
+import { migrateToNewest, newerHome } from './migrations/all.ts';
 import { sqlStore } from './sql-store.ts';
-import { openSqlite, type SqliteDatabase } from './sqlite/sqlite-database.ts';
+import { closeSqlite, openSqlite, type SqliteDatabase } from './sqlite/sqlite-database.ts';
 import type { Store } from './store.ts';
 import { thingsIn } from './things.ts';
 
@@ -41,6 +41,15 @@ export function checkDatabase(connection: SqliteDatabase['connection'], path: st
 	throw damaged(path, complaints.map(({ quick_check }) => quick_check).join('; '));
 }
 
+/** Throws where a later program has changed the schema. */
+function refuseNewerHome(connection: SqliteDatabase['connection']): void {
+	const tables = connection.prepare("SELECT name FROM sqlite_master WHERE name = 'kysely_migration'").all();
+	if (tables.length === 0) return;
+	const applied = connection.prepare('SELECT name FROM kysely_migration').all() as { name: string }[];
+	const newer = newerHome(applied.map(({ name }) => name));
+	if (newer) throw newer;
+}
+
 /** Opens a home, making it where there is none; brings its schema up to date; looks for damage. */
 export async function openHome(homePath: string, { now }: { readonly now: () => Date }): Promise<OpenHome> {
 	await mkdir(homePath, { recursive: true });
@@ -49,8 +58,10 @@ export async function openHome(homePath: string, { now }: { readonly now: () => 
 	let database: SqliteDatabase | null = null;
 	try {
 		const isNew = !existsSync(path);
-		database = openSqlite(path);
-		checkDatabase(database.connection, path);
+		database = openSqlite(path, (connection) => {
+			checkDatabase(connection, path);
+			refuseNewerHome(connection);
+		});
 		const { db } = database;
 		await migrateToNewest(db);
 		const findings = isNew ? [] : await checkHome(homePath, db, now);
@@ -61,13 +72,16 @@ export async function openHome(homePath: string, { now }: { readonly now: () => 
 			database,
 			findings,
 			close: async () => {
-				await store.close();
-				unlock();
+				try {
+					await store.close();
+				} finally {
+					unlock();
+				}
 			},
 		};
 	} catch (error) {
 		// Through the connection: the query builder closes only what it has used.
-		if (database?.connection.isOpen) database.connection.close();
+		if (database) closeSqlite(database.connection);
 		unlock();
 		throw speaksOfDamage(error) ? damaged(path, error.message) : error;
 	}

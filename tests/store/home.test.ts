@@ -64,6 +64,15 @@ describe('a home', () => {
 		await (await open(path)).close();
 	});
 
+	it('is one database file again once closed, with nothing left to merge', async () => {
+		const path = temporaryFolder();
+		const home = await open(path);
+		await home.store.garments.put(garmentDetails({ id: 'g1' }), 'Added');
+		await home.store.garments.list();
+		await home.close();
+		expect(readdirSync(path).filter((name) => name.startsWith('dyelot'))).toEqual(['dyelot.sqlite']);
+	});
+
 	it('writes so that an answered change is on disk', async () => {
 		const home = await open(temporaryFolder());
 		const pragma = (name: string) => Object.values(home.database.connection.prepare(`PRAGMA ${name}`).get() ?? {})[0];

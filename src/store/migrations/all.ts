@@ -10,6 +10,15 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = { '0001-first': f
 /** The home was made by a later program than this one. */
 export class NewerHomeError extends Error {}
 
+const refusal = () =>
+	new NewerHomeError(
+		'Expected a home made by this version of Dyelot or an earlier one; this home was made by a later one. Nothing was changed: start the newer program.',
+	);
+
+/** The refusal of a home where the given migrations were applied, or null where this program knows them all. */
+export const newerHome = (applied: readonly string[]): NewerHomeError | null =>
+	applied.every((name) => Object.hasOwn(MIGRATIONS, name)) ? null : refusal();
+
 const errorOf = (error: unknown): Error => (error instanceof Error ? error : new Error(String(error)));
 
 /**
@@ -27,10 +36,5 @@ export async function migrateToNewest(
 	});
 	const { error } = await migrator.migrateToLatest();
 	if (!error) return;
-	if (/corrupted migrations/.test(errorOf(error).message)) {
-		throw new NewerHomeError(
-			'Expected a home made by this version of Dyelot or an earlier one; this home was made by a later one. Nothing was changed: start the newer program.',
-		);
-	}
-	throw errorOf(error);
+	throw /corrupted migrations/.test(errorOf(error).message) ? refusal() : errorOf(error);
 }

@@ -20,6 +20,22 @@ function dialectStatement(connection: Connection, sql: string) {
 	};
 }
 
+/**
+ * Merges the write-ahead log into the database and closes it. Closing alone would not: statements wait for the garbage collector, and as
+ * long as one is left SQLite keeps the file and its log in use. Where merging cannot be done (a full disk, a backup that still reads) nothing
+ * is lost: the log stays beside the database and is merged at the next opening.
+ */
+export function closeSqlite(connection: Connection): void {
+	if (!connection.isOpen) return;
+	try {
+		connection.exec('PRAGMA journal_mode = DELETE');
+	} catch {
+		// It cannot be merged now (a full disk, a backup that still reads). Nothing is lost: the log stays beside the database and is merged
+		// at the next opening.
+	}
+	connection.close();
+}
+
 /** SQLite undoes changes of tables like any other change; the query builder must know it, or a migration stopped halfway would stay so. */
 class TransactionalSqliteAdapter extends SqliteAdapter {
 	override get supportsTransactionalDdl(): boolean {
@@ -33,10 +49,14 @@ class TransactionalSqliteDialect extends SqliteDialect {
 	}
 }
 
-/** Opens the file so that an answered change is on disk: write-ahead log, synchronous FULL. */
-export function openSqlite(path: string): SqliteDatabase {
+/**
+ * Opens the file so that an answered change is on disk: write-ahead log, synchronous FULL. `check` looks at it first, before anything in it is
+ * changed, and may throw.
+ */
+export function openSqlite(path: string, check: (connection: Connection) => void = () => {}): SqliteDatabase {
 	const connection = new DatabaseSync(path);
 	try {
+		check(connection);
 		connection.exec(
 			'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 5000;',
 		);
@@ -44,6 +64,9 @@ export function openSqlite(path: string): SqliteDatabase {
 		connection.close();
 		throw error;
 	}
-	const database = { close: () => connection.close(), prepare: (sql: string) => dialectStatement(connection, sql) };
+	const database = {
+		close: () => closeSqlite(connection),
+		prepare: (sql: string) => dialectStatement(connection, sql),
+	};
 	return { db: new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }) }), connection };
 }
