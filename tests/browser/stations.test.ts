@@ -5,7 +5,17 @@ import type { Report } from '../../src/wardrobe/report.ts';
 import type { Season } from '../../src/wardrobe/season.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
-const PLACES = ['look-back', 'direction', 'sort', 'line-up', 'wish-list', 'shop', 'garments', 'season'] as const;
+const PLACES = [
+	'look-back',
+	'direction',
+	'sort',
+	'line-up',
+	'wish-list',
+	'shop',
+	'garments',
+	'season',
+	'sheet',
+] as const;
 
 describe.skipIf(!hasBrowser())('the stations, over the demo', () => {
 	let site: Site;
