@@ -24,6 +24,9 @@ SEASON = {
     "targetCount": 24,
     "quotas": {"top": 7, "outer": 3, "bottom": 5, "full": 2, "legwear": 2, "shoes": 3, "accessory": 2},
     "warmthNeed": 2,
+    # This board has more than five colour themes: with five, river green and ink fall into one tentative colour (measured).
+    "baseCount": 3,
+    "colourCount": 7,
     "waitingDays": 30,
     "notes": "Mornings at the hives, evenings in the classroom, the same day and the same clothes. Rain from the west; the classroom is overheated.",
     "feltGaps": [

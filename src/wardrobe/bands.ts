@@ -4,6 +4,7 @@ import { colourName } from '../colour/name.ts';
 import type { Garment } from './garment.ts';
 import { slotOfKind } from './kind.ts';
 import type { Palette } from './palette-colour.ts';
+import { reachOf } from './palette-reach.ts';
 import { slotSize } from './slot-size.ts';
 import { partialTransport } from './transport.ts';
 
@@ -37,11 +38,6 @@ export type Bands = {
 	readonly threads: readonly Thread[];
 };
 
-/**
- * Farthest (CIEDE2000, beyond the palette colour's own spread) that a held colour still covers an asked one: 10, the distance at which a
- * picture counts as holding a palette colour.
- */
-const COVERS_WITHIN = 10;
 /** Held colours nearer than this are drawn as one thread: two cloths of the same colour to the eye. */
 const SAME_COLOUR_WITHIN = 6;
 
@@ -93,7 +89,7 @@ export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {
 		swatches.map(({ amount }) => amount),
 		colours.map(({ weight }) => weight),
 		cost,
-		colours.map(({ spread }) => COVERS_WITHIN + spread),
+		colours.map(reachOf),
 	);
 	const { labs, groupOf } = colourGroups(swatches);
 	const asked = colours.map(({ id, weight }, index) => ({

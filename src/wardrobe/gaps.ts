@@ -9,6 +9,7 @@ import { mainSwatch } from './main-colour.ts';
 import type { MissingPiece } from './missing-piece.ts';
 import { type Pairing, slotsWearing } from './pairings.ts';
 import type { PaletteColour } from './palette-colour.ts';
+import { reachOf } from './palette-reach.ts';
 import { heldGarments, type SeasonInput } from './season-input.ts';
 import { SLOTS, type Slot } from './slot.ts';
 
@@ -56,7 +57,7 @@ function storedNear(spare: readonly Garment[], slot: Slot | null, colour: Palett
 			const main = mainSwatch(garment)?.lab;
 			if (!main) return [];
 			const distance = deltaE2000Of(main[0], main[1], main[2], colour.lab[0], colour.lab[1], colour.lab[2]);
-			return distance <= WORN_WITHIN + colour.spread ? [{ garment, distance }] : [];
+			return distance <= reachOf(colour) ? [{ garment, distance }] : [];
 		})
 		.sort((a, b) => a.distance - b.distance || (a.garment.id < b.garment.id ? -1 : 1));
 	return near[0]?.garment ?? null;

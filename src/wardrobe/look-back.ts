@@ -3,6 +3,7 @@ import { nearestColour } from './fit.ts';
 import type { Garment } from './garment.ts';
 import { slotOfKind } from './kind.ts';
 import type { Palette } from './palette-colour.ts';
+import { reachOf } from './palette-reach.ts';
 import { SLOTS, type Slot } from './slot.ts';
 import { slotSize } from './slot-size.ts';
 import type { Wear } from './wear.ts';
@@ -76,9 +77,6 @@ function garmentWear(garment: Garment, dates: readonly string[], today: string):
 	};
 }
 
-/** A swatch counts for a palette colour within this of it, beyond its spread: the distance that covers. */
-const COUNTS_WITHIN = 10;
-
 function colourShares(
 	garments: readonly Garment[],
 	wearsOf: (id: string) => number,
@@ -89,7 +87,7 @@ function colourShares(
 	for (const garment of garments) {
 		for (const { lab, share } of garment.swatches) {
 			const nearest = nearestColour(lab, palette);
-			const id = nearest && nearest.beyondSpread <= COUNTS_WITHIN ? nearest.colour.id : null;
+			const id = nearest && nearest.distance <= reachOf(nearest.colour) ? nearest.colour.id : null;
 			const area = share * slotSize(slotOfKind(garment.kind));
 			owned.set(id, (owned.get(id) ?? 0) + area);
 			worn.set(id, (worn.get(id) ?? 0) + area * wearsOf(garment.id));

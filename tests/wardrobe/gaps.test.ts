@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { generatedWardrobe } from '../../bench/generated-wardrobe.ts';
+import type { Lab65 } from '../../src/colour/lab65.ts';
 import { bandsOf } from '../../src/wardrobe/bands.ts';
 import { gapsOf } from '../../src/wardrobe/gaps.ts';
 import { missingPieces } from '../../src/wardrobe/missing-piece.ts';
@@ -55,6 +56,15 @@ describe('the two bands', () => {
 			}),
 			{ numRuns: 60, seed: 1 },
 		);
+	});
+
+	it('let no charcoal cover a wide blue-green: a colour reaches as far as its spread, not beyond it', () => {
+		// The two colours of the demo whose mix of river green and ink had a spread of 14: charcoal lies 17 from it.
+		const palette = { colours: [aPaletteColour('wide', [42, -15, -10], { spread: 14.4, weight: 1 })] };
+		const missingWith = (lab: Lab65) => bandsOf(palette, [aGarment({ id: 'g', lab })]).asked[0]!.missing;
+		expect(missingWith([33, 0, -5])).toBeCloseTo(1, 9);
+		// Within the spread it still counts.
+		expect(missingWith([41, -2, -9])).toBeCloseTo(0, 9);
 	});
 
 	it('say what is missing and what is left over', () => {
