@@ -4,7 +4,8 @@ import { defineConfig } from 'vite';
 export default defineConfig({
 	root: 'web/pocket',
 	build: {
-		outDir: '../dist/pocket',
+		// Beside the page's own folder, which every build of the page empties.
+		outDir: '../dist-pocket',
 		emptyOutDir: true,
 		target: 'es2022',
 		lib: { entry: 'main.ts', formats: ['iife'], name: 'pocket', fileName: () => 'pocket.js' },

@@ -61,8 +61,11 @@ const pageSources = [
 	...filesBelow('src/colour'),
 	...filesBelow('src/wardrobe'),
 	'vite.config.ts',
+	'vite.pocket.config.ts',
 ];
-const built = existsSync(at('web/dist/index.html')) && statSync(at('web/dist/index.html')).size > 0;
+const built = ['web/dist/index.html', 'web/dist-pocket/pocket.js'].every(
+	(path) => existsSync(at(path)) && statSync(at(path)).size > 0,
+);
 onceFor(at('node_modules', '.dyelot-page'), hashOf([...pageSources, 'package-lock.json']), built, () => {
 	console.log('Building the page ...');
 	for (const config of ['vite.config.ts', 'vite.pocket.config.ts']) {

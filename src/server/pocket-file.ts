@@ -49,7 +49,7 @@ export async function pocketFile(data: PocketData): Promise<string> {
 	const [page, style, script] = await Promise.all([
 		partOf('pocket/pocket.html'),
 		partOf('pocket/pocket.css'),
-		partOf('dist/pocket/pocket.js'),
+		partOf('dist-pocket/pocket.js'),
 	]);
 	const parts: Readonly<Record<string, string>> = {
 		style: `<style>${style}</style>`,

@@ -35,7 +35,9 @@ describe.skipIf(!hasBrowser())('the pocket page, as a file on a phone without a 
 		site = await openSite({ demo: true });
 		const { id } = (await site.services.store.seasons.list())[0]!;
 		({ palette } = (await (await fetch(`${site.address}/api/seasons/${id}/palette`)).json()) as { palette: Palette });
-		file = await (await fetch(`${site.address}/api/seasons/${id}/pocket`)).text();
+		const answer = await fetch(`${site.address}/api/seasons/${id}/pocket`);
+		expect(answer.status).toBe(200);
+		file = await answer.text();
 		folder = await mkdtemp(join(tmpdir(), 'dyelot-pocket-'));
 		await writeFile(join(folder, 'pocket.html'), file);
 		opened = await site.open({ offline: true, viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true });
