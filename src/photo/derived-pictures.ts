@@ -17,7 +17,9 @@ function rawOf(pixels: Pixels) {
 	if (!alpha) return sharp(rgb, { raw: { width, height, channels: 3 } });
 	const rgba = new Uint8Array(width * height * 4);
 	for (let i = 0; i < alpha.length; i++) {
-		rgba.set(rgb.subarray(i * 3, i * 3 + 3), i * 4);
+		rgba[i * 4] = rgb[i * 3]!;
+		rgba[i * 4 + 1] = rgb[i * 3 + 1]!;
+		rgba[i * 4 + 2] = rgb[i * 3 + 2]!;
 		rgba[i * 4 + 3] = alpha[i]!;
 	}
 	return sharp(rgba, { raw: { width, height, channels: 4 } });

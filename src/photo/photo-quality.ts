@@ -22,7 +22,9 @@ export function photoQuality({ widthPx, rgb }: Pixels, labels: LabelMap | null):
 	const steps = new Uint32Array(256);
 	let [clothes, clipped] = [0, 0];
 	for (let at = 0; at < count; at++) {
-		const [r, g, b] = [rgb[at * 3]!, rgb[at * 3 + 1]!, rgb[at * 3 + 2]!];
+		const r = rgb[at * 3]!;
+		const g = rgb[at * 3 + 1]!;
+		const b = rgb[at * 3 + 2]!;
 		brightness[Math.round(0.2126 * r + 0.7152 * g + 0.0722 * b)]!++;
 		if (at % widthPx !== 0) steps[Math.abs(g - rgb[at * 3 - 2]!)]!++;
 		if (labels !== null && !isClothes(labels.classes[at]!)) continue;
