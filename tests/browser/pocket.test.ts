@@ -13,7 +13,7 @@ import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/ope
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}`, import.meta.url));
 const { planted } = JSON.parse(readFileSync(demo('scenario.json'), 'utf8')) as {
-	planted: { gap: { lab: Lab65; answeredBy: string }; offCandidate: string };
+	planted: { gap: { lab: Lab65; answeredBy: string }; loner: string };
 };
 
 /** `L* 50  C* 26  h 200°` back to Lab. */
@@ -86,9 +86,10 @@ describe.skipIf(!hasBrowser())('the pocket page, as a file on a phone without a 
 		expect(deltaE2000(read, planted.gap.lab)).toBeLessThanOrEqual(error);
 	});
 
-	it('a piece outside the palette is not said to fit', async () => {
-		await tapPiece(planted.offCandidate, 'raincoat');
+	it('a piece far from the palette is not said to fit, and one like it in the wardrobe is named', async () => {
+		await tapPiece(planted.loner, 'shirt');
 		expect(await page.locator('#answer h2').textContent()).toMatch(/^. (off|unsure)$/);
+		expect(await page.locator('#answer').textContent()).toContain('You own something like it: Fuchsia blouse');
 	});
 
 	it('the keyboard can tap, too', async () => {
