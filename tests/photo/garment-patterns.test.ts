@@ -7,7 +7,7 @@ import { readPhoto } from '../../src/photo/read-photo.ts';
 const folder = process.env.DYELOT_GARMENTS;
 
 describe.skipIf(!folder)('the pattern of real garments', () => {
-	it('agrees with what people saw in at least three of four photos', async () => {
+	it('agrees with what people saw in at least four of five photos', async () => {
 		const rows = readFileSync(new URL('../../fixtures/garment-patterns/labels.csv', import.meta.url), 'utf8')
 			.trim()
 			.split('\n')
@@ -19,6 +19,6 @@ describe.skipIf(!folder)('the pattern of real garments', () => {
 			const result = await readPhoto(join(folder!, file!));
 			if (result.ok && [pattern, ...also!.split(' ')].includes(result.reading.pattern.type)) agreed++;
 		}
-		expect(agreed).toBeGreaterThanOrEqual(75);
+		expect(agreed).toBeGreaterThanOrEqual(80);
 	}, 300_000);
 });
