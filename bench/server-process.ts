@@ -41,27 +41,38 @@ export async function startServer(homePath: string): Promise<BenchServer> {
 	};
 }
 
-/** Resident memory in MB of a process and all below it (Linux); threads are part of their process. */
-export function residentMb(pid: number): number {
-	const statusOf = (id: string) => {
-		try {
-			return readFileSync(`/proc/${id}/status`, 'utf8');
-		} catch {
-			// The process ended between listing and reading: it holds no memory.
-			return '';
-		}
-	};
-	const all = readdirSync('/proc').filter((name) => /^\d+$/.test(name));
-	const parents = new Map(all.map((id) => [Number(id), Number(/PPid:\s+(\d+)/.exec(statusOf(id))?.[1] ?? 0)]));
+/** A file of a process under /proc (Linux). */
+function toldOf(id: number, file: 'status' | 'stat'): string {
+	try {
+		return readFileSync(`/proc/${id}/${file}`, 'utf8');
+	} catch {
+		// The process ended between listing and reading: it holds nothing.
+		return '';
+	}
+}
+
+/** A process and all below it: photos are read in a child of the server. */
+function familyOf(pid: number): number[] {
+	const all = readdirSync('/proc')
+		.filter((name) => /^\d+$/.test(name))
+		.map(Number);
+	const parents = new Map(all.map((id) => [id, Number(/PPid:\s+(\d+)/.exec(toldOf(id, 'status'))?.[1] ?? 0)]));
 	const isOurs = (id: number): boolean => id === pid || (id > 1 && isOurs(parents.get(id) ?? 0));
-	const kilobytes = all
-		.filter((id) => isOurs(Number(id)))
-		.map((id) => Number(/VmRSS:\s+(\d+)/.exec(statusOf(id))?.[1] ?? 0));
+	return all.filter(isOurs);
+}
+
+/** Resident memory in MB of a process and all below it (Linux); threads are part of their process, pages shared by two count twice. */
+export function residentMb(pid: number): number {
+	const kilobytes = familyOf(pid).map((id) => Number(/VmRSS:\s+(\d+)/.exec(toldOf(id, 'status'))?.[1] ?? 0));
 	return kilobytes.reduce((sum, one) => sum + one, 0) / 1024;
 }
 
-/** CPU seconds used by a process so far, all its threads (Linux). */
+/** CPU seconds used so far by a process and all below it, those that have ended included (Linux: 100 ticks a second). */
 export function cpuSeconds(pid: number): number {
-	const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1]!.split(' ');
-	return (Number(fields[11]) + Number(fields[12])) / 100;
+	const ticks = familyOf(pid).map((id) => {
+		// After the name in brackets: user and system time are the 12th and 13th field, those of ended children follow (proc(5)).
+		const fields = (toldOf(id, 'stat').split(') ')[1] ?? '').split(' ').slice(11, 15);
+		return fields.reduce((sum, field) => sum + Number(field), 0);
+	});
+	return ticks.reduce((sum, one) => sum + one, 0) / 100;
 }
