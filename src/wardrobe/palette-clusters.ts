@@ -1,6 +1,6 @@
 import { clusterLab } from '../colour/cluster.ts';
 import type { Lab65 } from '../colour/lab65.ts';
-import { distanceBetween, type PoolPoint, splitNeutrals } from './palette-pool.ts';
+import { distanceBetween, type PoolPoint, REACH, splitNeutrals } from './palette-pool.ts';
 
 /** A colour found in the pool, before it is named and given its role. */
 export type PaletteCluster = {
@@ -29,27 +29,41 @@ function spreadAround(centre: Lab65, points: readonly PoolPoint[]): number {
 	return 0;
 }
 
+/** The point with the least weighted distance to all others: their middle, and a colour that a picture really holds. First of equals. */
+function medoidOf(points: readonly PoolPoint[]): Lab65 {
+	const costs = points.map(({ lab }) =>
+		points.reduce((sum, other) => sum + other.weight * distanceBetween(lab, other.lab), 0),
+	);
+	return points[costs.indexOf(Math.min(...costs))]!.lab;
+}
+
+/**
+ * The mean where some picture holds it. The mean of rust and honey is an orange that nobody wears, and would vouch for orange clothes:
+ * where no point lies within reach of the mean, the points' own middle takes its place.
+ */
+const centreHeld = (mean: Lab65, points: readonly PoolPoint[]): Lab65 =>
+	points.some(({ lab }) => distanceBetween(lab, mean) <= REACH) ? mean : medoidOf(points);
+
 /** At most `count` clusters of the points, by weighted k-means in CIELAB; fewer where some would be one colour. */
 function clustersOf(points: readonly PoolPoint[], count: number, neutral: boolean): PaletteCluster[] {
 	for (let k = Math.min(count, points.length); k > 0; k--) {
-		const { centres, labels } = clusterLab(
+		const { centres: means, labels } = clusterLab(
 			Float32Array.from(points.flatMap(({ lab }) => [...lab])),
 			Float32Array.from(points, ({ weight }) => weight),
 			k,
 		);
+		const members = means.map((_, index) => points.filter((__, point) => labels[point] === index));
+		const centres = means.map((mean, index) => centreHeld(mean, members[index]!));
 		const twice = centres.some((one, index) =>
 			centres.slice(index + 1).some((other) => distanceBetween(one, other) < ONE_COLOUR_WITHIN),
 		);
 		if (twice) continue;
-		return centres.map((lab, index) => {
-			const members = points.filter((_, point) => labels[point] === index);
-			return {
-				lab,
-				weight: members.reduce((sum, { weight }) => sum + weight, 0),
-				spread: spreadAround(lab, members),
-				neutral,
-			};
-		});
+		return centres.map((lab, index) => ({
+			lab,
+			weight: members[index]!.reduce((sum, { weight }) => sum + weight, 0),
+			spread: spreadAround(lab, members[index]!),
+			neutral,
+		}));
 	}
 	return [];
 }

@@ -13,7 +13,7 @@ import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/ope
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}`, import.meta.url));
 const { planted } = JSON.parse(readFileSync(demo('scenario.json'), 'utf8')) as {
-	planted: { gap: { lab: Lab65; answeredBy: string }; loner: string };
+	planted: { gap: { lab: Lab65; answeredBy: string }; loner: string; offCandidate: string };
 };
 
 /** `L* 50  C* 26  h 200°` back to Lab. */
@@ -90,6 +90,11 @@ describe.skipIf(!hasBrowser())('the pocket page, as a file on a phone without a 
 		await tapPiece(planted.loner, 'shirt');
 		expect(await page.locator('#answer h2').textContent()).toMatch(/^. (off|unsure)$/);
 		expect(await page.locator('#answer').textContent()).toContain('You own something like it: Fuchsia blouse');
+	});
+
+	it('a piece between two palette colours, in a colour that no picture wears, is not said to fit', async () => {
+		await tapPiece(planted.offCandidate, 'raincoat');
+		expect(await page.locator('#answer h2').textContent()).toMatch(/^. (off|unsure)$/);
 	});
 
 	it('the keyboard can tap, too', async () => {

@@ -92,6 +92,32 @@ describe('the palette of a board', () => {
 		expect(found.firmness).toBeLessThan(0.95);
 	});
 
+	it('never shows a colour that no picture holds, such as the orange between rust and honey', () => {
+		const rust: Lab65 = [46, 33, 37];
+		const honey: Lab65 = [70, 14, 56];
+		const board = [rust, rust, honey].map((lab) => aReading([aSwatch(lab, 1, 'top')]));
+		const [only] = derivePalette(board, { baseCount: 0, colourCount: 1 }).colours;
+		// Their mean lies more than 10 from both.
+		expect(deltaE2000(only!.lab, rust)).toBeLessThan(1e-6);
+		const lab = fc.tuple(
+			fc.double({ min: 5, max: 95, noNaN: true }),
+			fc.double({ min: -60, max: 60, noNaN: true }),
+			fc.double({ min: -60, max: 60, noNaN: true }),
+		);
+		fc.assert(
+			fc.property(
+				fc.array(lab, { minLength: 1, maxLength: 12 }),
+				fc.integer({ min: 1, max: 6 }),
+				(labs, colourCount) => {
+					const readings = labs.map((one) => aReading([aSwatch(one, 1, 'top')]));
+					for (const { photos } of derivePalette(readings, { baseCount: 2, colourCount }).colours)
+						expect(photos).toBeGreaterThan(0);
+				},
+			),
+			{ numRuns: 60, seed: 1 },
+		);
+	});
+
 	it('lets every picture weigh the same, however large its areas', () => {
 		const twice = [{ swatches: [aSwatch(RUST, 1, 'top')] }, { swatches: [aSwatch(TEAL, 0.01, 'top')] }];
 		const weights = derivePalette(twice).colours.map(({ weight }) => weight);
