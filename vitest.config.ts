@@ -7,7 +7,7 @@ export default defineConfig({
 				test: {
 					name: 'unit',
 					include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-					exclude: ['tests/browser/**', 'tests/faults/long/**'],
+					exclude: ['tests/browser/**'],
 					testTimeout: 60_000,
 				},
 			},

@@ -2,6 +2,7 @@ import type { Lab65 } from '../src/colour/lab65.ts';
 import { colourName } from '../src/colour/name.ts';
 import type { Garment } from '../src/wardrobe/garment.ts';
 import { KIND_NAMES, slotOfKind } from '../src/wardrobe/kind.ts';
+import { newGarment } from '../src/wardrobe/new-garment.ts';
 import type { Reading, Swatch } from '../src/wardrobe/reading.ts';
 import { seededRandom } from '../src/wardrobe/seeded-random.ts';
 import type { Slot } from '../src/wardrobe/slot.ts';
@@ -25,25 +26,7 @@ export function generatedWardrobe(count: number, seed: string): Garment[] {
 		const kind = KIND_NAMES[Math.floor(random() * KIND_NAMES.length)]!;
 		const shares = [[1], [0.8, 0.2], [0.6, 0.25, 0.15]][Math.floor(random() * 3)]!;
 		return {
-			id: `garment-${index}`,
-			name: `garment ${index}`,
-			kind,
-			kindFrom: 'user',
-			photoIds: [],
-			place: 'rail',
-			price: null,
-			boughtOn: null,
-			yearParts: [],
-			basic: false,
-			loved: null,
-			warmth: null,
-			condition: 'good',
-			wayOut: null,
-			patternByUser: null,
-			notes: '',
-			care: '',
-			addedAt: '2026-01-01T00:00:00Z',
-			changedAt: '2026-01-01T00:00:00Z',
+			...newGarment(`garment-${index}`, `garment ${index}`, '2026-01-01T00:00:00Z', { kind, kindFrom: 'user' }),
 			swatches: shares.map((share) => aSwatch(random, share, slotOfKind(kind))),
 			pattern: { type: 'plain', sure: 0.9 },
 			trust: { error: 3 + random() * 6, reasons: ['generated'], advice: null },

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -11,7 +11,6 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 export async function run(): Promise<readonly Table[]> {
 	const folder = mkdtempSync(join(tmpdir(), 'dyelot-install-'));
 	try {
-		mkdirSync(folder, { recursive: true });
 		for (const file of ['package.json', 'package-lock.json', '.npmrc']) cpSync(join(root, file), join(folder, file));
 		const start = performance.now();
 		const done = spawnSync('npm', ['ci', '--ignore-scripts', '--include=dev'], { cwd: folder, encoding: 'utf8' });

@@ -1,6 +1,6 @@
 import { clusterLab } from '../../src/colour/cluster.ts';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
-import { clothPixels, framePixels, sampleOf } from '../../src/photo/cloth-pixels.ts';
+import { clothPixels, framePixels, insideClothes, sampleOf } from '../../src/photo/cloth-pixels.ts';
 import { isClothes, type LabelMap, type Pixels } from '../../src/photo/pixels.ts';
 import { type Shade, shadesOf } from '../../src/photo/shades.ts';
 import { earthMoversDistance } from '../../src/wardrobe/transport.ts';
@@ -39,9 +39,9 @@ export function paletteDistances(
 ): { readonly taken: number; readonly best: number } | null {
 	const colours = trueColours(pixels, truth);
 	if (!colours) return null;
-	const cloths = clothPixels(pixels, taken);
+	const cloths = clothPixels(pixels, insideClothes(taken));
 	return {
 		taken: distance(shadesOf(cloths.length > 0 ? cloths : [framePixels(pixels)], SHADES), colours),
-		best: distance(shadesOf(clothPixels(pixels, truth), SHADES), colours),
+		best: distance(shadesOf(clothPixels(pixels, insideClothes(truth)), SHADES), colours),
 	};
 }

@@ -1,4 +1,5 @@
 import { deltaE2000Of } from './delta-e-many.ts';
+import { medianOf } from './median.ts';
 
 /** A picture as CIELAB triples, row by row. */
 export type LabPicture = { readonly labs: Float32Array; readonly width: number; readonly height: number };
@@ -28,8 +29,7 @@ function colourAround({ labs, width, height }: LabPicture, x: number, y: number)
 			for (const [axis, values] of axes.entries()) values.push(labs[(row * width + column) * 3 + axis]!);
 		}
 	}
-	const median = (values: number[]) => values.sort((one, other) => one - other)[values.length >> 1]!;
-	return [median(axes[0]), median(axes[1]), median(axes[2])];
+	return [medianOf(axes[0]), medianOf(axes[1]), medianOf(axes[2])];
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Lab65 } from '../colour/lab65.ts';
+import { medianOf } from '../colour/median.ts';
 import { sampleOf } from './cloth-pixels.ts';
 import { BACKGROUND, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
 
@@ -11,9 +12,6 @@ export function backgroundColour(pixels: Pixels, labels: LabelMap): Lab65 | null
 	const marks = labels.classes.map((label, i) => (label === BACKGROUND ? visible[i]! : 0));
 	const { labs, area } = sampleOf(pixels, marks, 1, null);
 	if (area < LEAST_SHARE * labels.classes.length) return null;
-	const median = (axis: number) => {
-		const values = Array.from({ length: labs.length / 3 }, (_, i) => labs[i * 3 + axis]!).sort((a, b) => a - b);
-		return values[Math.floor(values.length / 2)]!;
-	};
+	const median = (axis: number) => medianOf(Array.from({ length: labs.length / 3 }, (_, i) => labs[i * 3 + axis]!));
 	return [median(0), median(1), median(2)];
 }

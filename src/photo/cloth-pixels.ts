@@ -7,8 +7,6 @@ export type ClothPixels = {
 	readonly slot: Slot | null;
 	/** L, a, b triples of a sample of the pixels. */
 	readonly labs: Float32Array;
-	/** Pixel index of each triple. */
-	readonly indices: Uint32Array;
 	/** Pixels that the sample stands for. */
 	readonly area: number;
 };
@@ -49,21 +47,18 @@ export function sampleOf(pixels: Pixels, marks: Uint8Array, wanted: number, slot
 	for (let i = 0; i < marks.length; i++) if (marks[i] === wanted) area++;
 	const count = Math.min(area, SAMPLE);
 	const step = Math.max(1, area / SAMPLE);
-	const indices = new Uint32Array(count);
 	const rgb = new Uint8Array(count * 3);
 	for (let i = 0, seen = 0, taken = 0; taken < count; i++) {
 		if (marks[i] !== wanted) continue;
 		if (seen++ < Math.floor(taken * step)) continue;
-		indices[taken] = i;
 		for (let channel = 0; channel < 3; channel++) rgb[taken * 3 + channel] = pixels.rgb[i * 3 + channel]!;
 		taken++;
 	}
-	return { slot, labs: labFromPixels(rgb, 3), indices, area };
+	return { slot, labs: labFromPixels(rgb, 3), area };
 }
 
-/** The clothes' pixels slot by slot. */
-export function clothPixels(pixels: Pixels, labels: LabelMap): ClothPixels[] {
-	const inside = insideClothes(labels);
+/** The clothes' pixels slot by slot; `inside` is what `insideClothes` marks. */
+export function clothPixels(pixels: Pixels, inside: Uint8Array): ClothPixels[] {
 	return SLOTS.map((slot, index) => sampleOf(pixels, inside, index + 1, slot)).filter(({ area }) => area > 0);
 }
 

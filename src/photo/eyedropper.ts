@@ -1,13 +1,12 @@
 import { labFromPixels } from '../colour/lab-pixels.ts';
 import type { Lab65 } from '../colour/lab65.ts';
+import { medianOf } from '../colour/median.ts';
 import type { Pixels } from './pixels.ts';
 
 /** Half the side of the patch that a point stands for, as a share of the longest side. */
 const PATCH_SHARE = 1 / 150;
 /** Share of the patch nearest to its median colour that the mean is taken of: a button or a speck does not count. */
 const KEPT_SHARE = 0.6;
-
-const medianOf = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 
 /** The robust mean colour of a small patch around a point of the picture; points outside take the nearest edge. */
 export function patchColour(pixels: Pixels, x: number, y: number): Lab65 {

@@ -52,7 +52,6 @@ function photoKindOf(parse: Parse): PhotoKind {
 	const person = areas[SKIN]! + areas[HAIR]!;
 	if (clothes / parse.classes.length < LEAST_CLOTHES) return 'scene';
 	const worn = person / clothes >= WORN_FROM;
-	if (!parse.photoKind) return worn ? 'worn' : 'single';
 	const [wornSure, singleSure, sceneSure] = parse.photoKind;
 	// The head has the word on scenes only where it is sure, since the outline it would throw away may be right: less sure where little
 	// was outlined and nobody is seen. Of 292 photos of single garments, none but one without any outline is lost by it.
@@ -92,11 +91,10 @@ function withMask(classes: Uint8Array, mask: Uint8Array): Uint8Array {
 export async function outlineOf(
 	pixels: Pixels,
 	parse: Parse,
-	options: { readonly mask?: Uint8Array; readonly asScene?: boolean },
+	options: { readonly mask?: Uint8Array },
 ): Promise<Outline> {
 	const size = { widthPx: parse.widthPx, heightPx: parse.heightPx };
 	const scene: Outline = { photoKind: 'scene', labels: { ...size, classes: parse.classes }, kindGuesses: [] };
-	if (options.asScene) return scene;
 	let photoKind = photoKindOf(parse);
 	const corrected =
 		photoKind === 'single' && !pixels.alpha ? parseByColour(pixels, parse, largestLabel(parse.classes)) : parse;
@@ -110,7 +108,7 @@ export async function outlineOf(
 	}
 	if (clothesArea(areaByClass(classes)) === 0 || photoKind === 'scene') return scene;
 	if (photoKind === 'worn') return { photoKind, labels: { ...size, classes }, kindGuesses: [] };
-	const guesses = kindGuesses(parse.garmentKind, areaBySlot(classes));
+	const guesses = kindGuesses(parse.garmentKind);
 	const label = guesses[0] ? SLOTS.indexOf(slotOfKind(guesses[0].kind)) + 1 : 1;
 	return {
 		photoKind,

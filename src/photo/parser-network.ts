@@ -15,10 +15,10 @@ export type NetworkAnswer = {
 	readonly classCount: number;
 	readonly widthPx: number;
 	readonly heightPx: number;
-	/** Scores of worn, single, scene; null where the network has no such head. */
-	readonly photoKind: Float32Array | null;
-	/** Scores of the garment kinds it knows, alphabetical; null where the network has no such head. */
-	readonly garmentKind: Float32Array | null;
+	/** Scores of worn, single, scene. */
+	readonly photoKind: Float32Array;
+	/** Scores of the garment kinds it knows, alphabetical. */
+	readonly garmentKind: Float32Array;
 };
 
 /** The loaded garment parser: takes an RGB picture of exactly its input size. */
@@ -56,7 +56,7 @@ async function loadNetwork(): Promise<ParserNetwork> {
 				[session.inputNames[0]!]: new Tensor('float32', values, [1, 3, heightPx, widthPx]),
 			});
 			const logits = answers.logits!;
-			const floats = (name: string) => (answers[name] ? (answers[name].data as Float32Array) : null);
+			const floats = (name: string) => answers[name]!.data as Float32Array;
 			return {
 				logits: logits.data as Float32Array,
 				classCount: logits.dims[1]!,

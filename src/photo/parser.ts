@@ -6,10 +6,10 @@ import { CLASSES, isClothes, type LabelMap, type Pixels, visiblePixels } from '.
 export type Parse = LabelMap & {
 	/** Probability of clothes (any slot), 0..255 a pixel. */
 	readonly clothes: Uint8Array;
-	/** Probabilities of worn, single, scene; null where the network does not tell. */
-	readonly photoKind: readonly [worn: number, single: number, scene: number] | null;
-	/** Probability of each garment kind the network knows, in its own order; null where it does not tell. */
-	readonly garmentKind: readonly number[] | null;
+	/** Probabilities of worn, single, scene. */
+	readonly photoKind: readonly [worn: number, single: number, scene: number];
+	/** Probability of each garment kind the network knows, in its own order. */
+	readonly garmentKind: readonly number[];
 };
 
 /** Where the photo lies inside the network's picture. */
@@ -150,13 +150,12 @@ export async function parsePhoto(pixels: Pixels): Promise<Parse> {
 		const visible = visiblePixels(pixels);
 		for (let i = 0; i < classes.length; i++) if (!visible[i]) classes[i] = clothes[i] = 0;
 	}
-	const kinds = answer.photoKind ? (softmax(answer.photoKind) as [number, number, number]) : null;
 	return {
 		widthPx: pixels.widthPx,
 		heightPx: pixels.heightPx,
 		classes,
 		clothes,
-		photoKind: kinds,
-		garmentKind: answer.garmentKind ? softmax(answer.garmentKind) : null,
+		photoKind: softmax(answer.photoKind) as [number, number, number],
+		garmentKind: softmax(answer.garmentKind),
 	};
 }

@@ -21,6 +21,9 @@ export type ReaderPool = {
 /** Threads beyond this only cost memory: each holds a network and a photo of its own. */
 const MOST_THREADS = 4;
 
+/** Photos that are read side by side unless told otherwise: one a core, within reason. */
+export const readerThreads = (): number => Math.min(MOST_THREADS, availableParallelism());
+
 function failureOf({ stopped, cause }: ReadStop, timeoutMs: number): ReadFailure {
 	if (stopped === 'too-slow') {
 		const message = `Expected to read this photo within ${timeoutMs / 1000} s; it took longer and was stopped.`;
@@ -32,7 +35,7 @@ function failureOf({ stopped, cause }: ReadStop, timeoutMs: number): ReadFailure
 
 /** `threads` defaults to one a core, at most 4; a photo that takes longer than `timeoutMs` fails and its worker is replaced. */
 export function createReaderPool(settings: { readonly threads?: number; readonly timeoutMs?: number }): ReaderPool {
-	const { threads = Math.min(MOST_THREADS, availableParallelism()), timeoutMs = MAX_READ_SECONDS * 1000 } = settings;
+	const { threads = readerThreads(), timeoutMs = MAX_READ_SECONDS * 1000 } = settings;
 	let readers: Readers | null = null;
 	let lastId = 0;
 	let closed = false;

@@ -36,8 +36,6 @@ export type ReadOptions = {
 	readonly at?: readonly Point[];
 	/** Also make thumbnail, display copy, label map and cut-out. */
 	readonly derived?: boolean;
-	/** Take the whole frame, whatever the picture shows. */
-	readonly asScene?: boolean;
 };
 
 export type PointColour = Point & { readonly lab: Lab65; readonly uncorrected: Lab65; readonly name: string };
@@ -65,7 +63,7 @@ function scaledCorrection(photo: DecodedPhoto, correction: Correction): Correcti
 	return neutral ? { ...correction, neutral: { ...neutral, ...toAnalysis(photo, neutral) } } : correction;
 }
 
-/** Pattern of each slot seen; of the whole frame for a scene. `pictureScale`: pixels of the upright original per analysed one. */
+/** Pattern of each slot seen. `pictureScale`: pixels of the upright original per analysed one. */
 function patternsOf(
 	pixels: Pixels,
 	marks: Uint8Array,
@@ -82,7 +80,8 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 	const { analysis } = photo;
 	const outline = await outlineOf(analysis, await parsePhoto(analysis), options);
 	const isScene = outline.photoKind === 'scene';
-	const cloths = isScene ? [framePixels(analysis)] : clothPixels(analysis, outline.labels);
+	const inside = isScene ? null : insideClothes(outline.labels);
+	const cloths = inside ? clothPixels(analysis, inside) : [framePixels(analysis)];
 	const raw = isScene ? await sceneSwatches(analysis) : swatchesOf(cloths);
 	if (raw.length === 0)
 		return readFailure('not-a-photo', 'Expected something to see in the photo; all of it is transparent.');
@@ -98,7 +97,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		return { lab: corrected, share, slot, name: colourName(corrected) };
 	});
 	const pictureScale = photo.widthPx / analysis.widthPx;
-	const patterns = isScene ? [] : patternsOf(analysis, insideClothes(outline.labels), raw, pictureScale);
+	const patterns = inside ? patternsOf(analysis, inside, raw, pictureScale) : [];
 	// The whole clothing's pattern is its largest piece's.
 	const main = patterns.find(([slot]) => slot === raw[0]!.slot)?.[1];
 	const reading: Reading = {

@@ -1,5 +1,6 @@
 import { clusterLab } from '../colour/cluster.ts';
 import type { Lab65 } from '../colour/lab65.ts';
+import { medianOf } from '../colour/median.ts';
 import type { Slot } from '../wardrobe/slot.ts';
 import type { ClothPixels } from './cloth-pixels.ts';
 import { isOneCloth } from './one-cloth.ts';
@@ -50,10 +51,7 @@ const SHADOW_PART = 0.2;
 function litColour(labs: Float32Array, members: readonly number[]): Lab65 {
 	const byLightness = [...members].sort((a, b) => labs[a * 3]! - labs[b * 3]! || a - b);
 	const lit = byLightness.slice(Math.floor(byLightness.length * SHADOW_PART));
-	const median = (axis: number) => {
-		const values = lit.map((member) => labs[member * 3 + axis]!).sort((a, b) => a - b);
-		return values[Math.floor(values.length / 2)]!;
-	};
+	const median = (axis: number) => medianOf(lit.map((member) => labs[member * 3 + axis]!));
 	return [median(0), median(1), median(2)];
 }
 

@@ -1,45 +1,7 @@
 import { photoFormatOf } from '../photo/photo-format.ts';
-import type { GarmentDetails } from '../wardrobe/garment.ts';
+import { newGarment } from '../wardrobe/new-garment.ts';
+import type { IntakeItem, Purpose } from './intake-item.ts';
 import type { Services } from './services.ts';
-
-/** Why a photo was given to us. */
-export const PURPOSES = ['inspiration', 'garment', 'candidate'] as const;
-export type Purpose = (typeof PURPOSES)[number];
-
-export type IntakeItem =
-	| {
-			readonly name: string;
-			readonly ok: true;
-			readonly photoId: string;
-			readonly thingId: string;
-			readonly known: boolean;
-	  }
-	| { readonly name: string; readonly ok: false; readonly reason: string; readonly message: string };
-
-/** A new garment's details before anybody said anything about it. */
-export function newGarment(id: string, photoIds: readonly string[], name: string, at: string): GarmentDetails {
-	return {
-		id,
-		name,
-		kind: 'shirt',
-		kindFrom: 'none',
-		photoIds,
-		place: 'rail',
-		price: null,
-		boughtOn: null,
-		yearParts: [],
-		basic: false,
-		loved: null,
-		warmth: null,
-		condition: 'good',
-		wayOut: null,
-		patternByUser: null,
-		notes: '',
-		care: '',
-		addedAt: at,
-		changedAt: at,
-	};
-}
 
 /** File name without folder and ending, for a first name. */
 const titleOf = (fileName: string): string =>
@@ -86,7 +48,7 @@ async function thingFor(
 		const shown = (await store.garments.list()).find((garment) => garment.photoIds.includes(photoId));
 		if (shown) return shown.id;
 		const id = services.newId();
-		await store.garments.put(newGarment(id, [photoId], title, at), `Added the garment ${title}`);
+		await store.garments.put(newGarment(id, title, at, { photoIds: [photoId] }), `Added the garment ${title}`);
 		return id;
 	}
 	if (purpose === 'inspiration') {

@@ -2,7 +2,8 @@ import { derivePalette } from '../wardrobe/palette.ts';
 import type { Season } from '../wardrobe/season.ts';
 import { defaultSeason } from '../wardrobe/season-defaults.ts';
 import { demoPicture, demoScenario } from './demo-scenario.ts';
-import { type Purpose, takeIn } from './intake.ts';
+import { takeIn } from './intake.ts';
+import type { Purpose } from './intake-item.ts';
 import { loadPaletteReadings } from './season-input.ts';
 import type { Services } from './services.ts';
 

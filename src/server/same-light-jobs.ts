@@ -30,6 +30,8 @@ export function followSameLight(store: Store): SameLight {
 
 	return {
 		async groupCast(photo) {
+			// A photo that was never read has no group yet, so the others need not be loaded.
+			if (photo.reading === null) return null;
 			const measured = (await othersOf(photo.id)).filter((other) => isMeasured(other.reading));
 			// What the user pointed at goes before what was found; then the lowest id, so that the order of reading never matters.
 			const best = measured.sort(

@@ -1,20 +1,18 @@
 import type { Store } from '../store/store.ts';
 import { appearanceOf } from '../wardrobe/appearance.ts';
-import type { Palette } from '../wardrobe/palette-colour.ts';
+import { EMPTY_PALETTE, type Palette } from '../wardrobe/palette-colour.ts';
 import type { Reading } from '../wardrobe/reading.ts';
 import type { Season } from '../wardrobe/season.ts';
 import type { SeasonInput } from '../wardrobe/season-input.ts';
 import { loadGarments } from './load-garments.ts';
 import { type Services, todayOf } from './services.ts';
 
-const EMPTY: Palette = { colours: [] };
-
 /** The season before this one with the same part of the year, and its palette; null where there is none. */
 export async function lastYearOf(store: Store, season: Season): Promise<{ season: Season; palette: Palette } | null> {
 	const earlier = (await store.seasons.list())
 		.filter((one) => one.id !== season.id && one.yearPart === season.yearPart && one.startsOn < season.startsOn)
 		.sort((a, b) => b.startsOn.localeCompare(a.startsOn))[0];
-	return earlier ? { season: earlier, palette: (await store.palette(earlier.id)) ?? EMPTY } : null;
+	return earlier ? { season: earlier, palette: (await store.palette(earlier.id)) ?? EMPTY_PALETTE } : null;
 }
 
 async function loadInspirations(store: Store, seasonId: string): Promise<SeasonInput['inspirations']> {
@@ -39,7 +37,7 @@ export async function loadPaletteReadings(
 }
 
 /** Candidates of a season with the colours that their photos give. */
-export async function loadCandidates(store: Store, seasonId: string): Promise<SeasonInput['candidates']> {
+async function loadCandidates(store: Store, seasonId: string): Promise<SeasonInput['candidates']> {
 	const candidates = (await store.candidates.list()).filter((one) => one.seasonId === seasonId);
 	const photos = new Map(
 		(await store.photos.list(candidates.map((one) => one.photoId))).map((photo) => [photo.id, photo]),
@@ -68,7 +66,7 @@ export async function loadSeasonInput(services: Pick<Services, 'store' | 'now'>,
 		]);
 	return {
 		season,
-		palette: palette ?? EMPTY,
+		palette: palette ?? EMPTY_PALETTE,
 		inspirations,
 		garments,
 		wishes: wishes.filter((wish) => wish.seasonId === season.id),

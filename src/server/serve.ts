@@ -1,6 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { availableParallelism } from 'node:os';
-import { createReaderPool } from '../photo/pool.ts';
+import { createReaderPool, readerThreads } from '../photo/pool.ts';
 import { writeBackup } from '../store/backup.ts';
 import { openHome } from '../store/open-home.ts';
 import { buildApp } from './app.ts';
@@ -37,7 +36,7 @@ export async function openServices(
 		store: home.store,
 		pool,
 		events,
-		concurrency: Math.min(4, availableParallelism()),
+		concurrency: readerThreads(),
 		groupCast: sameLight.groupCast,
 		onRead: async (photo, reading) => {
 			await suggestKinds(home.store, photo.id);

@@ -1,15 +1,15 @@
-import { deltaE2000Of } from '../colour/delta-e-many.ts';
+import { medianOf } from '../colour/median.ts';
+import { answeredWish } from './answered-wish.ts';
 import { recommendationOf } from './candidate-recommendation.ts';
 import { type Fit, fitOf } from './fit.ts';
 import type { Garment } from './garment.ts';
 import { slotOfKind } from './kind.ts';
 import { garmentWears } from './look-back.ts';
-import { mainSwatch } from './main-colour.ts';
 import { outfitGains } from './missing-piece.ts';
+import { newGarment } from './new-garment.ts';
 import { type Partner, partnersOf } from './partners.ts';
 import { type Candidate, heldGarments, pairContextOf, type SeasonInput } from './season-input.ts';
 import { type Twin, twinOf } from './twins.ts';
-import type { Wish } from './wish.ts';
 
 export type Recommendation = 'take' | 'think' | 'leave' | 'ask';
 
@@ -48,54 +48,14 @@ const YEARS_OF_SERVICE = 2;
 /** Wears a year where neither wish nor wardrobe tells. Common practice, no source. */
 const USUAL_WEARS = 15;
 
-function wishFor(candidate: Candidate, wishes: readonly Wish[]): Wish | null {
-	const main = mainSwatch(candidate)?.lab;
-	const slot = slotOfKind(candidate.kind);
-	const answers = wishes
-		.filter(
-			(wish) => wish.state === 'open' && wish.slot === slot && (wish.kind === null || wish.kind === candidate.kind),
-		)
-		.map((wish) => ({
-			wish,
-			distance:
-				wish.target && main
-					? deltaE2000Of(main[0], main[1], main[2], wish.target[0], wish.target[1], wish.target[2])
-					: 0,
-		}))
-		// A photo cannot tell finer than its trust; half of it is given to the candidate.
-		.filter(({ wish, distance }) => distance <= wish.tolerance + candidate.trust.error / 2)
-		.sort((a, b) => a.distance - b.distance || (a.wish.id < b.wish.id ? -1 : 1));
-	return answers[0]?.wish ?? null;
+/** The candidate as a garment that would be owned. */
+function asGarment(candidate: Candidate): Garment {
+	const { id, name, addedAt, kind, kindFrom, photoId, price, swatches, pattern, trust } = candidate;
+	return { ...newGarment(id, name, addedAt, { kind, kindFrom, photoIds: [photoId], price }), swatches, pattern, trust };
 }
 
-/** The candidate as a garment that would be owned. */
-const asGarment = (candidate: Candidate): Garment => ({
-	id: candidate.id,
-	name: candidate.name,
-	kind: candidate.kind,
-	kindFrom: candidate.kindFrom,
-	photoIds: [candidate.photoId],
-	place: 'rail',
-	price: candidate.price,
-	boughtOn: null,
-	yearParts: [],
-	basic: false,
-	loved: null,
-	warmth: null,
-	condition: 'good',
-	wayOut: null,
-	patternByUser: null,
-	notes: '',
-	care: '',
-	addedAt: candidate.addedAt,
-	changedAt: candidate.addedAt,
-	swatches: candidate.swatches,
-	pattern: candidate.pattern,
-	trust: candidate.trust,
-});
-
-const median = (values: readonly number[]): number | null =>
-	[...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? null;
+/** The median, or null of nothing. */
+const medianOrNull = (values: readonly number[]): number | null => (values.length > 0 ? medianOf(values) : null);
 
 function usualUse(
 	candidate: Candidate,
@@ -105,8 +65,8 @@ function usualUse(
 	const own = input.garments.filter(({ kind }) => slotOfKind(kind) === slot);
 	const worn = garmentWears(own, input.wears, input.today);
 	return {
-		costPerWear: median(worn.flatMap(({ costPerWear }) => costPerWear ?? [])),
-		wearsPerYear: median(worn.flatMap(({ wearsThisYear }) => (wearsThisYear > 0 ? wearsThisYear : []))),
+		costPerWear: medianOrNull(worn.flatMap(({ costPerWear }) => costPerWear ?? [])),
+		wearsPerYear: medianOrNull(worn.flatMap(({ wearsThisYear }) => (wearsThisYear > 0 ? wearsThisYear : []))),
 	};
 }
 
@@ -116,7 +76,7 @@ export function checkCandidate(candidate: Candidate, input: SeasonInput): Candid
 	const owned = input.garments.filter(({ place }) => place !== 'gone');
 	const partners = partnersOf(garment, owned, pairContextOf(input));
 	const gain = outfitGains(input, [garment], heldGarments(input))[0]!;
-	const wish = wishFor(candidate, input.wishes);
+	const wish = answeredWish(candidate, input.wishes)?.wish ?? null;
 	const usual = usualUse(candidate, input);
 	const wearsPerYear = wish?.expectedWearsPerYear ?? usual.wearsPerYear ?? USUAL_WEARS;
 	const check = {

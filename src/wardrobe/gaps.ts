@@ -9,6 +9,7 @@ import { mainSwatch } from './main-colour.ts';
 import type { MissingPiece } from './missing-piece.ts';
 import { type Pairing, slotsWearing } from './pairings.ts';
 import type { PaletteColour } from './palette-colour.ts';
+import { REACH } from './palette-pool.ts';
 import { reachOf } from './palette-reach.ts';
 import { heldGarments, type SeasonInput } from './season-input.ts';
 import { SLOTS, type Slot } from './slot.ts';
@@ -34,7 +35,6 @@ export type Gap = {
 const LEAST_MISSING_WEIGHT = 0.015;
 /** Under this part of its weight a colour counts as covered. */
 const LEAST_MISSING_SHARE = 0.25;
-const WORN_WITHIN = 10;
 
 /** Where the inspirations wear the colour, else where a piece in it would add most outfits. */
 function slotFor(
@@ -42,7 +42,7 @@ function slotFor(
 	pairings: readonly Pairing[],
 	pieces: readonly MissingPiece[],
 ): { slot: Slot; seen: number } {
-	const [worn] = slotsWearing(colour.lab, pairings, WORN_WITHIN);
+	const [worn] = slotsWearing(colour.lab, pairings, REACH);
 	if (worn) return { slot: worn.slot, seen: worn.pairings };
 	const own = pieces.filter(({ paletteColourId }) => paletteColourId === colour.id);
 	const best = [...own].sort((a, b) => b.outfitsAdded - a.outfitsAdded)[0];

@@ -1,5 +1,6 @@
 import type { Garment } from './garment.ts';
 import { KIND_NAMES, type Kind, slotOfKind } from './kind.ts';
+import { newGarment } from './new-garment.ts';
 import { type OutfitTable, outfitParts, outfitsThrough } from './outfits.ts';
 import { pairTable } from './pair-table.ts';
 import type { Palette, PaletteColour } from './palette-colour.ts';
@@ -23,25 +24,7 @@ const kindOfSlot = (slot: Slot): Kind => KIND_NAMES.find((kind) => slotOfKind(ki
 /** A plain piece of exactly these colours, known without doubt. */
 function imaginedPiece(id: string, name: string, kind: Kind, colours: Garment['swatches']): Garment {
 	return {
-		id,
-		name,
-		kind,
-		kindFrom: 'user',
-		photoIds: [],
-		place: 'rail',
-		price: null,
-		boughtOn: null,
-		yearParts: [],
-		basic: false,
-		loved: null,
-		warmth: null,
-		condition: 'good',
-		wayOut: null,
-		patternByUser: null,
-		notes: '',
-		care: '',
-		addedAt: '',
-		changedAt: '',
+		...newGarment(id, name, '', { kind, kindFrom: 'user' }),
 		swatches: colours,
 		pattern: { type: 'plain', sure: 1 },
 		trust: { error: 0, reasons: [], advice: null },

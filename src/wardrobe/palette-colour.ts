@@ -31,3 +31,6 @@ export type Palette = {
 	/** Colours that the user took out: deriving again leaves them out. Absent = none. */
 	readonly removed?: readonly Lab65[];
 };
+
+/** A season that has no colours yet. */
+export const EMPTY_PALETTE: Palette = { colours: [] };

@@ -1,7 +1,7 @@
 import type { Lab65 } from '../colour/lab65.ts';
 import { colourName } from '../colour/name.ts';
 import { paletteClusters } from './palette-clusters.ts';
-import type { Palette, PaletteColour } from './palette-colour.ts';
+import { EMPTY_PALETTE, type Palette, type PaletteColour } from './palette-colour.ts';
 import {
 	distanceBetween,
 	type PaletteSource,
@@ -98,7 +98,7 @@ function weightOfLocked(
  * is tentative (firmness 0). Fewer colours than asked for come back where the photos hold fewer.
  */
 export function derivePalette(sources: readonly PaletteSource[], options: DeriveOptions = {}): Palette {
-	const { baseCount = 3, colourCount = 5, seed = 1, keep = { colours: [] } } = options;
+	const { baseCount = 3, colourCount = 5, seed = 1, keep = EMPTY_PALETTE } = options;
 	const locked = keep.colours.filter((colour) => colour.locked);
 	const removed = keep.removed ?? [];
 	const newId = options.newId ?? countedIds(new Set(keep.colours.map(({ id }) => id)));

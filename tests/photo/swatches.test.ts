@@ -28,7 +28,6 @@ function folded(colours: readonly { readonly lab: Lab65; readonly share: number 
 	return {
 		slot: 'top',
 		labs: labFromPixels(Uint8Array.from(rgb), 3),
-		indices: new Uint32Array(rgb.length / 3),
 		area: rgb.length / 3,
 	};
 }

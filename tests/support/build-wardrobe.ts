@@ -2,6 +2,7 @@ import type { Lab65 } from '../../src/colour/lab65.ts';
 import { colourName } from '../../src/colour/name.ts';
 import type { Garment } from '../../src/wardrobe/garment.ts';
 import { slotOfKind } from '../../src/wardrobe/kind.ts';
+import { newGarment } from '../../src/wardrobe/new-garment.ts';
 import type { Palette, PaletteColour } from '../../src/wardrobe/palette-colour.ts';
 import type { Reading, Swatch } from '../../src/wardrobe/reading.ts';
 import type { Slot } from '../../src/wardrobe/slot.ts';
@@ -19,24 +20,7 @@ export function aGarment(changes: Partial<Garment> & { readonly id: string; read
 	const { lab = [50, 0, 0], ...rest } = changes;
 	const kind = changes.kind ?? 'shirt';
 	return {
-		name: changes.id,
-		kind,
-		kindFrom: 'user',
-		photoIds: [],
-		place: 'rail',
-		price: null,
-		boughtOn: null,
-		yearParts: [],
-		basic: false,
-		loved: null,
-		warmth: null,
-		condition: 'good',
-		wayOut: null,
-		patternByUser: null,
-		notes: '',
-		care: '',
-		addedAt: '2026-01-01T00:00:00Z',
-		changedAt: '2026-01-01T00:00:00Z',
+		...newGarment(changes.id, changes.id, '2026-01-01T00:00:00Z', { kind, kindFrom: 'user' }),
 		swatches: [aSwatch(lab, 1, slotOfKind(kind))],
 		pattern: { type: 'plain', sure: 0.9 },
 		trust: { error: 3, reasons: ['a neutral patch was pointed out'], advice: null },

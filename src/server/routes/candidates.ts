@@ -1,11 +1,12 @@
 import type { FastifyInstance } from 'fastify';
-import { checkCandidate } from '../../wardrobe/candidate-check.ts';
+import { type CandidateCheck, checkCandidate } from '../../wardrobe/candidate-check.ts';
+import { newGarment } from '../../wardrobe/new-garment.ts';
+import type { Season } from '../../wardrobe/season.ts';
 import type { CandidateDetails } from '../../wardrobe/wish.ts';
 import { notFound } from '../errors.ts';
-import { newGarment } from '../intake.ts';
 import { type ById, byId } from '../schemas/basics.ts';
 import { type CandidateChanges, candidateChanges } from '../schemas/wish.ts';
-import { loadCandidates, loadSeasonInput } from '../season-input.ts';
+import { loadSeasonInput } from '../season-input.ts';
 import { type Services, todayOf } from '../services.ts';
 
 /** Pieces found for sale: checked, then bought (they become garments) or passed. */
@@ -17,6 +18,12 @@ export function candidateRoutes(app: FastifyInstance, services: Services): void 
 		const candidate = await store.candidates.get(id);
 		if (!candidate) throw notFound('candidate', id);
 		return candidate;
+	}
+
+	/** The check of one of the season's candidates. */
+	async function checkIn(season: Season, id: string): Promise<CandidateCheck> {
+		const input = await loadSeasonInput(services, season);
+		return checkCandidate(input.candidates.find((one) => one.id === id)!, input);
 	}
 
 	app.get<ById>('/api/seasons/:id/candidates', { schema: { params: byId } }, async (request) =>
@@ -43,25 +50,22 @@ export function candidateRoutes(app: FastifyInstance, services: Services): void 
 		const details = await known(request.params.id);
 		const season = await store.seasons.get(details.seasonId);
 		if (!season) throw notFound('season', details.seasonId);
-		const candidate = (await loadCandidates(store, season.id)).find((one) => one.id === details.id)!;
-		return checkCandidate(candidate, await loadSeasonInput(services, season));
+		return checkIn(season, details.id);
 	});
 	app.post<ById>('/api/candidates/:id/bought', { schema: { params: byId } }, async (request) => {
 		const candidate = await known(request.params.id);
 		const { kind, kindFrom, price, name, photoId, seasonId } = candidate;
-		const garment = {
-			...newGarment(newId(), [photoId], name, now().toISOString()),
+		const boughtOn = todayOf(services);
+		const garment = newGarment(newId(), name, now().toISOString(), {
+			photoIds: [photoId],
 			kind,
 			kindFrom,
 			price,
-			boughtOn: todayOf(services),
-		};
+			boughtOn,
+		});
 		const season = await store.seasons.get(seasonId);
 		if (season) {
-			const check = checkCandidate(
-				(await loadCandidates(store, seasonId)).find((one) => one.id === candidate.id)!,
-				await loadSeasonInput(services, season),
-			);
+			const check = await checkIn(season, candidate.id);
 			const wish = check.wishId ? await store.wishes.get(check.wishId) : null;
 			if (wish) await store.wishes.put({ ...wish, state: 'answered' }, `${name} answers the wish ${wish.name}`);
 		}

@@ -3,8 +3,8 @@ import { Type } from 'typebox';
 import { garmentsCsv } from '../../store/export/garments-csv.ts';
 import { garmentsFromCsv } from '../../store/export/garments-import.ts';
 import { thingsCsv } from '../../store/export/things-csv.ts';
+import { newGarment } from '../../wardrobe/new-garment.ts';
 import { UserError } from '../errors.ts';
-import { newGarment } from '../intake.ts';
 import { loadGarments } from '../load-garments.ts';
 import type { Services } from '../services.ts';
 
@@ -76,7 +76,7 @@ export function exportRoutes(app: FastifyInstance, services: Services): void {
 			const found = garmentsFromCsv(request.body);
 			if (request.query.preview) return found;
 			const at = now().toISOString();
-			const put = found.garments.map((garment) => ({ ...newGarment(newId(), [], garment.name, at), ...garment }));
+			const put = found.garments.map((garment) => newGarment(newId(), garment.name, at, garment));
 			await store.garments.change({ put }, `Imported ${put.length} garments`);
 			events.send({ event: 'changed', data: { what: 'garments' } });
 			return { ...found, added: found.garments.length };

@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import type { GarmentDetails } from '../../wardrobe/garment.ts';
+import { newGarment } from '../../wardrobe/new-garment.ts';
 import { notFound, UserError } from '../errors.ts';
-import { newGarment } from '../intake.ts';
 import { loadGarments } from '../load-garments.ts';
 import { type ById, byId, exact, name } from '../schemas/basics.ts';
 import { type GarmentChanges, garmentChanges, photoId } from '../schemas/garment.ts';
@@ -34,7 +34,9 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 		'/api/garments',
 		{ schema: { body: exact({ name, photoIds: Type.Optional(Type.Array(photoId, { maxItems: 20 })) }) } },
 		async (request, reply) => {
-			const garment = newGarment(newId(), request.body.photoIds ?? [], request.body.name, now().toISOString());
+			const garment = newGarment(newId(), request.body.name, now().toISOString(), {
+				photoIds: request.body.photoIds ?? [],
+			});
 			await store.garments.put(garment, `Added the garment ${garment.name}`);
 			changed();
 			return reply.code(201).send(garment);

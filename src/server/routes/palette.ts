@@ -5,7 +5,7 @@ import { paletteSvg } from '../../store/export/palette-svg.ts';
 import { paletteTokens } from '../../store/export/palette-tokens.ts';
 import { derivePalette } from '../../wardrobe/palette.ts';
 import { paletteChange } from '../../wardrobe/palette-change.ts';
-import type { Palette } from '../../wardrobe/palette-colour.ts';
+import { EMPTY_PALETTE, type Palette } from '../../wardrobe/palette-colour.ts';
 import { editPalette, type PaletteEdit } from '../../wardrobe/palette-edit.ts';
 import type { Season } from '../../wardrobe/season.ts';
 import { notFound, UserError } from '../errors.ts';
@@ -13,8 +13,6 @@ import { type ById, byId, exact, oneOf } from '../schemas/basics.ts';
 import { paletteEditSchema } from '../schemas/palette.ts';
 import { lastYearOf, loadPaletteReadings } from '../season-input.ts';
 import type { Services } from '../services.ts';
-
-const EMPTY: Palette = { colours: [] };
 
 /** The season's palette: derive, edit, compare with last year's, take along. */
 export function paletteRoutes(app: FastifyInstance, services: Services): void {
@@ -37,7 +35,7 @@ export function paletteRoutes(app: FastifyInstance, services: Services): void {
 
 	app.get<ById>('/api/seasons/:id/palette', { schema: { params: byId } }, async (request) => {
 		const season = await known(request.params.id);
-		return answer(season, (await store.palette(season.id)) ?? EMPTY);
+		return answer(season, (await store.palette(season.id)) ?? EMPTY_PALETTE);
 	});
 	app.post<ById & { Body: { from: 'inspirations' | 'garments' } }>(
 		'/api/seasons/:id/palette/derive',
@@ -49,7 +47,7 @@ export function paletteRoutes(app: FastifyInstance, services: Services): void {
 				baseCount: season.baseCount,
 				colourCount: season.colourCount,
 				seed: 1,
-				keep: (await store.palette(season.id)) ?? EMPTY,
+				keep: (await store.palette(season.id)) ?? EMPTY_PALETTE,
 			});
 			return save(
 				season,
@@ -63,7 +61,7 @@ export function paletteRoutes(app: FastifyInstance, services: Services): void {
 		{ schema: { params: byId, body: paletteEditSchema } },
 		async (request) => {
 			const season = await known(request.params.id);
-			const edited = editPalette((await store.palette(season.id)) ?? EMPTY, request.body, newId);
+			const edited = editPalette((await store.palette(season.id)) ?? EMPTY_PALETTE, request.body, newId);
 			if (!edited.ok) throw new UserError('bad-request', edited.message);
 			return save(season, edited.palette, edited.sentence);
 		},
@@ -90,7 +88,7 @@ export function paletteRoutes(app: FastifyInstance, services: Services): void {
 			{ schema: { params: Type.Object({ id: Type.String() }) } },
 			async (request, reply) => {
 				const season = await known(request.params.id);
-				const body = await make((await store.palette(season.id)) ?? EMPTY, season.name);
+				const body = await make((await store.palette(season.id)) ?? EMPTY_PALETTE, season.name);
 				return reply.type(type).header('content-disposition', `attachment; filename="palette.${ending}"`).send(body);
 			},
 		);

@@ -2,7 +2,8 @@ import type { MultipartFile } from '@fastify/multipart';
 import type { FastifyInstance } from 'fastify';
 import { MAX_PHOTO_BYTES } from '../../photo/limits.ts';
 import { notFound, UserError } from '../errors.ts';
-import { type IntakeItem, PURPOSES, type Purpose, takeIn } from '../intake.ts';
+import { takeIn } from '../intake.ts';
+import { type IntakeItem, PURPOSES, type Purpose } from '../intake-item.ts';
 import type { Services } from '../services.ts';
 
 const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;

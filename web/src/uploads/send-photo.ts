@@ -1,5 +1,5 @@
+import type { IntakeItem, Purpose } from '../../../src/server/intake-item.ts';
 import { problemOfAnswer, RequestProblem } from '../api/request.ts';
-import type { Purpose, Taken } from './upload-list.ts';
 
 /**
  * Sends one photo; `onShare` hears how much of it is sent (0..1). XMLHttpRequest, because fetch does not tell that. Rejects
@@ -10,7 +10,7 @@ export function sendPhoto(
 	about: { readonly purpose: Purpose; readonly seasonId: string },
 	onShare: (share: number) => void,
 	signal: AbortSignal,
-): Promise<Taken> {
+): Promise<IntakeItem> {
 	return new Promise((resolve, reject) => {
 		const form = new FormData();
 		form.append('purpose', about.purpose);
@@ -21,7 +21,7 @@ export function sendPhoto(
 		sender.responseType = 'json';
 		sender.upload.onprogress = (event) => event.lengthComputable && onShare(event.loaded / event.total);
 		sender.onload = () => {
-			const item = (sender.response as { items?: Taken[] } | null)?.items?.[0];
+			const item = (sender.response as { items?: IntakeItem[] } | null)?.items?.[0];
 			if (sender.status === 202 && item) resolve(item);
 			else reject(problemOfAnswer(sender.status, sender.response));
 		};

@@ -1,5 +1,4 @@
-/** Why photos are given. */
-export type Purpose = 'inspiration' | 'garment' | 'candidate';
+import type { IntakeItem, Purpose } from '../../../src/server/intake-item.ts';
 
 /** One photo on its way: waiting, being sent, sent and being read, done, or stopped somewhere. */
 export type Upload = {
@@ -16,23 +15,12 @@ export type Upload = {
 	readonly thingId: string | null;
 };
 
-/** The server's answer about one file. */
-export type Taken =
-	| {
-			readonly name: string;
-			readonly ok: true;
-			readonly photoId: string;
-			readonly thingId: string;
-			readonly known: boolean;
-	  }
-	| { readonly name: string; readonly ok: false; readonly reason: string; readonly message: string };
-
 /** The list with one entry changed; the same list where there is no such entry. */
 export const withUpload = (list: readonly Upload[], key: number, change: Partial<Upload>): readonly Upload[] =>
 	list.map((upload) => (upload.key === key ? { ...upload, ...change } : upload));
 
 /** The entry after the server answered. A photo known and read before is done at once. */
-export function afterTaken(upload: Upload, taken: Taken, alreadyRead: boolean): Upload {
+export function afterTaken(upload: Upload, taken: IntakeItem, alreadyRead: boolean): Upload {
 	if (!taken.ok) return { ...upload, state: 'refused', message: taken.message };
 	const { photoId, thingId } = taken;
 	return { ...upload, state: alreadyRead ? 'read' : 'reading', sentShare: 1, photoId, thingId, message: '' };

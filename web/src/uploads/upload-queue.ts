@@ -1,10 +1,11 @@
 import { useSyncExternalStore } from 'react';
+import type { Purpose } from '../../../src/server/intake-item.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { onPhotoEvent } from '../api/live.ts';
 import { refreshSoon } from '../api/refresh.ts';
 import { get, RequestProblem, request } from '../api/request.ts';
 import { sendPhoto } from './send-photo.ts';
-import { afterPhotoEvent, afterTaken, type Purpose, type Upload, withUpload } from './upload-list.ts';
+import { afterPhotoEvent, afterTaken, type Upload, withUpload } from './upload-list.ts';
 
 /** Photos sent at a time: enough to keep the line full, few enough that each one moves. */
 const AT_A_TIME = 3;

@@ -1,0 +1,14 @@
+/** Why a photo was given to us. */
+export const PURPOSES = ['inspiration', 'garment', 'candidate'] as const;
+export type Purpose = (typeof PURPOSES)[number];
+
+/** What became of one uploaded file. */
+export type IntakeItem =
+	| {
+			readonly name: string;
+			readonly ok: true;
+			readonly photoId: string;
+			readonly thingId: string;
+			readonly known: boolean;
+	  }
+	| { readonly name: string; readonly ok: false; readonly reason: string; readonly message: string };
