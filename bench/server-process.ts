@@ -14,7 +14,7 @@ export type BenchServer = {
 /** Starts the real program on a free port and waits for its first answer. */
 export async function startServer(homePath: string): Promise<BenchServer> {
 	const start = performance.now();
-	const child = spawn(process.execPath, ['--import', 'tsx', 'src/main.ts', '--home', homePath, '--port', '0'], {
+	const child = spawn(process.execPath, ['bin/dyelot.mjs', 'serve', '--home', homePath, '--port', '0'], {
 		cwd: root,
 		stdio: ['ignore', 'pipe', 'inherit'],
 	});

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
-import { register } from 'tsx/esm/api';
+// Installed, compiled and built first where that is not yet done or no longer true.
+import '../scripts/setup.mjs';
 
-register();
-const { runCli } = await import('../src/cli/run-cli.ts');
+const { runCli } = await import('../dist/cli/run-cli.js');
 process.exitCode = await runCli(process.argv.slice(2));

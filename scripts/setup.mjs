@@ -1,8 +1,9 @@
-// Brings node_modules and web/dist up to date, so that `npm start` and `npm test` work on a fresh clone.
+// Brings node_modules, dist (the program compiled) and web/dist (the page) up to date, so that `npm start`, `npm test` and
+// `npx dyelot` work on a fresh clone. It speaks on the standard error: a command's output may be piped on.
 // Node built-ins only: it runs before anything is installed.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -16,7 +17,7 @@ if (major < 20 || (major === 20 && minor < 19)) {
 }
 
 function run(command, args, purpose) {
-	const done = spawnSync(command, args, { cwd: root, stdio: 'inherit' });
+	const done = spawnSync(command, args, { cwd: root, stdio: ['inherit', 2, 2] });
 	if (done.status !== 0) {
 		console.error(
 			`Could not ${purpose}: ${[command, ...args].join(' ')} ended with ${done.status ?? done.error?.message}.`,
@@ -39,6 +40,8 @@ function filesBelow(folder) {
 		.sort();
 }
 
+const isThere = (path) => existsSync(at(path)) && statSync(at(path)).size > 0;
+
 /** Runs `make` only when `key` differs from what the stamp file says, then writes the stamp. */
 function onceFor(stamp, key, stillThere, make) {
 	if (stillThere && existsSync(stamp) && readFileSync(stamp, 'utf8') === key) return;
@@ -48,13 +51,34 @@ function onceFor(stamp, key, stillThere, make) {
 }
 
 onceFor(at('node_modules', '.dyelot-install'), hashOf(['package-lock.json']), existsSync(at('node_modules')), () => {
-	console.log('Installing the packages that Dyelot is built from (once, under a minute on most lines) ...');
+	console.error('Installing the packages that Dyelot is built from (once, under a minute on most lines) ...');
 	// No package here needs its install script; one of them would fetch GPU files from elsewhere.
 	const args = ['ci', '--include=dev', '--ignore-scripts', '--no-fund', '--no-audit'];
 	const npm = process.env.npm_execpath;
 	if (npm?.endsWith('.js')) run(process.execPath, [npm, ...args], 'install the packages');
 	else run(process.platform === 'win32' ? 'npm.cmd' : 'npm', args, 'install the packages');
 });
+
+const programSources = [
+	...filesBelow('src').filter((path) => path.endsWith('.ts')),
+	'tsconfig.json',
+	'tsconfig.build.json',
+];
+onceFor(
+	at('node_modules', '.dyelot-program'),
+	hashOf([...programSources, 'package-lock.json']),
+	isThere('dist/cli/run-cli.js'),
+	() => {
+		console.error('Compiling the program ...');
+		// What an earlier version had and this one has not must not stay behind.
+		rmSync(at('dist'), { recursive: true, force: true });
+		run(
+			process.execPath,
+			[at('node_modules/typescript/bin/tsc'), '-p', at('tsconfig.build.json')],
+			'compile the program',
+		);
+	},
+);
 
 const pageSources = [
 	...filesBelow('web'),
@@ -63,11 +87,9 @@ const pageSources = [
 	'vite.config.ts',
 	'vite.pocket.config.ts',
 ];
-const built = ['web/dist/index.html', 'web/dist-pocket/pocket.js'].every(
-	(path) => existsSync(at(path)) && statSync(at(path)).size > 0,
-);
+const built = isThere('web/dist/index.html') && isThere('web/dist-pocket/pocket.js');
 onceFor(at('node_modules', '.dyelot-page'), hashOf([...pageSources, 'package-lock.json']), built, () => {
-	console.log('Building the page ...');
+	console.error('Building the page ...');
 	for (const config of ['vite.config.ts', 'vite.pocket.config.ts']) {
 		run(
 			process.execPath,

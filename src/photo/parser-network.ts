@@ -2,7 +2,7 @@ import './no-telemetry.ts';
 import { fileURLToPath } from 'node:url';
 import { InferenceSession, Tensor } from 'onnxruntime-node';
 
-const MODEL_PATH = fileURLToPath(new URL('./parser/parser.onnx', import.meta.url));
+const MODEL_PATH = fileURLToPath(new URL('../../src/photo/parser/parser.onnx', import.meta.url));
 
 /** Per-channel mean and deviation that the network was trained with (RGB, 0..1). */
 const MEAN = [0.485, 0.456, 0.406] as const;

@@ -1,5 +1,6 @@
 import './no-telemetry.ts';
 import { Piscina } from 'piscina';
+import { programBeside } from './program-beside.ts';
 import type { ReadResult } from './read-photo.ts';
 import type { ReadTask } from './worker.ts';
 
@@ -13,7 +14,7 @@ export type ReadStop = { readonly stopped: 'too-slow' | 'crashed' | 'lost'; read
 export type ReadAnswer = { readonly id: number } & ({ readonly result: ReadResult } | ReadStop);
 
 const pool = new Piscina<ReadTask, ReadResult>({
-	filename: new URL('./worker.ts', import.meta.url).href,
+	filename: programBeside(import.meta.url, 'worker').path,
 	minThreads: 0,
 	maxThreads: Number(process.argv[2]),
 	idleTimeout: 30_000,

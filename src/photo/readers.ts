@@ -1,6 +1,5 @@
 import { fork } from 'node:child_process';
-import { createRequire } from 'node:module';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { programBeside } from './program-beside.ts';
 import type { ReadAnswer, ReadRequest } from './reader-process.ts';
 
 /** A process that reads photos, and nothing but this program's line to it. */
@@ -23,11 +22,10 @@ const ALLOCATOR = { MALLOC_MMAP_THRESHOLD_: '131072', MALLOC_TRIM_THRESHOLD_: '1
 
 /** Starts a process with so many reading threads. */
 export function startReaders(threads: number): Readers {
-	// Found from here: the folder that the program is called from need not hold it.
-	const tsx = pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
-	const child = fork(fileURLToPath(new URL('./reader-process.ts', import.meta.url)), [String(threads)], {
+	const program = programBeside(import.meta.url, 'reader-process');
+	const child = fork(program.path, [String(threads)], {
 		// The collector can be called so that the worker may clear up after each photo.
-		execArgv: ['--expose-gc', '--import', tsx],
+		execArgv: ['--expose-gc', ...program.execArgv],
 		env: { ...process.env, ...ALLOCATOR },
 		serialization: 'advanced',
 		// Decoders talk to the console about damaged files; the user hears of them through results.

@@ -1,6 +1,5 @@
-import { createRequire } from 'node:module';
-import { fileURLToPath, pathToFileURL } from 'node:url';
 import { Piscina } from 'piscina';
+import { programBeside } from '../photo/program-beside.ts';
 import { type LineUpResult, provenResult } from '../wardrobe/line-up.ts';
 import { columnOf, lineUpModel } from '../wardrobe/line-up-model.ts';
 import { bestSet } from '../wardrobe/line-up-search.ts';
@@ -30,9 +29,10 @@ export async function proveLineUp(
 		columns: problem.slots.map((_, member) => columnOf(member)),
 		seconds,
 	};
+	const program = programBeside(import.meta.url, 'prove-worker');
 	const pool = new Piscina<ProofTask, ProofAnswer>({
-		filename: fileURLToPath(new URL('./prove-worker.ts', import.meta.url)),
-		execArgv: ['--import', pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href],
+		filename: program.path,
+		execArgv: [...program.execArgv],
 		maxThreads: 1,
 	});
 	try {
