@@ -69,8 +69,11 @@ function nearestPartner(
 	for (const partner of partners) {
 		const [own, ...lesser] = coloursOf(partner);
 		if (!own) continue;
-		const echoes = lesser.map((lab) => distanceBetween(main, lab)).filter((echo) => echo <= REACH);
-		const apart = Math.min(distanceBetween(main, own), ...echoes);
+		let apart = distanceBetween(main, own);
+		for (const lab of lesser) {
+			const echo = distanceBetween(main, lab);
+			if (echo <= REACH && echo < apart) apart = echo;
+		}
 		if (apart < distance) {
 			distance = apart;
 			index = partner;
@@ -123,12 +126,6 @@ export function lonersOf(
 	const seen = table.garments.map(mainColourFirst);
 	const rereads = rereadsOf(table.garments, seen, options.seed ?? 1);
 	const holds = (nearest: Nearest, beyond: number) => nearest.distance > beyond && !nearest.hueNeighbour;
-	const heldShare = (index: number, main: Lab65, partners: readonly number[], beyond: number) => {
-		const times = rereads.filter((reread) =>
-			holds(nearestPartner(reread.shifted(index, main), partners, reread.colours), beyond),
-		).length;
-		return times / rereads.length;
-	};
 	const byDistance = (one: { nearest: Nearest; garment: Garment }, other: { nearest: Nearest; garment: Garment }) =>
 		other.nearest.distance - one.nearest.distance || (one.garment.id < other.garment.id ? -1 : 1);
 	const furthest = candidatesIn(table, context)
@@ -140,8 +137,12 @@ export function lonersOf(
 		.slice(0, options.limit ?? RANKED_AT_MOST);
 	const ranked = furthest
 		.map((candidate) => {
+			const { index, main, partners, nearest, alone } = candidate;
+			const reread = alone
+				? rereads.map(({ shifted, colours }) => nearestPartner(shifted(index, main), partners, colours))
+				: [];
 			const share = (beyond: number) =>
-				holds(candidate.nearest, beyond) ? heldShare(candidate.index, candidate.main, candidate.partners, beyond) : 0;
+				holds(nearest, beyond) ? reread.filter((one) => holds(one, beyond)).length / reread.length : 0;
 			return { ...candidate, held: share(ALONE_BEYOND), heldStrictly: share(SURELY_ALONE_BEYOND) };
 		})
 		.sort((one, other) => Number(other.held >= HELD_FROM) - Number(one.held >= HELD_FROM) || byDistance(one, other));

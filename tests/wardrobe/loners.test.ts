@@ -92,6 +92,18 @@ describe('the garment that goes with nothing', () => {
 		expect(lonersOf([...garments].reverse(), nothing)).toEqual(lonersOf(garments, nothing));
 	});
 
+	it('is the same in another home, where the same photos belong to garments of other ids', () => {
+		const blurred = quietWardrobe(loud()).map((garment, index) => ({
+			...garment,
+			photoIds: [`photo ${index}`],
+			trust: { ...garment.trust, error: 15 },
+		}));
+		const elsewhere = blurred.map((garment, index) => ({ ...garment, id: `other ${10 - index}` }));
+		const heldBy = (garments: Garment[]) => lonersOf(garments, nothing).map(({ held }) => held);
+		expect(heldBy(blurred).some((held) => held > 0 && held < 1)).toBe(true);
+		expect(heldBy(elsewhere)).toEqual(heldBy(blurred));
+	});
+
 	it('is nobody in an empty wardrobe, a wardrobe of one, and one of equal colours', () => {
 		expect(lonersOf([], nothing)).toEqual([]);
 		expect(lonersOf([loud()], nothing)).toEqual([]);
