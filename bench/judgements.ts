@@ -1,6 +1,8 @@
+import { bandsOf } from '../src/wardrobe/bands.ts';
 import { fitOf } from '../src/wardrobe/fit.ts';
 import type { Garment } from '../src/wardrobe/garment.ts';
 import { lonersOf } from '../src/wardrobe/loners.ts';
+import { missingPieces } from '../src/wardrobe/missing-piece.ts';
 import { pairTable } from '../src/wardrobe/pair-table.ts';
 import { pairingsFromReadings } from '../src/wardrobe/pairings.ts';
 import { derivePalette } from '../src/wardrobe/palette.ts';
@@ -17,16 +19,20 @@ import { twinsOf } from '../src/wardrobe/twins.ts';
 import { generatedBoard, generatedWardrobe } from './generated-wardrobe.ts';
 import { medianMs, type Row, type Table } from './table.ts';
 
+const SIZES = [60, 240, 1000, 2000] as const;
 const RUNS = 5;
 const PARTNERS_TOLD = 5;
 
-async function judgementsOf(count: number): Promise<Row[]> {
+/** CPU milliseconds of each judgement over one wardrobe. */
+async function judgementsOf(count: number): Promise<ReadonlyMap<string, number>> {
 	const garments = generatedWardrobe(count, 'bench judgements');
 	const board = generatedBoard(40, 'bench board');
 	const palette = derivePalette(board);
 	const context = { palette, pairings: pairingsFromReadings(board), pairWords: [], wornTogether: [] };
 	const table = pairTable(garments, context);
 	const profile = styleProfile(board);
+	const input = seasonInput(garments, board, palette);
+	const held = garments.filter(({ place }) => place === 'rail');
 	const steps: Record<string, () => unknown> = {
 		'palette of 40 pictures with firmness': () => derivePalette(board),
 		'fit of every garment, with sentences': () => garments.map((garment) => fitOf(garment, palette)),
@@ -36,17 +42,20 @@ async function judgementsOf(count: number): Promise<Row[]> {
 		loners: () => lonersOf(garments, context, { table }),
 		twins: () => twinsOf(garments),
 		'style of every garment, axis by axis': () => garments.map((garment) => styleFit(garment, profile)),
+		'woven bands': () => bandsOf(palette, held),
+		'missing pieces': () => missingPieces(input),
+		'the whole season report, all of these in it': () => seasonReport(input),
 	};
-	const rows: Row[] = [];
-	let sum = 0;
-	for (const [name, step] of Object.entries(steps)) {
-		const { cpuMs } = await medianMs(RUNS, step);
-		sum += cpuMs;
-		rows.push([name, count, cpuMs]);
-	}
-	const whole = seasonInput(garments, board, palette);
-	const { cpuMs } = await medianMs(RUNS, () => seasonReport(whole));
-	return [...rows, ['these together', count, sum], ['the whole season report, gaps and outfits too', count, cpuMs]];
+	const cpu = new Map<string, number>();
+	for (const [name, step] of Object.entries(steps)) cpu.set(name, (await medianMs(RUNS, step)).cpuMs);
+	return cpu;
+}
+
+/** The power of the number of garments with which a time grows, between the two largest wardrobes: there what is fixed no longer counts. */
+function growthOf(times: readonly number[]): number {
+	const [size, larger] = SIZES.slice(-2) as [number, number];
+	const [ms, more] = times.slice(-2) as [number, number];
+	return Math.log(more / ms) / Math.log(larger / size);
 }
 
 const SEASON: Season = {
@@ -78,11 +87,25 @@ const seasonInput = (garments: Garment[], board: Reading[], palette: Palette): S
 	lastYear: null,
 });
 
-/** The judgements over whole wardrobes. */
-export const run = async (): Promise<readonly Table[]> => [
-	{
-		title: 'Judgements over a whole wardrobe',
-		columns: ['', 'garments', 'ms (CPU)'],
-		rows: [...(await judgementsOf(100)), ...(await judgementsOf(1000))],
-	},
-];
+/** The judgements over whole wardrobes, and how each grows with them. */
+export async function run(): Promise<readonly Table[]> {
+	const bySize: ReadonlyMap<string, number>[] = [];
+	for (const size of SIZES) bySize.push(await judgementsOf(size));
+	const rows = [...bySize[0]!.keys()].map((name): Row => {
+		const times = bySize.map((cpu) => cpu.get(name)!);
+		const micros = (1000 * times.at(-1)!) / SIZES.at(-1)! ** 2;
+		return [name, ...times, growthOf(times), micros];
+	});
+	return [
+		{
+			title: 'Judgements over a whole wardrobe, ms of CPU',
+			columns: [
+				'',
+				...SIZES.map((size) => `${size} garments`),
+				'grows with the power',
+				'microseconds a pair at the largest',
+			],
+			rows,
+		},
+	];
+}

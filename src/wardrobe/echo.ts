@@ -16,8 +16,10 @@ export function echoDistance(one: readonly Lab65[], other: readonly Lab65[]): nu
 	let nearest: number | null = null;
 	for (const a of one) {
 		for (const b of other) {
-			if (Math.abs(a[0] - b[0]) > COLOURED_WITHIN * MOST_LIGHTNESS_DIVISOR) continue;
+			const apart = Math.abs(a[0] - b[0]);
+			if (apart > COLOURED_WITHIN * MOST_LIGHTNESS_DIVISOR) continue;
 			const within = isNeutral(a) || isNeutral(b) ? SAME_WITHIN : COLOURED_WITHIN;
+			if (apart > within * MOST_LIGHTNESS_DIVISOR) continue;
 			const distance = deltaE2000Of(a[0], a[1], a[2], b[0], b[1], b[2]);
 			if (distance < within && (nearest === null || distance < nearest)) nearest = distance;
 		}

@@ -2,7 +2,7 @@ import type { Garment } from './garment.ts';
 import { KIND_NAMES, type Kind, slotOfKind } from './kind.ts';
 import { newGarment } from './new-garment.ts';
 import { type OutfitTable, outfitParts, outfitsThrough } from './outfits.ts';
-import { pairTable } from './pair-table.ts';
+import { type PairTable, pairTable } from './pair-table.ts';
 import type { Palette, PaletteColour } from './palette-colour.ts';
 import { heldGarments, pairContextOf, type SeasonInput } from './season-input.ts';
 import { SLOTS, type Slot } from './slot.ts';
@@ -58,15 +58,28 @@ function mostOf(table: OutfitTable, parts: ReturnType<typeof outfitParts>, piece
 	return outfitsThrough(open, parts, piece);
 }
 
-/** Exact gains of pieces (not owned yet) over the held garments, in the order of `pieces`. */
+/** Exact gains of pieces (not owned yet) over the held garments, in the order of `pieces`. `owned` holds at least the pairs of `held`. */
 export function outfitGains(
 	input: SeasonInput,
 	pieces: readonly Garment[],
 	held = heldGarments(input),
+	owned = pairTable(held, pairContextOf(input)),
 ): { added: number; most: number }[] {
-	const all = [...held, ...pieces];
-	const pairs = pairTable(all, pairContextOf(input));
-	const table: OutfitTable = { slots: pairs.slots, goes: pairs.supported };
+	if (pieces.length === 0) return [];
+	const withPieces = pairTable(
+		[...held, ...pieces],
+		pairContextOf(input),
+		pieces.map((_, index) => held.length + index),
+	);
+	const rowOf = new Map(owned.garments.map(({ id }, index) => [id, index]));
+	const rows = held.map(({ id }) => rowOf.get(id)!);
+	const table: OutfitTable = {
+		slots: withPieces.slots,
+		goes: (one, other) =>
+			one < rows.length && other < rows.length
+				? owned.supported(rows[one]!, rows[other]!)
+				: withPieces.supported(one, other),
+	};
 	const parts = outfitParts(table, held.keys());
 	const most = new Map<Slot, number>();
 	return pieces.map((_, index) => {
@@ -80,14 +93,15 @@ export function outfitGains(
 /** Slots of which another piece makes outfits. */
 const OUTFIT_SLOTS: readonly Slot[] = SLOTS.filter((slot) => slot !== 'legwear' && slot !== 'accessory');
 
-/** For every slot that makes outfits and every palette colour, what such a piece would add; best first within a slot. */
-export function missingPieces(input: SeasonInput, held = heldGarments(input)): MissingPiece[] {
+/** For every slot that makes outfits and every palette colour, what such a piece would add; best first within a slot. `owned` as above. */
+export function missingPieces(input: SeasonInput, held = heldGarments(input), owned?: PairTable): MissingPiece[] {
 	const colours = input.palette.colours;
 	const wanted = OUTFIT_SLOTS.flatMap((slot) => colours.map((colour) => ({ slot, colour })));
 	const gains = outfitGains(
 		input,
 		wanted.map(({ slot, colour }) => imagined(slot, colour)),
 		held,
+		owned,
 	);
 	return wanted
 		.map(({ slot, colour }, index) => {

@@ -109,8 +109,9 @@ export function seasonReport(input: SeasonInput): Report {
 	const profile = styleProfile(input.inspirations.map(({ reading }) => reading));
 	const loners = lonersOf(here, context, { table });
 	const twins = twinsOf(here);
-	const bands = bandsOf(input.palette, heldGarments(input));
-	const pieces = missingPieces(input);
+	const rail = heldGarments(input);
+	const bands = bandsOf(input.palette, rail);
+	const pieces = missingPieces(input, rail, table);
 	const gaps = gapsOf(input, bands, context.pairings, pieces);
 	const back = lookBack(here, input.wears, input.palette, input.today);
 	const wearOf = new Map(back.garments.map((one) => [one.garmentId, one]));
@@ -148,7 +149,7 @@ export function seasonReport(input: SeasonInput): Report {
 	const garments = here
 		.map(reportOf)
 		.sort((a, b) => b.fit.percent - a.fit.percent || (a.garmentId < b.garmentId ? -1 : 1));
-	const heldSlots = heldGarments(input).map(({ kind }) => slotOfKind(kind));
+	const heldSlots = rail.map(({ kind }) => slotOfKind(kind));
 	const needs = SLOTS.map((slot) => ({
 		slot,
 		wanted: input.season.quotas[slot],
@@ -158,6 +159,8 @@ export function seasonReport(input: SeasonInput): Report {
 	const gains = outfitGains(
 		input,
 		wished.map((wish) => wishedPiece(wish, input.palette)),
+		rail,
+		table,
 	);
 	const gainOf = new Map(wished.map(({ id }, index) => [id, gains[index]!.added]));
 	const wishes = wishStandings(input, gaps, ({ id }) => gainOf.get(id) ?? 0);
