@@ -4,20 +4,26 @@ import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-export type BenchServer = {
+/** The real program in a process of its own. */
+export type ServerProcess = {
 	readonly address: string;
 	readonly process: ChildProcess;
 	readonly startMs: number;
-	stop(): Promise<void>;
+	stop(signal?: NodeJS.Signals): Promise<void>;
 };
 
+/** How the program is started: a shell line that becomes the program by `exec "$@"`, and words for Node before it. */
+export type StartOptions = { readonly shell?: readonly string[]; readonly nodeWords?: readonly string[] };
+
 /** Starts the real program on a free port and waits for its first answer. */
-export async function startServer(homePath: string): Promise<BenchServer> {
+export async function startServer(
+	homePath: string,
+	{ shell = [], nodeWords = [] }: StartOptions = {},
+): Promise<ServerProcess> {
 	const start = performance.now();
-	const child = spawn(process.execPath, ['bin/dyelot.mjs', 'serve', '--home', homePath, '--port', '0'], {
-		cwd: root,
-		stdio: ['ignore', 'pipe', 'inherit'],
-	});
+	const program = [process.execPath, ...nodeWords, 'bin/dyelot.mjs', 'serve', '--home', homePath, '--port', '0'];
+	const [command, ...words] = [...shell, ...program];
+	const child = spawn(command!, words, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] });
 	const address = await new Promise<string>((resolve, reject) => {
 		let said = '';
 		child.stdout.on('data', (chunk: Buffer) => {
@@ -32,11 +38,10 @@ export async function startServer(homePath: string): Promise<BenchServer> {
 		address,
 		process: child,
 		startMs: performance.now() - start,
-		stop: () =>
+		stop: (signal = 'SIGTERM') =>
 			new Promise((resolve) => {
-				child.removeAllListeners('exit');
 				child.once('exit', () => resolve());
-				child.kill('SIGTERM');
+				child.kill(signal);
 			}),
 	};
 }

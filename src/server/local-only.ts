@@ -16,7 +16,11 @@ export function refuseForeignRequests(app: FastifyInstance, extraNames: () => re
 	app.addHook('onRequest', async (request) => {
 		const known = (host: string) => LOOPBACK_NAMES.has(nameOf(host)) || extraNames().includes(nameOf(host));
 		const host = request.headers.host ?? '';
-		if (!known(host)) {
+		// Of several only the first would be looked at (RFC 9112, section 3.2, asks to refuse them).
+		const hosts = request.raw.rawHeaders.filter(
+			(name, index) => index % 2 === 0 && name.toLowerCase() === 'host',
+		).length;
+		if (hosts > 1 || !known(host)) {
 			throw new UserError(
 				'foreign-host',
 				`Expected this computer's own name for the host; received "${host.slice(0, 80)}".`,

@@ -1,5 +1,12 @@
 import { DatabaseSync } from '@photostructure/sqlite';
-import { Kysely, SqliteAdapter, SqliteDialect } from 'kysely';
+import {
+	type DatabaseConnection,
+	Kysely,
+	SqliteAdapter,
+	SqliteDialect,
+	type SqliteDialectConfig,
+	SqliteDriver,
+} from 'kysely';
 import type { Tables } from '../schema.ts';
 
 type Connection = InstanceType<typeof DatabaseSync>;
@@ -43,9 +50,39 @@ class TransactionalSqliteAdapter extends SqliteAdapter {
 	}
 }
 
+/**
+ * SQLite ends a transaction by itself where the disk is full or fails (sqlite.org/lang_transaction.html, "Response To Errors Within A
+ * Transaction"). Rolling it back once more would only put its own complaint in place of the true cause.
+ */
+class OwnRollbackSqliteDriver extends SqliteDriver {
+	readonly #sqlite: Connection;
+
+	constructor(config: SqliteDialectConfig, sqlite: Connection) {
+		super(config);
+		this.#sqlite = sqlite;
+	}
+
+	override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+		if (this.#sqlite.isTransaction) await super.rollbackTransaction(connection);
+	}
+}
+
 class TransactionalSqliteDialect extends SqliteDialect {
+	readonly #config: SqliteDialectConfig;
+	readonly #sqlite: Connection;
+
+	constructor(config: SqliteDialectConfig, sqlite: Connection) {
+		super(config);
+		this.#config = config;
+		this.#sqlite = sqlite;
+	}
+
 	override createAdapter(): SqliteAdapter {
 		return new TransactionalSqliteAdapter();
+	}
+
+	override createDriver(): SqliteDriver {
+		return new OwnRollbackSqliteDriver(this.#config, this.#sqlite);
 	}
 }
 
@@ -68,5 +105,5 @@ export function openSqlite(path: string, check: (connection: Connection) => void
 		close: () => closeSqlite(connection),
 		prepare: (sql: string) => dialectStatement(connection, sql),
 	};
-	return { db: new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }) }), connection };
+	return { db: new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }, connection) }), connection };
 }

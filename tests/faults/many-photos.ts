@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto';
+import { createWriteStream, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
+import { writeBackup } from '../../src/store/backup.ts';
+import { filesBelow } from '../../src/store/files-below.ts';
+import { openHome } from '../../src/store/open-home.ts';
+import { restoreBackup } from '../../src/store/restore.ts';
+import { garmentDetails } from '../support/garment-details.ts';
+import { temporaryFolder } from '../support/temporary-home.ts';
+import { atLeast, type Figures, noneOf } from './figure.ts';
+
+const open = (path: string) => openHome(path, { now: () => new Date('2026-03-01T08:00:00Z') });
+
+/** Digest of every photo file by its place in the home. */
+async function digests(homePath: string): Promise<Map<string, string>> {
+	const files = [
+		...(await filesBelow(join(homePath, 'photos'))),
+		...(await filesBelow(join(homePath, 'derived'))),
+	].sort();
+	return new Map(
+		files.map((path) => [path.slice(homePath.length), createHash('sha256').update(readFileSync(path)).digest('hex')]),
+	);
+}
+
+/** Every row of every table, as it is stored. */
+async function rowsOf(homePath: string): Promise<unknown> {
+	const home = await open(homePath);
+	const { connection } = home.database;
+	const tables = connection.prepare("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name").all() as {
+		name: string;
+	}[];
+	const rows = tables.map(({ name }) => [name, connection.prepare(`SELECT * FROM "${name}" ORDER BY 1, 2`).all()]);
+	await home.close();
+	return rows;
+}
+
+/** A home of so many small photos with their readings and garments, backed up and restored elsewhere. */
+export async function manyPhotos(photos: number): Promise<Figures> {
+	const from = join(temporaryFolder(), 'home');
+	const home = await open(from);
+	for (let index = 0; index < photos; index++) {
+		// Small files of every length, the same on every run: their bytes are not read as pictures here.
+		const bytes = createHash('shake256', { outputLength: 600 + (index % 3000) })
+			.update(`photo ${index}`)
+			.digest();
+		const about = { originalName: `${index}.jpg`, mediaType: 'image/jpeg', addedAt: '2026-03-01T08:00:00Z' };
+		const { id } = await home.store.photos.add(bytes, about);
+		if (index % 4 === 0) {
+			await home.store.photos.saveReading(id, { index } as never, { thumb: bytes.subarray(0, 200) });
+			await home.store.garments.put(garmentDetails({ id: `g${index}`, photoIds: [id] }), `Added ${index}`);
+		}
+	}
+	const archive = join(temporaryFolder(), 'home.tar');
+	const changed = await writeBackup(from, createWriteStream(archive));
+	await home.close();
+	const to = join(temporaryFolder(), 'home');
+	await restoreBackup(archive, to);
+	const [before, after] = [await digests(from), await digests(to)];
+	const differing = [...before].filter(([path, digest]) => after.get(path) !== digest).map(([path]) => path);
+	return {
+		figures: [
+			atLeast('photos in the home', [...before.keys()].filter((path) => path.startsWith('/photos')).length, photos),
+			noneOf('photo files that the restored home lacks or holds otherwise', differing),
+			noneOf(
+				'files that only the restored home has',
+				[...after.keys()].filter((path) => !before.has(path)),
+			),
+			noneOf('tables that differ', isDeepStrictEqual(await rowsOf(from), await rowsOf(to)) ? [] : ['rows differ']),
+			noneOf('originals reported as changed', changed),
+		],
+	};
+}
