@@ -67,7 +67,7 @@ function probabilities({ logits, classCount, widthPx, heightPx }: NetworkAnswer)
 	const out = new Float32Array(plane * classCount);
 	for (let i = 0; i < plane; i++) {
 		let most = Number.NEGATIVE_INFINITY;
-		for (let c = 0; c < classCount; c++) most = Math.max(most, logits[c * plane + i]!);
+		for (let c = 0; c < classCount; c++) if (logits[c * plane + i]! > most) most = logits[c * plane + i]!;
 		let sum = 0;
 		for (let c = 0; c < classCount; c++) {
 			const power = Math.exp(logits[c * plane + i]! - most);
@@ -93,46 +93,69 @@ function axisSamples(count: number, start: number, extent: number, size: number)
 	return { low, high, weight };
 }
 
-/** Labels and clothes probability of every photo pixel, by bilinear sampling of the class probabilities. */
+/** What each cell of the network's answer says: its label, and its probability of clothes. */
+function cellsOf(grid: Float32Array, classCount: number): { labels: Uint8Array; clothes: Float32Array } {
+	const labels = new Uint8Array(grid.length / classCount);
+	const clothes = new Float32Array(labels.length);
+	for (let cell = 0, from = 0; cell < labels.length; cell++, from += classCount) {
+		for (let k = 0; k < classCount; k++) if (isClothes(k)) clothes[cell]! += grid[from + k]!;
+		labels[cell] = labelOf(grid, from, classCount, clothes[cell]!);
+	}
+	return { labels, clothes };
+}
+
+/** The likeliest class. Whether it is cloth is decided before which cloth it is: a coat that might be a dress is still no background. */
+function labelOf(values: Float32Array, from: number, classCount: number, clothes: number): number {
+	const wanted = clothes > 0.5;
+	let best = 0;
+	let most = -1;
+	for (let k = 0; k < classCount; k++) {
+		const value = values[from + k]!;
+		if (value <= most || isClothes(k) !== wanted) continue;
+		most = value;
+		best = k;
+	}
+	return best;
+}
+
+/**
+ * Labels and clothes probability of every photo pixel, by bilinear sampling of the class probabilities. What all four cells around a pixel say
+ * is true between them, so that the classes are only weighed along the borders.
+ */
 function labelled(answer: NetworkAnswer, frame: Frame, pixels: Pixels): { classes: Uint8Array; clothes: Uint8Array } {
 	const { classCount, widthPx: gridWidth, heightPx: gridHeight } = answer;
 	const grid = probabilities(answer);
+	const cells = cellsOf(grid, classCount);
 	const columns = axisSamples(pixels.widthPx, frame.left, frame.widthPx, gridWidth);
 	const rows = axisSamples(pixels.heightPx, frame.top, frame.heightPx, gridHeight);
 	const classes = new Uint8Array(pixels.widthPx * pixels.heightPx);
 	const clothes = new Uint8Array(classes.length);
+	const mixed = new Float32Array(classCount);
 	for (let y = 0, at = 0; y < pixels.heightPx; y++) {
 		const above = rows.low[y]! * gridWidth;
 		const below = rows.high[y]! * gridWidth;
 		const v = rows.weight[y]!;
 		for (let x = 0; x < pixels.widthPx; x++, at++) {
 			const u = columns.weight[x]!;
-			const a = (above + columns.low[x]!) * classCount;
-			const b = (above + columns.high[x]!) * classCount;
-			const c = (below + columns.low[x]!) * classCount;
-			const d = (below + columns.high[x]!) * classCount;
-			let best = 0;
-			let bestValue = -1;
-			let cloth = 0;
-			let clothBest = 1;
-			let clothBestValue = -1;
-			for (let k = 0; k < classCount; k++) {
-				const value =
-					(grid[a + k]! * (1 - u) + grid[b + k]! * u) * (1 - v) + (grid[c + k]! * (1 - u) + grid[d + k]! * u) * v;
-				if (isClothes(k)) {
-					cloth += value;
-					if (value > clothBestValue) {
-						clothBestValue = value;
-						clothBest = k;
-					}
-				} else if (value > bestValue) {
-					bestValue = value;
-					best = k;
-				}
+			const a = above + columns.low[x]!;
+			const b = above + columns.high[x]!;
+			const c = below + columns.low[x]!;
+			const d = below + columns.high[x]!;
+			const upper = cells.clothes[a]! * (1 - u) + cells.clothes[b]! * u;
+			const lower = cells.clothes[c]! * (1 - u) + cells.clothes[d]! * u;
+			const cloth = upper * (1 - v) + lower * v;
+			clothes[at] = cloth * 255 + 0.5;
+			const label = cells.labels[a]!;
+			if (label === cells.labels[b] && label === cells.labels[c] && label === cells.labels[d]) {
+				classes[at] = label;
+				continue;
 			}
-			// Whether it is cloth is decided before which cloth it is: a coat that might be a dress is still no background.
-			classes[at] = cloth > 0.5 ? clothBest : best;
-			clothes[at] = Math.round(cloth * 255);
+			for (let k = 0; k < classCount; k++) {
+				const over = grid[a * classCount + k]! * (1 - u) + grid[b * classCount + k]! * u;
+				const under = grid[c * classCount + k]! * (1 - u) + grid[d * classCount + k]! * u;
+				mixed[k] = over * (1 - v) + under * v;
+			}
+			classes[at] = labelOf(mixed, 0, classCount, cloth);
 		}
 	}
 	return { classes, clothes };
