@@ -1,38 +1,60 @@
 import { BACKGROUND, isClothes, type LabelMap } from './pixels.ts';
 
 /** A connected part of the picture: all clothes, or no clothes at all. */
-type Part = { readonly isCloth: boolean; readonly area: number; readonly touchesFrame: boolean; readonly seed: number };
+type Part = {
+	readonly isCloth: boolean;
+	area: number;
+	touchesFrame: boolean;
+	/** Its first pixel, row by row. */
+	readonly seed: number;
+};
 
-/** Connected parts (4 neighbours) of clothes and of what is none, and each pixel's part. */
-function partsOf({ widthPx, classes }: LabelMap): { parts: Part[]; partOf: Int32Array } {
-	const partOf = new Int32Array(classes.length).fill(-1);
-	const stack = new Int32Array(classes.length);
-	const parts: Part[] = [];
-	for (let seed = 0; seed < classes.length; seed++) {
-		if (partOf[seed] !== -1) continue;
-		const isCloth = isClothes(classes[seed]!);
-		let area = 0;
-		let touchesFrame = false;
-		let height = 0;
-		const visit = (index: number) => {
-			if (partOf[index] !== -1 || isClothes(classes[index]!) !== isCloth) return;
-			partOf[index] = parts.length;
-			stack[height++] = index;
-		};
-		visit(seed);
-		while (height > 0) {
-			const at = stack[--height]!;
-			const x = at % widthPx;
-			area++;
-			if (x > 0) visit(at - 1);
-			if (x < widthPx - 1) visit(at + 1);
-			if (at >= widthPx) visit(at - widthPx);
-			if (at < classes.length - widthPx) visit(at + widthPx);
-			touchesFrame ||= x === 0 || x === widthPx - 1 || at < widthPx || at >= classes.length - widthPx;
-		}
-		parts.push({ isCloth, area, touchesFrame, seed });
+/** The part of each run of pixels: a piece of one row that is all clothes or no clothes. */
+type Runs = { readonly starts: readonly number[]; readonly parts: readonly Part[] };
+
+/** Where each run begins, row by row; a run ends where the next one begins. */
+function runStarts({ widthPx, classes }: LabelMap): number[] {
+	const starts: number[] = [];
+	let before = false;
+	for (let at = 0, x = 0; at < classes.length; at++, x = x + 1 === widthPx ? 0 : x + 1) {
+		const isCloth = isClothes(classes[at]!);
+		if (x === 0 || isCloth !== before) starts.push(at);
+		before = isCloth;
 	}
-	return { parts, partOf };
+	return starts;
+}
+
+/** Connected parts (4 neighbours), by joining the runs of each row to those of the row above (Rosenfeld and Pfaltz 1966). */
+function partsOf(labels: LabelMap): Runs {
+	const { widthPx, classes } = labels;
+	const starts = runStarts(labels);
+	const endOf = (run: number): number => starts[run + 1] ?? classes.length;
+	const isCloth = (run: number): boolean => isClothes(classes[starts[run]!]!);
+	// Each run points to an earlier one of its part; the part's first run points to itself.
+	const earlier = Int32Array.from(starts.keys());
+	const first = (run: number): number => {
+		let root = run;
+		while (earlier[root] !== root) root = earlier[root] = earlier[earlier[root]!]!;
+		return root;
+	};
+	for (let run = 0, above = 0; run < starts.length; run++) {
+		while (endOf(above) + widthPx <= starts[run]!) above++;
+		for (let over = above; starts[over]! + widthPx < endOf(run); over++) {
+			if (isCloth(over) !== isCloth(run)) continue;
+			const [one, other] = [first(run), first(over)];
+			earlier[Math.max(one, other)] = Math.min(one, other);
+		}
+	}
+	const parts: Part[] = [];
+	for (const [run, seed] of starts.entries()) {
+		const root = first(run);
+		parts[run] = root === run ? { isCloth: isCloth(run), area: 0, touchesFrame: false, seed } : parts[root]!;
+		const end = endOf(run);
+		parts[run].area += end - seed;
+		parts[run].touchesFrame ||=
+			seed < widthPx || end > classes.length - widthPx || seed % widthPx === 0 || end % widthPx === 0;
+	}
+	return { starts, parts };
 }
 
 /** Share of the largest part under which a part is no piece of a single garment: the two of a pair are alike. */
@@ -48,16 +70,18 @@ const LARGEST_HOLE = 0.002;
  */
 export function cleanedLabels(labels: LabelMap, photoKind: 'worn' | 'single'): Uint8Array {
 	const { classes } = labels;
-	const { parts, partOf } = partsOf(labels);
-	const cloths = parts.filter(({ isCloth }) => isCloth);
-	const largest = Math.max(0, ...cloths.map(({ area }) => area));
+	const { starts, parts } = partsOf(labels);
+	const cloths = [...new Set(parts)].filter(({ isCloth }) => isCloth);
+	const largest = cloths.reduce((most, { area }) => Math.max(most, area), 0);
 	const clothesArea = cloths.reduce((sum, { area }) => sum + area, 0);
 	const least = largest * (photoKind === 'single' ? LEAST_OF_SINGLE : LEAST_OF_WORN);
-	return classes.map((label, i) => {
-		const { isCloth, area, touchesFrame, seed } = parts[partOf[i]!]!;
-		if (isCloth) return area < least ? BACKGROUND : label;
-		const isHole = label === BACKGROUND && !touchesFrame && area <= clothesArea * LARGEST_HOLE;
+	const cleaned = classes.slice();
+	for (const [run, { isCloth, area, touchesFrame, seed }] of parts.entries()) {
+		const end = starts[run + 1] ?? classes.length;
+		if (isCloth && area < least) cleaned.fill(BACKGROUND, starts[run], end);
+		if (isCloth || touchesFrame || area > clothesArea * LARGEST_HOLE) continue;
 		// The pixel before a hole's first one, row by row, is cloth: a hole touches no frame.
-		return isHole ? classes[seed - 1]! : label;
-	});
+		for (let at = starts[run]!; at < end; at++) if (classes[at] === BACKGROUND) cleaned[at] = classes[seed - 1]!;
+	}
+	return cleaned;
 }
