@@ -44,11 +44,12 @@ function binsOf({ rgb, widthPx }: Pixels, width: number, height: number): Uint16
 /** Each bin mixed with its neighbours along one axis (1 2 1); `step` bins lie between neighbours, `size` along the axis. */
 function mixed(shares: Float64Array, step: number, size: number): Float64Array {
 	const into = new Float64Array(shares.length);
-	for (let i = 0; i < shares.length; i++) {
-		const place = ((i / step) | 0) % size;
-		const before = place > 0 ? shares[i - step]! : shares[i]!;
-		const after = place < size - 1 ? shares[i + step]! : shares[i]!;
-		into[i] = (before + 2 * shares[i]! + after) / 4;
+	for (let block = 0; block < shares.length; block += step * size) {
+		for (let place = 0; place < size; place++) {
+			const [back, on] = [place > 0 ? step : 0, place < size - 1 ? step : 0];
+			for (let i = block + place * step, end = i + step; i < end; i++)
+				into[i] = (shares[i - back]! + 2 * shares[i]! + shares[i + on]!) / 4;
+		}
 	}
 	return into;
 }
@@ -112,6 +113,15 @@ const OWN_ODDS = Float32Array.from({ length: 256 }, (_, value) => {
 	return Math.log(p / (1 - p));
 });
 
+/** Probabilities of log odds between the ends that can occur, in steps of 1 / 256: an exponential a pixel would take most of the time here. */
+const ODDS_STEPS = 256;
+const LARGEST_ODDS = OWN_ODDS[255]! + COLOUR_SAYS * MOST_ODDS + 1 / ODDS_STEPS;
+const PROBABILITIES = Float32Array.from(
+	{ length: 2 * Math.ceil(LARGEST_ODDS * ODDS_STEPS) },
+	(_, step) => 1 / (1 + Math.exp(LARGEST_ODDS - (step + 0.5) / ODDS_STEPS)),
+);
+const probabilityOf = (odds: number): number => PROBABILITIES[((odds + LARGEST_ODDS) * ODDS_STEPS) | 0]!;
+
 /**
  * Probability of clothes a pixel (0..255) after the photo's own colours were heard: a colour that lies inside the outline and hardly outside
  * counts for cloth, one that lies along the frame and outside against it. For photos of one garment on a bed, a floor or a wall; where
@@ -134,16 +144,17 @@ export function clothesByColour(pixels: Pixels, clothes: Uint8Array): Uint8Array
 		}
 	let heard = new Float32Array(bins.length);
 	for (let round = 0; round < ROUNDS; round++) {
+		// What is sure after the round before.
+		if (round > 0) for (let i = 0; i < bins.length; i++) sure[i] = probabilityOf(own[i]! + COLOUR_SAYS * heard[i]!);
 		const odds = coloursOdds(bins, sure, distance);
 		for (let i = 0; i < bins.length; i++) heard[i] = odds[bins[i]!]!;
 		heard = meanAlong(meanAlong(heard, height, width, width, 1, radius), width, 1, height, width, radius);
-		for (let i = 0; i < bins.length; i++) sure[i] = 1 / (1 + Math.exp(-(own[i]! + COLOUR_SAYS * heard[i]!)));
 	}
 	const out = new Uint8Array(clothes.length);
 	for (let y = 0, at = 0; y < heightPx; y++)
 		for (let x = 0; x < widthPx; x++, at++) {
 			const said = heard[(y >> 1) * width + (x >> 1)]!;
-			out[at] = Math.round(255 / (1 + Math.exp(-(OWN_ODDS[clothes[at]!]! + COLOUR_SAYS * said))));
+			out[at] = 255 * probabilityOf(OWN_ODDS[clothes[at]!]! + COLOUR_SAYS * said) + 0.5;
 		}
 	return out;
 }
@@ -151,9 +162,10 @@ export function clothesByColour(pixels: Pixels, clothes: Uint8Array): Uint8Array
 /** The parse of a photo of one garment with its outline corrected by colour; pixels that join it take the label `filler`. */
 export function parseByColour(pixels: Pixels, parse: Parse, filler: number): Parse {
 	const clothes = clothesByColour(pixels, parse.clothes);
-	const classes = parse.classes.map((label, i) => {
-		if (clothes[i]! > 127) return isClothes(label) ? label : filler;
-		return isClothes(label) ? BACKGROUND : label;
-	});
+	const classes = parse.classes.slice();
+	for (let i = 0; i < classes.length; i++) {
+		const isCloth = clothes[i]! > 127;
+		if (isCloth !== isClothes(classes[i]!)) classes[i] = isCloth ? filler : BACKGROUND;
+	}
 	return { ...parse, classes, clothes };
 }
