@@ -5,13 +5,15 @@ import { BACKGROUND, type LabelMap, type Pixels, visiblePixels } from './pixels.
 
 /** Less than this share of the frame says nothing of the place. */
 const LEAST_SHARE = 0.05;
+/** What marks a transparent pixel, which is no background: the label of no class. */
+const TRANSPARENT = 255;
 
 /** Median of each CIELAB coordinate over the background that is not transparent, or null where too little of it is seen. */
 export function backgroundColour(pixels: Pixels, labels: LabelMap): Lab65 | null {
-	const visible = visiblePixels(pixels);
-	const marks = labels.classes.map((label, i) => (label === BACKGROUND ? visible[i]! : 0));
-	const { labs, area } = sampleOf(pixels, marks, 1, null);
+	const visible = pixels.alpha && visiblePixels(pixels);
+	const marks = visible ? labels.classes.map((label, i) => (visible[i] ? label : TRANSPARENT)) : labels.classes;
+	const { labs, area } = sampleOf(pixels, marks, BACKGROUND, null);
 	if (area < LEAST_SHARE * labels.classes.length) return null;
-	const median = (axis: number) => medianOf(Array.from({ length: labs.length / 3 }, (_, i) => labs[i * 3 + axis]!));
+	const median = (axis: number) => medianOf(labs.filter((_, i) => i % 3 === axis));
 	return [median(0), median(1), median(2)];
 }

@@ -21,7 +21,7 @@ const SAMPLE = 4000;
 export function insideClothes({ widthPx, heightPx, classes }: LabelMap): Uint8Array {
 	const radius = Math.max(1, Math.round(Math.max(widthPx, heightPx) / 250));
 	const inside = new Uint8Array(classes.length);
-	const remaining = new Set<number>();
+	const remaining = new Uint8Array(256);
 	for (let y = 0, at = 0; y < heightPx; y++) {
 		for (let x = 0; x < widthPx; x++, at++) {
 			const label = classes[at]!;
@@ -31,35 +31,51 @@ export function insideClothes({ widthPx, heightPx, classes }: LabelMap): Uint8Ar
 			if (y >= radius && classes[at - radius * widthPx] !== label) continue;
 			if (y + radius < heightPx && classes[at + radius * widthPx] !== label) continue;
 			inside[at] = label;
-			remaining.add(label);
+			remaining[label] = 1;
 		}
 	}
 	for (let i = 0; i < classes.length; i++) {
 		const label = classes[i]!;
-		if (isClothes(label) && !remaining.has(label)) inside[i] = label;
+		if (isClothes(label) && !remaining[label]) inside[i] = label;
 	}
 	return inside;
 }
 
-/** Every so-many-th of the pixels whose mark is the wanted one, so that the same picture always gives the same sample. `marks` has one byte a pixel. */
-export function sampleOf(pixels: Pixels, marks: Uint8Array, wanted: number, slot: Slot | null): ClothPixels {
-	let area = 0;
-	for (let i = 0; i < marks.length; i++) if (marks[i] === wanted) area++;
+/** Pixels of each mark. */
+function areaByMark(marks: Uint8Array): Uint32Array {
+	const areas = new Uint32Array(256);
+	for (let i = 0; i < marks.length; i++) areas[marks[i]!]!++;
+	return areas;
+}
+
+/** Every so-many-th of the `area` pixels whose mark is the wanted one. */
+function sampled({ rgb }: Pixels, marks: Uint8Array, wanted: number, area: number): Float32Array {
 	const count = Math.min(area, SAMPLE);
 	const step = Math.max(1, area / SAMPLE);
-	const rgb = new Uint8Array(count * 3);
-	for (let i = 0, seen = 0, taken = 0; taken < count; i++) {
-		if (marks[i] !== wanted) continue;
-		if (seen++ < Math.floor(taken * step)) continue;
-		for (let channel = 0; channel < 3; channel++) rgb[taken * 3 + channel] = pixels.rgb[i * 3 + channel]!;
-		taken++;
+	const bytes = new Uint8Array(count * 3);
+	for (let i = 0, seen = 0, next = 0, taken = 0; taken < count; i++) {
+		if (marks[i] !== wanted || seen++ < next) continue;
+		bytes[taken * 3] = rgb[i * 3]!;
+		bytes[taken * 3 + 1] = rgb[i * 3 + 1]!;
+		bytes[taken * 3 + 2] = rgb[i * 3 + 2]!;
+		next = Math.floor(++taken * step);
 	}
-	return { slot, labs: labFromPixels(rgb, 3), area };
+	return labFromPixels(bytes, 3);
+}
+
+/** The pixels whose mark is the wanted one, by a sample that is the same for the same picture. `marks` has one byte a pixel. */
+export function sampleOf(pixels: Pixels, marks: Uint8Array, wanted: number, slot: Slot | null): ClothPixels {
+	const area = areaByMark(marks)[wanted]!;
+	return { slot, labs: sampled(pixels, marks, wanted, area), area };
 }
 
 /** The clothes' pixels slot by slot; `inside` is what `insideClothes` marks. */
 export function clothPixels(pixels: Pixels, inside: Uint8Array): ClothPixels[] {
-	return SLOTS.map((slot, index) => sampleOf(pixels, inside, index + 1, slot)).filter(({ area }) => area > 0);
+	const areas = areaByMark(inside);
+	return SLOTS.flatMap((slot, index) => {
+		const area = areas[index + 1]!;
+		return area > 0 ? [{ slot, labs: sampled(pixels, inside, index + 1, area), area }] : [];
+	});
 }
 
 /** The pixels of the whole frame, for a scene; transparent ones are left out. */

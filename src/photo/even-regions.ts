@@ -33,81 +33,108 @@ type Grid = {
 	readonly width: number;
 	readonly height: number;
 	readonly labs: Float32Array;
+	/** 1 = background that belongs to no region yet. */
 	readonly free: Uint8Array;
+	/** Pixels of the picture along a cell's side. */
 	readonly scale: number;
 };
 
-/** The background averaged over square cells; a cell with anything else in it is taken. */
+/** The background averaged over square cells; a cell with anything else in it is not free. */
 function gridOf(pixels: Pixels, labels: LabelMap): Grid {
 	const { widthPx, heightPx, rgb } = pixels;
 	const scale = Math.max(1, Math.round(Math.max(widthPx, heightPx) / GRID_SIDE));
 	const [width, height] = [Math.floor(widthPx / scale), Math.floor(heightPx / scale)];
-	const bytes = new Uint8Array(width * height * 3);
-	const free = new Uint8Array(width * height);
+	const sums = new Uint32Array(width * height * 3);
+	const free = new Uint8Array(width * height).fill(1);
 	const visible = visiblePixels(pixels);
-	for (let row = 0; row < height; row++) {
-		for (let column = 0; column < width; column++) {
-			const sums = [0, 0, 0];
-			let isFree = 1;
-			for (let v = 0; v < scale; v++) {
-				for (let u = 0; u < scale; u++) {
-					const at = (row * scale + v) * widthPx + column * scale + u;
-					if (labels.classes[at] !== BACKGROUND || visible[at] === 0) isFree = 0;
-					for (let k = 0; k < 3; k++) sums[k]! += rgb[at * 3 + k]!;
-				}
+	for (let y = 0; y < height * scale; y++) {
+		const first = Math.floor(y / scale) * width;
+		for (let cell = first, at = y * widthPx; cell < first + width; cell++) {
+			let r = 0;
+			let g = 0;
+			let b = 0;
+			for (const end = at + scale; at < end; at++) {
+				if (labels.classes[at] !== BACKGROUND || visible[at] === 0) free[cell] = 0;
+				r += rgb[at * 3]!;
+				g += rgb[at * 3 + 1]!;
+				b += rgb[at * 3 + 2]!;
 			}
-			const cell = row * width + column;
-			free[cell] = isFree;
-			for (let k = 0; k < 3; k++) bytes[cell * 3 + k] = Math.round(sums[k]! / (scale * scale));
+			sums[cell * 3]! += r;
+			sums[cell * 3 + 1]! += g;
+			sums[cell * 3 + 2]! += b;
 		}
 	}
+	const bytes = new Uint8Array(sums.length);
+	for (let i = 0; i < sums.length; i++) bytes[i] = sums[i]! / (scale * scale) + 0.5;
 	return { width, height, labs: labFromPixels(bytes, 3), free, scale };
 }
 
-const distance = (labs: Float32Array, cell: number, mean: readonly number[]): number =>
-	Math.hypot(labs[cell * 3]! - mean[0]!, labs[cell * 3 + 1]! - mean[1]!, labs[cell * 3 + 2]! - mean[2]!);
-
-/** Cells joined to `seed` by small steps that stay near the region's running mean. */
-function grow({ width, height, labs, free }: Grid, seed: number, taken: Uint8Array): number[] {
-	const cells = [seed];
-	taken[seed] = 1;
-	const sums = [labs[seed * 3]!, labs[seed * 3 + 1]!, labs[seed * 3 + 2]!];
-	for (let next = 0; next < cells.length; next++) {
-		const cell = cells[next]!;
+/**
+ * Cells joined to `seed` by small steps that stay near the region's running mean; they are no longer free. `room` is where they are written: as
+ * long as the grid.
+ */
+function grow({ width, labs, free }: Grid, seed: number, room: Uint32Array): Uint32Array {
+	const around = [-1, 1, -width, width];
+	let [L, a, b] = [labs[seed * 3]!, labs[seed * 3 + 1]!, labs[seed * 3 + 2]!];
+	let count = 1;
+	room[0] = seed;
+	free[seed] = 0;
+	for (let next = 0; next < count; next++) {
+		const cell = room[next]!;
 		const column = cell % width;
-		const row = (cell - column) / width;
-		const here = [labs[cell * 3]!, labs[cell * 3 + 1]!, labs[cell * 3 + 2]!];
-		const mean = sums.map((sum) => sum / cells.length);
-		const around = [
-			column > 0 && cell - 1,
-			column + 1 < width && cell + 1,
-			row > 0 && cell - width,
-			row + 1 < height && cell + width,
-		];
-		for (const other of around) {
-			if (other === false || taken[other] || !free[other]) continue;
-			if (distance(labs, other, here) > LARGEST_STEP || distance(labs, other, mean) > LARGEST_DISTANCE) continue;
-			taken[other] = 1;
-			cells.push(other);
-			for (let k = 0; k < 3; k++) sums[k]! += labs[other * 3 + k]!;
+		const here = cell * 3;
+		const meanL = L / count;
+		const meanA = a / count;
+		const meanB = b / count;
+		for (let side = column > 0 ? 0 : 1; side < 4; side++) {
+			const other = cell + around[side]!;
+			if ((side === 1 && column === width - 1) || free[other] !== 1) continue;
+			const at = other * 3;
+			if (squared(labs, at, labs[here]!, labs[here + 1]!, labs[here + 2]!) > LARGEST_STEP ** 2) continue;
+			if (squared(labs, at, meanL, meanA, meanB) > LARGEST_DISTANCE ** 2) continue;
+			free[other] = 0;
+			room[count++] = other;
+			L += labs[at]!;
+			a += labs[at + 1]!;
+			b += labs[at + 2]!;
 		}
 	}
-	return cells;
+	return room.subarray(0, count);
+}
+
+/** Squared distance (CIELAB, Euclid) of the colour written at `at`. */
+function squared(labs: Float32Array, at: number, L: number, a: number, b: number): number {
+	const lightness = labs[at]! - L;
+	const red = labs[at + 1]! - a;
+	const yellow = labs[at + 2]! - b;
+	return lightness * lightness + red * red + yellow * yellow;
+}
+
+/** The outermost cells of each row: whatever rectangle holds them holds the region. */
+function rowEnds(cells: Uint32Array, { width, height }: Grid): number[] {
+	const first = new Int32Array(height).fill(-1);
+	const last = new Int32Array(height);
+	for (const cell of cells) {
+		const row = Math.floor(cell / width);
+		if (first[row] === -1) first[row] = last[row] = cell;
+		else if (cell < first[row]!) first[row] = cell;
+		else if (cell > last[row]!) last[row] = cell;
+	}
+	return [...first.keys()].filter((row) => first[row] !== -1).flatMap((row) => [first[row]!, last[row]!]);
 }
 
 /** Smallest rectangle around the cells over turns of 3 degrees: its area and sides, in cells. */
-function boundingRectangle(
-	cells: readonly number[],
-	width: number,
-): { readonly area: number; readonly aspect: number } {
+function boundingRectangle(cells: Uint32Array, grid: Grid): { readonly area: number; readonly aspect: number } {
+	const ends = rowEnds(cells, grid);
 	let best = { area: Number.POSITIVE_INFINITY, aspect: 1 };
 	for (let degrees = 0; degrees < 90; degrees += 3) {
 		const [c, s] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
 		let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
-		for (const cell of cells) {
-			const x = cell % width;
-			const y = Math.floor(cell / width);
-			const [u, v] = [x * c + y * s, y * c - x * s];
+		for (const cell of ends) {
+			const x = cell % grid.width;
+			const y = Math.floor(cell / grid.width);
+			const u = x * c + y * s;
+			const v = y * c - x * s;
 			left = Math.min(left, u);
 			right = Math.max(right, u);
 			top = Math.min(top, v);
@@ -119,39 +146,43 @@ function boundingRectangle(
 	return best;
 }
 
-function regionOf(grid: Grid, cells: readonly number[]): EvenRegion {
+function regionOf(grid: Grid, cells: Uint32Array): EvenRegion {
 	const { width, height, labs, scale } = grid;
-	const mean = [0, 1, 2].map((k) => cells.reduce((sum, cell) => sum + labs[cell * 3 + k]!, 0) / cells.length);
-	const squares = cells.reduce((sum, cell) => sum + distance(labs, cell, mean) ** 2, 0);
-	const column = (cell: number) => cell % width;
-	const row = (cell: number) => Math.floor(cell / width);
-	const { area, aspect } = boundingRectangle(cells, width);
-	const border = cells.filter(
-		(c) => column(c) === 0 || row(c) === 0 || column(c) === width - 1 || row(c) === height - 1,
-	);
-	const middle = (of: (cell: number) => number) =>
-		(cells.reduce((sum, cell) => sum + of(cell), 0) / cells.length + 0.5) * scale;
+	let [L, a, b, x, y, border, squares] = [0, 0, 0, 0, 0, 0, 0];
+	for (const cell of cells) {
+		const column = cell % width;
+		const row = (cell - column) / width;
+		L += labs[cell * 3]!;
+		a += labs[cell * 3 + 1]!;
+		b += labs[cell * 3 + 2]!;
+		x += column;
+		y += row;
+		if (column === 0 || row === 0 || column === width - 1 || row === height - 1) border++;
+	}
+	const lab: Lab65 = [L / cells.length, a / cells.length, b / cells.length];
+	for (const cell of cells) squares += squared(labs, cell * 3, lab[0], lab[1], lab[2]);
+	const { area, aspect } = boundingRectangle(cells, grid);
 	return {
-		lab: mean as unknown as Lab65,
+		lab,
 		areaShare: cells.length / (width * height),
 		fill: Math.min(1, cells.length / area),
 		aspect,
 		unevenness: Math.sqrt(squares / cells.length),
-		onBorder: border.length / cells.length,
-		x: middle(column),
-		y: middle(row),
+		onBorder: border / cells.length,
+		x: (x / cells.length + 0.5) * scale,
+		y: (y / cells.length + 0.5) * scale,
 	};
 }
 
 /** The background's even patches of at least 0.4 % of the frame, in the order of their first pixel. */
 export function evenRegions(pixels: Pixels, labels: LabelMap): EvenRegion[] {
 	const grid = gridOf(pixels, labels);
-	const taken = new Uint8Array(grid.free.length);
+	const room = new Uint32Array(grid.free.length);
 	const regions: EvenRegion[] = [];
-	for (let seed = 0; seed < taken.length; seed++) {
-		if (taken[seed] || !grid.free[seed]) continue;
-		const cells = grow(grid, seed, taken);
-		if (cells.length >= LEAST_AREA * taken.length) regions.push(regionOf(grid, cells));
+	for (let seed = 0; seed < room.length; seed++) {
+		if (!grid.free[seed]) continue;
+		const cells = grow(grid, seed, room);
+		if (cells.length >= LEAST_AREA * room.length) regions.push(regionOf(grid, cells));
 	}
 	return regions;
 }

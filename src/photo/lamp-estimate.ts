@@ -1,3 +1,4 @@
+import { nthSmallest } from '../colour/median.ts';
 import { acrossOf, alongOf, type CastStops, castFrom, stopsOf } from './lamp-casts.ts';
 import { BACKGROUND, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
 
@@ -38,9 +39,6 @@ const SURFACE_WARMTH = 0.3;
 const LAMP_WARMTH: readonly [number, number] = [-0.5, 1.6];
 const LAMP_GREEN = 0.35;
 
-/** A ground of which more than this share has one and the same bytes was made on a computer (a shop's cut-out): there is no lamp to take out. */
-const FLAT_SHARE = 0.5;
-
 /** Luminance of the brightest hundredth in a well exposed picture, and how much of a lack is made up for. */
 const BRIGHTEST = 0.7;
 const EXPOSURE_STRENGTH = 0.5;
@@ -69,35 +67,40 @@ type Tally = {
 /** Linear light of each byte to the power of the mean. */
 const LINEAR_POWER = LINEAR.map((value) => value ** MINKOWSKI);
 
-/** Share of the sampled ground that has one and the same bytes; 0 without any ground. */
-function commonestShare(grounds: Uint32Array): number {
-	const sorted = grounds.slice().sort();
-	let most = 0;
-	for (let start = 0, at = 1; at <= sorted.length; at++) {
-		if (sorted[at] === sorted[start]) continue;
-		most = Math.max(most, at - start);
-		start = at;
+/**
+ * Whether more than half of the sampled ground has one and the same bytes: it was made on a computer (a shop's cut-out), and there is no lamp
+ * to take out. Only the value that is left over when unlike ones cancel out can be that many (Boyer and Moore 1981).
+ */
+function isOneValue(grounds: Uint32Array): boolean {
+	let [left, votes] = [0, 0];
+	for (let i = 0; i < grounds.length; i++) {
+		if (votes === 0) left = grounds[i]!;
+		votes += grounds[i] === left ? 1 : -1;
 	}
-	return sorted.length === 0 ? 0 : most / sorted.length;
+	let count = 0;
+	for (let i = 0; i < grounds.length; i++) if (grounds[i] === left) count++;
+	return count > grounds.length / 2;
 }
 
 /** Summed linear light of the brightest tenth, channel by channel; of equally bright pixels the upper ones count. */
 function brightestTenth(rgb: Uint8Array, places: Uint32Array, light: Float64Array): [number, number, number] {
 	const count = Math.ceil(places.length / 10);
-	const least = light.slice().sort()[light.length - count]!;
+	const least = nthSmallest(light.slice(), light.length - count);
 	const bright: [number, number, number] = [0, 0, 0];
-	const take = (at: number) => {
-		for (let k = 0; k < 3; k++) bright[k]! += LINEAR[rgb[at * 3 + k]!]!;
+	const take = (from: number) => {
+		bright[0] += LINEAR[rgb[from]!]!;
+		bright[1] += LINEAR[rgb[from + 1]!]!;
+		bright[2] += LINEAR[rgb[from + 2]!]!;
 	};
 	let taken = 0;
 	for (let i = 0; i < light.length; i++) {
 		if (light[i]! <= least) continue;
-		take(places[i]!);
+		take(places[i]! * 3);
 		taken++;
 	}
 	for (let i = 0; i < light.length && taken < count; i++) {
 		if (light[i] !== least) continue;
-		take(places[i]!);
+		take(places[i]! * 3);
 		taken++;
 	}
 	return bright;
@@ -125,7 +128,7 @@ function tally(pixels: Pixels, labels: LabelMap): Tally {
 			frame[seen++] = y;
 			if (labels.classes[at] !== BACKGROUND) continue;
 			grounds[ground++] = (r << 16) | (g << 8) | b;
-			if (Math.max(r, g, b) >= CLIPPED) continue;
+			if (r >= CLIPPED || g >= CLIPPED || b >= CLIPPED) continue;
 			places[lit] = at;
 			light[lit++] = y;
 			red += LINEAR_POWER[r]!;
@@ -133,10 +136,11 @@ function tally(pixels: Pixels, labels: LabelMap): Tally {
 			blue += LINEAR_POWER[b]!;
 		}
 	}
-	const sorted = frame.subarray(0, seen).sort();
-	const brightest = sorted[Math.floor(seen * 0.99)] ?? 0;
-	const range = Math.log2((brightest + LEAST_LIGHT) / ((sorted[Math.floor(seen / 2)] ?? 0) + LEAST_LIGHT));
-	const isFlat = commonestShare(grounds.subarray(0, ground)) > FLAT_SHARE;
+	const all = frame.subarray(0, seen);
+	const brightest = seen === 0 ? 0 : nthSmallest(all, Math.floor(seen * 0.99));
+	const middle = seen === 0 ? 0 : nthSmallest(all, Math.floor(seen / 2));
+	const range = Math.log2((brightest + LEAST_LIGHT) / (middle + LEAST_LIGHT));
+	const isFlat = isOneValue(grounds.subarray(0, ground));
 	if (lit === 0) return { means: [], count: 0, brightest, range, isFlat };
 	const floor = 1e-6;
 	const mean = (sum: number) => (sum / lit) ** (1 / MINKOWSKI) + floor;
