@@ -60,9 +60,16 @@ function costWith(
 	candidate: number,
 	lowest: number,
 ): number {
+	const atX = points[candidate * 3]!;
+	const atY = points[candidate * 3 + 1]!;
+	const atZ = points[candidate * 3 + 2]!;
 	let left = 0;
 	for (let i = 0; i < cost.length; i++) {
-		left += Math.min(cost[i]!, weights[i]! * squared(points, i, candidate));
+		const x = points[i * 3]! - atX;
+		const y = points[i * 3 + 1]! - atY;
+		const z = points[i * 3 + 2]! - atZ;
+		const reached = weights[i]! * (x * x + y * y + z * z);
+		left += Math.min(reached, cost[i]!);
 		if (left >= lowest) return Number.POSITIVE_INFINITY;
 	}
 	return left;

@@ -24,5 +24,5 @@ export function nthSmallest(values: Float64Array | Float32Array, nth: number): n
 /** The middle one of the values in order, the upper of two; the values stay as they are. Throws `RangeError` for none. */
 export function medianOf(values: readonly number[] | Float32Array): number {
 	if (values.length === 0) throw new RangeError('Expected at least one value for a median.');
-	return nthSmallest(Float64Array.from(values), Math.floor(values.length / 2));
+	return nthSmallest(new Float64Array(values), Math.floor(values.length / 2));
 }

@@ -32,15 +32,19 @@ const LEAST_BRIDGE = 0.35;
  * its two colours lie only the few pixels on their border. `labs` are L, a, b triples of the whole cloth.
  */
 function isBridged(labs: Float32Array, one: Lab65, other: Lab65): boolean {
-	const way = [other[0] - one[0], other[1] - one[1], other[2] - one[2]] as const;
-	const length = way[0] ** 2 + way[1] ** 2 + way[2] ** 2;
+	const wayL = other[0] - one[0];
+	const wayA = other[1] - one[1];
+	const wayB = other[2] - one[2];
+	const length = wayL ** 2 + wayA ** 2 + wayB ** 2;
 	const counts = new Float64Array(STEPS);
 	for (let i = 0; i < labs.length; i += 3) {
-		const [L, a, b] = [labs[i]! - one[0], labs[i + 1]! - one[1], labs[i + 2]! - one[2]];
-		const along = (L * way[0] + a * way[1] + b * way[2]) / length;
+		const L = labs[i]! - one[0];
+		const a = labs[i + 1]! - one[1];
+		const b = labs[i + 2]! - one[2];
+		const along = (L * wayL + a * wayA + b * wayB) / length;
 		const step = Math.floor((along * (1 - 2 * BEYOND) + BEYOND) * STEPS);
 		if (step < 0 || step >= STEPS) continue;
-		const aside = (L - along * way[0]) ** 2 + (a - along * way[1]) ** 2 + (b - along * way[2]) ** 2;
+		const aside = (L - along * wayL) ** 2 + (a - along * wayA) ** 2 + (b - along * wayB) ** 2;
 		if (aside <= SHADING_RESIDUAL ** 2) counts[step]!++;
 	}
 	const smooth = counts.map((n, step) => (counts[step - 1] ?? n) / 4 + n / 2 + (counts[step + 1] ?? n) / 4);

@@ -1,6 +1,6 @@
 import { clusterLab } from '../colour/cluster.ts';
 import type { Lab65 } from '../colour/lab65.ts';
-import { medianOf } from '../colour/median.ts';
+import { medianOf, nthSmallest } from '../colour/median.ts';
 import type { Slot } from '../wardrobe/slot.ts';
 import type { ClothPixels } from './cloth-pixels.ts';
 import { isOneCloth } from './one-cloth.ts';
@@ -16,7 +16,63 @@ const LIGHTNESS_WEIGHT = 0.5;
 const MOST_SWATCHES = 5;
 const LEAST_SHARE = 0.03;
 
-type Cluster = { readonly lab: Lab65; readonly members: readonly number[] };
+/** `members` are points of the cloth, in their order. */
+type Cluster = { readonly lab: Lab65; readonly members: Uint32Array };
+
+/** Side of the cells that like pixels are gathered in before they are clustered: along a* and b*, and along L*, which counts half. */
+const CELL = 1.5;
+const CELL_L = CELL / LIGHTNESS_WEIGHT;
+
+/** Pixels gathered by colour. */
+type Cells = {
+	/** Mean colour of each cell, L, a, b triples. */
+	readonly means: Float32Array;
+	/** Pixels in each cell. */
+	readonly counts: Float32Array;
+	/** The cell of each pixel. */
+	readonly cellOf: Uint32Array;
+};
+
+/** A cloth's thousands of pixels lie in hundreds of cells: clustering those, by their weight, gives the same clusters. */
+function cellsOf(labs: Float32Array): Cells {
+	const cellOf = new Uint32Array(labs.length / 3);
+	const sums = new Float64Array(labs.length);
+	const counts = new Float32Array(cellOf.length);
+	const cells = new Map<number, number>();
+	for (let i = 0; i < cellOf.length; i++) {
+		// Every sRGB colour's a* and b* lie within 128 of 0.
+		const place =
+			(Math.floor(labs[i * 3]! / CELL_L) * 256 + Math.floor(labs[i * 3 + 1]! / CELL) + 128) * 256 +
+			Math.floor(labs[i * 3 + 2]! / CELL) +
+			128;
+		const cell = cells.get(place) ?? cells.size;
+		if (cell === cells.size) cells.set(place, cell);
+		cellOf[i] = cell;
+		counts[cell]!++;
+		for (let axis = 0; axis < 3; axis++) sums[cell * 3 + axis]! += labs[i * 3 + axis]!;
+	}
+	const means = new Float32Array(cells.size * 3);
+	for (let i = 0; i < means.length; i++) means[i] = sums[i]! / counts[Math.floor(i / 3)]!;
+	return { means, counts: counts.subarray(0, cells.size), cellOf };
+}
+
+/** The clusters that a cloth's pixels fall into before any are joined. */
+function startClusters(labs: Float32Array): Cluster[] {
+	const { means, counts, cellOf } = cellsOf(labs);
+	const { centres, labels } = clusterLab(means, counts, START_CLUSTERS, {
+		lightnessWeight: LIGHTNESS_WEIGHT,
+		maxIterations: 12,
+	});
+	const sizes = centres.map(() => 0);
+	for (const [cell, label] of labels.entries()) sizes[label]! += counts[cell]!;
+	const clusters = centres.map((lab, index) => ({ lab, members: new Uint32Array(sizes[index]!) }));
+	const filled = centres.map(() => 0);
+	for (let point = 0; point < cellOf.length; point++) {
+		const label = labels[cellOf[point]!]!;
+		clusters[label]!.members[filled[label]!++] = point;
+	}
+	return clusters;
+}
 
 /** Joins clusters of one cloth, the two nearest first, until none is left to join. */
 function joinCloths(labs: Float32Array, clusters: readonly Cluster[]): Cluster[] {
@@ -26,46 +82,50 @@ function joinCloths(labs: Float32Array, clusters: readonly Cluster[]): Cluster[]
 		for (let a = 0; a < joined.length; a++) {
 			for (let b = a + 1; b < joined.length; b++) {
 				const [one, other] = [joined[a]!.lab, joined[b]!.lab];
-				if (!isOneCloth(labs, one, other)) continue;
 				const distance = Math.hypot((one[0] - other[0]) * LIGHTNESS_WEIGHT, one[1] - other[1], one[2] - other[2]);
-				if (!best || distance < best.distance) best = { a, b, distance };
+				if ((best && distance >= best.distance) || !isOneCloth(labs, one, other)) continue;
+				best = { a, b, distance };
 			}
 		}
 		if (!best) return joined;
 		const { a, b } = best;
-		const members = [...joined[a]!.members, ...joined[b]!.members];
+		const members = new Uint32Array(joined[a]!.members.length + joined[b]!.members.length);
+		members.set(joined[a]!.members);
+		members.set(joined[b]!.members, joined[a]!.members.length);
 		joined = [...joined.filter((_, index) => index !== a && index !== b), { lab: meanOf(labs, members), members }];
 	}
 }
 
-function meanOf(labs: Float32Array, members: readonly number[]): Lab65 {
-	const sums = [0, 0, 0];
-	for (const member of members) for (let axis = 0; axis < 3; axis++) sums[axis]! += labs[member * 3 + axis]!;
-	return sums.map((sum) => sum / members.length) as unknown as Lab65;
+function meanOf(labs: Float32Array, members: Uint32Array): Lab65 {
+	let [L, a, b] = [0, 0, 0];
+	for (const member of members) {
+		L += labs[member * 3]!;
+		a += labs[member * 3 + 1]!;
+		b += labs[member * 3 + 2]!;
+	}
+	return [L / members.length, a / members.length, b / members.length];
+}
+
+/** One coordinate of some of the pixels. */
+function along(axis: 0 | 1 | 2, labs: Float32Array, members: Uint32Array): Float32Array {
+	const values = new Float32Array(members.length);
+	for (let i = 0; i < values.length; i++) values[i] = labs[members[i]! * 3 + axis]!;
+	return values;
 }
 
 /** Share of a cloth's darkest pixels that are left out of its colour: shadow only darkens. */
 const SHADOW_PART = 0.2;
 
 /** The colour of the lit part: the median of each coordinate over all but the darkest pixels. */
-function litColour(labs: Float32Array, members: readonly number[]): Lab65 {
-	const byLightness = [...members].sort((a, b) => labs[a * 3]! - labs[b * 3]! || a - b);
-	const lit = byLightness.slice(Math.floor(byLightness.length * SHADOW_PART));
-	const median = (axis: number) => medianOf(lit.map((member) => labs[member * 3 + axis]!));
-	return [median(0), median(1), median(2)];
+function litColour(labs: Float32Array, members: Uint32Array): Lab65 {
+	const darkest = nthSmallest(along(0, labs, members), Math.floor(members.length * SHADOW_PART));
+	const lit = members.filter((member) => labs[member * 3]! >= darkest);
+	return [medianOf(along(0, labs, lit)), medianOf(along(1, labs, lit)), medianOf(along(2, labs, lit))];
 }
 
 function swatchesOfSlot({ labs, slot, area }: ClothPixels, totalArea: number): RawSwatch[] {
-	const { centres, labels } = clusterLab(labs, null, START_CLUSTERS, {
-		lightnessWeight: LIGHTNESS_WEIGHT,
-		maxIterations: 12,
-	});
-	const clusters = centres.map((lab, index) => ({
-		lab,
-		members: Array.from(labels.keys()).filter((point) => labels[point] === index),
-	}));
 	const count = labs.length / 3;
-	return joinCloths(labs, clusters)
+	return joinCloths(labs, startClusters(labs))
 		.map(({ members }) => ({
 			lab: litColour(labs, members),
 			share: ((members.length / count) * area) / totalArea,
