@@ -2,8 +2,11 @@ import sharp from 'sharp';
 import { CUTOUT_SIDE_PX, THUMB_SIDE_PX } from './limits.ts';
 import { isClothes, type LabelMap, type Pixels } from './pixels.ts';
 
-/** Of 0..6. Measured on a display copy: a third of the default's processor time for a fifth more bytes. */
-const WEBP_EFFORT = 1;
+/** Of 0..6: the quickest. Measured on thumbnails and cut-outs: a tenth more bytes than the next. */
+const WEBP_EFFORT = 0;
+
+/** What stands behind transparent pixels in a JPEG: the page's mid-grey, on which all photos stand. */
+const GROUND = '#777777';
 
 export type DerivedPictures = {
 	readonly thumb: Uint8Array;
@@ -25,32 +28,44 @@ function rawOf(pixels: Pixels) {
 	return sharp(rgba, { raw: { width, height, channels: 4 } });
 }
 
+type Box = { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
+
 /** The smallest box that holds the clothes, or null without any. */
-function boxOfClothes({
-	widthPx,
-	heightPx,
-	classes,
-}: LabelMap): { left: number; top: number; width: number; height: number } | null {
+function boxOfClothes({ widthPx, heightPx, classes }: LabelMap): Box | null {
 	let [left, top, right, bottom] = [widthPx, heightPx, -1, -1];
-	for (let y = 0; y < heightPx; y++) {
-		for (let x = 0; x < widthPx; x++) {
-			if (!isClothes(classes[y * widthPx + x]!)) continue;
-			left = Math.min(left, x);
-			right = Math.max(right, x);
-			top = Math.min(top, y);
-			bottom = Math.max(bottom, y);
+	for (let y = 0, at = 0; y < heightPx; y++) {
+		for (let x = 0; x < widthPx; x++, at++) {
+			if (!isClothes(classes[at]!)) continue;
+			if (x < left) left = x;
+			if (x > right) right = x;
+			if (y < top) top = y;
+			bottom = y;
 		}
 	}
 	return right < 0 ? null : { left, top, width: right - left + 1, height: bottom - top + 1 };
+}
+
+/** The part of the pixels within a box, opaque where there are clothes. */
+function clothesWithin({ widthPx, rgb }: Pixels, { classes }: LabelMap, box: Box): Pixels {
+	const own = { widthPx: box.width, heightPx: box.height };
+	const part = {
+		...own,
+		rgb: new Uint8Array(box.width * box.height * 3),
+		alpha: new Uint8Array(box.width * box.height),
+	};
+	for (let row = 0, at = 0; row < box.height; row++) {
+		const from = (box.top + row) * widthPx + box.left;
+		part.rgb.set(rgb.subarray(from * 3, (from + box.width) * 3), at * 3);
+		for (let i = from; i < from + box.width; i++) part.alpha[at++] = isClothes(classes[i]!) ? 255 : 0;
+	}
+	return part;
 }
 
 /** The clothes alone on transparent ground, for flat-lays of outfits. */
 async function cutoutOf(pixels: Pixels, labels: LabelMap): Promise<Uint8Array | undefined> {
 	const box = boxOfClothes(labels);
 	if (!box) return undefined;
-	const alpha = labels.classes.map((label) => (isClothes(label) ? 255 : 0));
-	return rawOf({ ...pixels, alpha })
-		.extract(box)
+	return rawOf(clothesWithin(pixels, labels, box))
 		.resize(CUTOUT_SIDE_PX, CUTOUT_SIDE_PX, { fit: 'inside', withoutEnlargement: true })
 		.webp({ quality: 80, alphaQuality: 90, effort: WEBP_EFFORT })
 		.toBuffer();
@@ -59,8 +74,8 @@ async function cutoutOf(pixels: Pixels, labels: LabelMap): Promise<Uint8Array | 
 /** The pictures kept beside a photo: thumbnail, display copy, label map (grey PNG, value = class) and, where there are clothes, the cut-out. */
 export async function derivedPictures(display: Pixels, analysis: Pixels, labels: LabelMap): Promise<DerivedPictures> {
 	const raw = { width: labels.widthPx, height: labels.heightPx, channels: 1 } as const;
-	const [displayWebp, thumb, labelPng, cutout] = await Promise.all([
-		rawOf(display).webp({ quality: 82, effort: WEBP_EFFORT }).toBuffer(),
+	const [displayJpeg, thumb, labelPng, cutout] = await Promise.all([
+		rawOf(display).flatten({ background: GROUND }).jpeg({ quality: 82, optimiseCoding: false }).toBuffer(),
 		rawOf(analysis)
 			.resize(THUMB_SIDE_PX, THUMB_SIDE_PX, { fit: 'inside', withoutEnlargement: true })
 			.webp({ quality: 78, effort: WEBP_EFFORT })
@@ -68,5 +83,5 @@ export async function derivedPictures(display: Pixels, analysis: Pixels, labels:
 		sharp(labels.classes, { raw }).toColourspace('b-w').png({ palette: false }).toBuffer(),
 		cutoutOf(analysis, labels),
 	]);
-	return { display: displayWebp, thumb, labels: labelPng, ...(cutout ? { cutout } : {}) };
+	return { display: displayJpeg, thumb, labels: labelPng, ...(cutout ? { cutout } : {}) };
 }

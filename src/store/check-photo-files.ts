@@ -32,6 +32,9 @@ async function sizesOf(files: readonly string[]): Promise<Map<string, number>> {
 type Row = Pick<PhotoRow, 'id' | 'original_name' | 'size_bytes' | 'status' | 'failure' | 'mask'>;
 type Amiss = 'missing' | 'changed' | 'unmasked' | 'unshown' | 'back';
 
+/** Pictures of a photo that the page cannot do without. */
+const SHOWN = ['thumb', 'display'] as const satisfies readonly PictureName[];
+
 /** What is amiss with one photo's files; `sizes` of originals by id, `pictures` = names of derived files. null = nothing. */
 function amissWith(row: Row, sizes: ReadonlyMap<string, number>, pictures: ReadonlySet<string>): Amiss | null {
 	const size = sizes.get(row.id);
@@ -42,7 +45,8 @@ function amissWith(row: Row, sizes: ReadonlyMap<string, number>, pictures: Reado
 		const { reason } = JSON.parse(row.failure) as { reason: string };
 		return reason === 'missing' || reason === 'changed' ? 'back' : null;
 	}
-	return row.status === 'read' && !pictures.has(basename(derivedKey(row.id, 'thumb'))) ? 'unshown' : null;
+	const isShown = SHOWN.every((name) => pictures.has(basename(derivedKey(row.id, name))));
+	return row.status === 'read' && !isShown ? 'unshown' : null;
 }
 
 const AGAIN = { status: 'waiting', failure: null } as const;

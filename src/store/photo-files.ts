@@ -37,11 +37,20 @@ export const originalKey = (id: string): string => `photos/${checkedId(id).slice
 /** Place of a derived picture below the root of a home. */
 export function derivedKey(id: string, name: PictureName): string {
 	if (!PICTURE.test(name)) throw new TypeError(`expected the name of a derived picture, received ${name}`);
-	// Maps of labels must come back value by value; the rest is for looking at.
-	const ending = name === 'labels' || name.startsWith('mask') ? 'png' : 'webp';
-	return `derived/${checkedId(id).slice(0, 2)}/${id}.${name}.${ending}`;
+	return `derived/${checkedId(id).slice(0, 2)}/${id}.${name}.${endingOf(name)}`;
 }
+
+/** Maps of labels must come back value by value; the large copy is a JPEG, which costs a sixth of a WebP's time; the rest is small, or has alpha. */
+function endingOf(name: PictureName): 'png' | 'jpg' | 'webp' {
+	if (name === 'labels' || name.startsWith('mask')) return 'png';
+	return name === 'display' ? 'jpg' : 'webp';
+}
+
+const MEDIA_TYPES = { png: 'image/png', jpg: 'image/jpeg', webp: 'image/webp' } as const;
+
+/** Media type of a derived picture. */
+export const mediaTypeOf = (name: PictureName): string => MEDIA_TYPES[endingOf(name)];
 
 /** What a path below the root of a home may look like. */
 export const PHOTO_KEY: RegExp =
-	/^(photos\/[0-9a-f]{2}\/[0-9a-f]{64}|derived\/[0-9a-f]{2}\/[0-9a-f]{64}\.[a-z0-9-]+\.(png|webp))$/;
+	/^(photos\/[0-9a-f]{2}\/[0-9a-f]{64}|derived\/[0-9a-f]{2}\/[0-9a-f]{64}\.[a-z0-9-]+\.(png|jpg|webp))$/;

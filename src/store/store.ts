@@ -22,7 +22,7 @@ export type PhotoRecord = {
 	readonly reading: Reading | null;
 };
 
-/** Derived pictures of a photo: a WebP thumbnail, the upright display copy, the parser's label map (grey PNG, value = class), the user's mask (grey PNG, 255 = clothes), a cut-out with alpha. */
+/** Derived pictures of a photo: a WebP thumbnail, the upright display copy (JPEG), the parser's label map (grey PNG, value = class), the user's mask (grey PNG, 255 = clothes), a WebP cut-out with alpha. */
 export type DerivedName = 'thumb' | 'display' | 'labels' | 'mask' | 'cutout';
 
 /** A deleted thing in the bin, kept 90 days. */

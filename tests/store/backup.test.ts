@@ -33,7 +33,10 @@ async function lived() {
 	await home.store.garments.put(garmentDetails({ id: 'g1', name: 'Oilskin' }), 'Named it anew');
 	const { id } = await home.store.photos.add(photo('one'), about);
 	await home.store.photos.saveCorrection(id, { mask: true }, photo('its mask'));
-	await home.store.photos.saveReading(id, { scene: true } as never, { thumb: photo('its thumbnail') });
+	await home.store.photos.saveReading(id, { scene: true } as never, {
+		thumb: photo('its thumbnail'),
+		display: photo('its large copy'),
+	});
 	return { path, home, id };
 }
 
@@ -82,8 +85,8 @@ describe('a backup', () => {
 		const { path, home } = await lived();
 		const archive = await archiveOf(path);
 		const target = join(temporaryFolder(), 'restored');
-		expect(await checkBackup(archive, temporaryFolder())).toBe(4);
-		expect(await restoreBackup(archive, target)).toBe(4);
+		expect(await checkBackup(archive, temporaryFolder())).toBe(5);
+		expect(await restoreBackup(archive, target)).toBe(5);
 		const restored = await open(target);
 		expect(restored.findings).toEqual([]);
 		expect(rowsOf(restored)).toEqual(rowsOf(home));
@@ -185,7 +188,7 @@ describe('a restore', () => {
 						? [...same(`photos/aa/${'a'.repeat(64)}`, content), ...same(name, content)]
 						: same(name, content),
 				),
-			/it holds 5/,
+			/it holds 6/,
 		],
 		[
 			'of a later form',

@@ -156,9 +156,9 @@ describe('start-up', () => {
 		const home = await open(path);
 		const { id } = await home.store.photos.add(bytes, about);
 		await home.store.photos.saveCorrection(id, { mask: true }, bytes);
-		await home.store.photos.saveReading(id, { scene: true } as never, { thumb: bytes });
+		await home.store.photos.saveReading(id, { scene: true } as never, { thumb: bytes, display: bytes });
 		const other = await home.store.photos.add(bytes.slice(1), about);
-		await home.store.photos.saveReading(other.id, { scene: true } as never, { thumb: bytes });
+		await home.store.photos.saveReading(other.id, { scene: true } as never, { thumb: bytes, display: bytes });
 		await home.close();
 		rmSync(join(path, 'derived', id.slice(0, 2), `${id}.mask-2.png`));
 		rmSync(join(path, 'derived', other.id.slice(0, 2), `${other.id}.thumb.webp`));

@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
+import { mediaTypeOf } from '../../store/photo-files.ts';
 import type { DerivedName, PhotoRecord } from '../../store/store.ts';
 import type { Correction } from '../../wardrobe/reading.ts';
 import { notFound, UserError } from '../errors.ts';
@@ -27,8 +28,6 @@ const correctionBody = Type.Partial(
 );
 
 const DERIVED = ['thumb', 'display', 'labels', 'mask', 'cutout'] as const satisfies readonly DerivedName[];
-/** Derived pictures are WebP, apart from the maps of labels, which must come back value by value. */
-const mediaTypeOf = (name: DerivedName) => (name === 'labels' || name === 'mask' ? 'image/png' : 'image/webp');
 
 /** Photos, what was read of them, and the user's corrections. */
 export function photoRoutes(app: FastifyInstance, services: Services): void {
