@@ -46,6 +46,7 @@ export async function carryOut(store: Store, step: Step): Promise<void> {
 	else if (step.do === 'save reading')
 		await store.photos.saveReading(idOf(step.text), { scene: true, of: step.text } as never, {
 			thumb: bytesOf(`thumbnail of ${step.text}`),
+			display: bytesOf(`large copy of ${step.text}`),
 		});
 	else if (step.do === 'correct')
 		await store.photos.saveCorrection(idOf(step.text), { mask: true }, maskOf(step.text, step.version));
@@ -113,15 +114,20 @@ export async function heldBy(store: Store) {
 	const newest: Decided = {
 		garments: Object.fromEntries((await store.garments.list()).map((one) => [one.id, one])),
 		binned: (await store.bin()).map(({ id }) => id).sort(),
-		wears: await store.wears(),
+		wears: inOrder(await store.wears()),
 		palette: (await store.palette('s1')) as unknown as string | null,
 	};
 	return { decisions: (await store.decisions(100_000)).filter(({ undone }) => !undone).length, newest, photos };
 }
 
+/** Wears have no order of their own. */
+const inOrder = (wears: readonly Wear[]): Wear[] =>
+	[...wears].sort((a, b) => (`${a.on} ${a.garmentId}` < `${b.on} ${b.garmentId}` ? -1 : 1));
+const orderly = (decided: Decided): Decided => ({ ...decided, wears: inOrder(decided.wears) });
+
 /** The same form for what was expected. */
 export const heldWhen = ({ history, photos }: Expected) => ({
 	decisions: history.length,
-	newest: history.at(-1) ?? NOTHING,
+	newest: orderly(history.at(-1) ?? NOTHING),
 	photos,
 });

@@ -47,7 +47,10 @@ export async function manyPhotos(photos: number): Promise<Figures> {
 		const about = { originalName: `${index}.jpg`, mediaType: 'image/jpeg', addedAt: '2026-03-01T08:00:00Z' };
 		const { id } = await home.store.photos.add(bytes, about);
 		if (index % 4 === 0) {
-			await home.store.photos.saveReading(id, { index } as never, { thumb: bytes.subarray(0, 200) });
+			await home.store.photos.saveReading(id, { index } as never, {
+				thumb: bytes.subarray(0, 200),
+				display: bytes.subarray(0, 400),
+			});
 			await home.store.garments.put(garmentDetails({ id: `g${index}`, photoIds: [id] }), `Added ${index}`);
 		}
 	}

@@ -65,6 +65,21 @@ describe('what the server sends', () => {
 
 describe('uploads', () => {
 	it.each([
+		['without a boundary', 'multipart/form-data', 'x'],
+		['that is none', 'multipart/form-data; boundary=a', 'x'],
+		[
+			'that breaks off in a photo',
+			'multipart/form-data; boundary=a',
+			'--a\r\nContent-Disposition: form-data; name="purpose"\r\n\r\ngarment\r\n--a\r\nContent-Disposition: form-data; name="file"; filename="x"\r\n\r\nabc',
+		],
+	])('in a form %s are refused with a sentence', async (_, type, payload) => {
+		const headers = { host: 'localhost', 'content-type': type };
+		const response = await test.app.inject({ method: 'POST', url: '/api/photos', headers, payload });
+		expect(response.statusCode).toBe(400);
+		expect(response.json().error.message).toMatch(/^Expected a whole form with photos/);
+	});
+
+	it.each([
 		'../../../etc/passwd',
 		'..\\..\\windows\\system.ini',
 		'<img src=x onerror=alert(1)>.png',

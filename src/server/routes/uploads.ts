@@ -1,5 +1,5 @@
-import type { MultipartFile } from '@fastify/multipart';
-import type { FastifyInstance } from 'fastify';
+import type { Multipart, MultipartFile } from '@fastify/multipart';
+import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { MAX_PHOTO_BYTES } from '../../photo/limits.ts';
 import { notFound, UserError } from '../errors.ts';
 import { takeIn } from '../intake.ts';
@@ -8,13 +8,30 @@ import type { Services } from '../services.ts';
 
 const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
 
+/** Errors of reading a form that name no status are the form's: it has no boundary, or breaks off. */
+function formError(error: unknown): unknown {
+	if ((error as { statusCode?: number }).statusCode !== undefined) return error;
+	return new UserError(
+		'bad-request',
+		'Expected a whole form with photos for an upload; it breaks off or is none. Nothing of its last photo was stored: send that again.',
+	);
+}
+
+async function* partsOf(request: FastifyRequest): AsyncGenerator<Multipart> {
+	try {
+		yield* request.parts();
+	} catch (error) {
+		throw formError(error);
+	}
+}
+
 /** The file's bytes, or null where it is larger than a photo may be (the rest of it is then passed over). */
 async function bytesOf(part: MultipartFile): Promise<Uint8Array | null> {
 	try {
 		return await part.toBuffer();
 	} catch (error) {
 		if ((error as { code?: string }).code === 'FST_REQ_FILE_TOO_LARGE') return null;
-		throw error;
+		throw formError(error);
 	}
 }
 
@@ -29,7 +46,7 @@ export function uploadRoutes(app: FastifyInstance, services: Services): void {
 			let purpose: Purpose | null = null;
 			let seasonId = '';
 			const items: IntakeItem[] = [];
-			for await (const part of request.parts()) {
+			for await (const part of partsOf(request)) {
 				if (part.type === 'field') {
 					if (part.fieldname === 'seasonId') seasonId = String(part.value);
 					if (part.fieldname === 'purpose') purpose = PURPOSES.find((one) => one === part.value) ?? null;
