@@ -26,14 +26,11 @@ async function letterboxed(
 		width: Math.max(1, Math.round(pixels.widthPx * scale)),
 		height: Math.max(1, Math.round(pixels.heightPx * scale)),
 	};
-	const small = await sharp(pixels.rgb, { raw: { width: pixels.widthPx, height: pixels.heightPx, channels: 3 } })
-		.resize(fitted.width, fitted.height, { fit: 'fill' })
-		.raw()
-		.toBuffer();
-	// Around it the photo's outermost pixels go on: a plain colour there would look like the ground, and the real ground like the garment.
 	const left = Math.floor((widthPx - fitted.width) / 2);
 	const top = Math.floor((heightPx - fitted.height) / 2);
-	const rgb = await sharp(small, { raw: { ...fitted, channels: 3 } })
+	// Around it the photo's outermost pixels go on: a plain colour there would look like the ground, and the real ground like the garment.
+	const rgb = await sharp(pixels.rgb, { raw: { width: pixels.widthPx, height: pixels.heightPx, channels: 3 } })
+		.resize(fitted.width, fitted.height, { fit: 'fill' })
 		.extend({
 			left,
 			top,
