@@ -1,7 +1,7 @@
 import { type ComponentType, type LazyExoticComponent, lazy, Suspense, useEffect } from 'react';
 import { Link } from 'wouter';
 import type { Report } from '../../../src/wardrobe/report.ts';
-import { useReport } from '../api/wardrobe.ts';
+import { useGarments, useReport } from '../api/wardrobe.ts';
 import { Loading } from '../parts/loading.tsx';
 import { Problem } from '../parts/problem.tsx';
 import { addressOf, PLACE_NAMES, type PlaceInSeason } from './addresses.ts';
@@ -12,24 +12,34 @@ import { UndoBar } from './undo-bar.tsx';
 /** What each page within a season gets. */
 export type PageProps = { readonly report: Report };
 
-type Page = LazyExoticComponent<ComponentType<PageProps>>;
+type Page = ComponentType<PageProps>;
 
 /** Each station is its own piece of code, fetched when it is first entered. */
-const PAGES: Readonly<Record<PlaceInSeason, Page>> = {
-	'look-back': lazy(() => import('../pages/look-back/page.tsx')),
-	direction: lazy(() => import('../pages/direction/page.tsx')),
-	sort: lazy(() => import('../pages/sort/page.tsx')),
-	'line-up': lazy(() => import('../pages/line-up/page.tsx')),
-	'wish-list': lazy(() => import('../pages/wish-list/page.tsx')),
-	shop: lazy(() => import('../pages/shop/page.tsx')),
-	garments: lazy(() => import('../pages/garments/page.tsx')),
-	season: lazy(() => import('../pages/seasons/season-settings.tsx')),
-	sheet: lazy(() => import('../pages/sheet/page.tsx')),
+const CODE: Readonly<Record<PlaceInSeason, () => Promise<{ default: Page }>>> = {
+	'look-back': () => import('../pages/look-back/page.tsx'),
+	direction: () => import('../pages/direction/page.tsx'),
+	sort: () => import('../pages/sort/page.tsx'),
+	'line-up': () => import('../pages/line-up/page.tsx'),
+	'wish-list': () => import('../pages/wish-list/page.tsx'),
+	shop: () => import('../pages/shop/page.tsx'),
+	garments: () => import('../pages/garments/page.tsx'),
+	season: () => import('../pages/seasons/season-settings.tsx'),
+	sheet: () => import('../pages/sheet/page.tsx'),
 };
+const PAGES = Object.fromEntries(Object.entries(CODE).map(([place, load]) => [place, lazy(load)])) as Readonly<
+	Record<PlaceInSeason, LazyExoticComponent<Page>>
+>;
 
 /** The frame around every page of a season: its name, the path of stations, and the page itself. */
 export function SeasonPage({ seasonId, place }: { seasonId: string; place: PlaceInSeason }) {
 	const { data: report, error } = useReport(seasonId);
+	// Asked for at once, and the station's code too, so that all three come side by side: nearly every station shows garments.
+	useGarments();
+	useEffect(() => {
+		CODE[place]().catch(() => {
+			// The station asks again as it is drawn, and says what failed.
+		});
+	}, [place]);
 	const Page = PAGES[place];
 	const name = report?.season.name ?? '';
 	useEffect(() => {
