@@ -48,6 +48,10 @@ export function sqlStore(
 		candidates: collection(things, 'candidate'),
 		makers: collection(things, 'maker'),
 		photos: photoRecords(db, files),
+		async removeSeasonWith(seasonId, garmentIds, sentence) {
+			const garments = garmentIds.map((id) => ({ kind: 'garment', id, body: null }));
+			await things.decide([{ kind: 'season', id: seasonId, body: null }, ...garments], sentence);
+		},
 		palette: (seasonId) => things.get<Palette>('palette', seasonId),
 		async savePalette(seasonId, palette, sentence) {
 			await things.decide([{ kind: 'palette', id: seasonId, body: palette }], sentence);

@@ -103,6 +103,8 @@ export type Store = {
 	undo(): Promise<Decision | null>;
 	/** Takes back the last undo. */
 	redo(): Promise<Decision | null>;
+	/** Moves a season and garments to the bin as one decision: one undo brings all of them back. */
+	removeSeasonWith(seasonId: string, garmentIds: readonly string[], sentence: string): Promise<void>;
 	bin(): Promise<BinEntry[]>;
 	restoreFromBin(id: string): Promise<boolean>;
 	close(): Promise<void>;

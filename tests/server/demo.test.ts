@@ -75,4 +75,14 @@ describe('the demo scenario', () => {
 			),
 		).toBe(true);
 	});
+
+	it('goes to the bin with its garments, leaves what is the own, and comes back whole by one undo', async () => {
+		const own = (await test.send('POST', '/api/garments', { name: 'My own coat' })).body;
+		const before = (await test.get('/api/garments')).body.length;
+		await test.send('DELETE', `/api/seasons/${report.season.id}`);
+		expect((await test.get('/api/garments')).body.map(({ id }: { id: string }) => id)).toEqual([own.id]);
+		await test.send('POST', '/api/undo');
+		expect((await test.get('/api/garments')).body).toHaveLength(before);
+		expect((await test.get(`/api/seasons/${report.season.id}`)).status).toBe(200);
+	});
 });

@@ -168,4 +168,18 @@ describe('wrong requests', () => {
 		expect(answer.status).toBe(status);
 		expect(answer.body.error.message).toMatch(/^Expected .+/);
 	});
+
+	it('puts many garments into the bin as one decision, all or none', async () => {
+		const made = [];
+		for (const name of ['One', 'Two', 'Three'])
+			made.push((await test.send('POST', '/api/garments', { name })).body.id as string);
+		const before = (await test.get('/api/garments')).body.length;
+		const refused = await test.send('DELETE', '/api/garments', { ids: [...made, 'nobody'] });
+		expect(refused.status).toBe(404);
+		expect((await test.get('/api/garments')).body).toHaveLength(before);
+		expect((await test.send('DELETE', '/api/garments', { ids: made })).body).toEqual({ removed: 3 });
+		expect((await test.get('/api/garments')).body).toHaveLength(before - 3);
+		await test.send('POST', '/api/undo');
+		expect((await test.get('/api/garments')).body).toHaveLength(before);
+	});
 });

@@ -69,6 +69,13 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 		changed();
 		return { removed: true };
 	});
+	app.delete<{ Body: { ids: string[] } }>('/api/garments', { schema: { body: exact({ ids }) } }, async (request) => {
+		const garments = await Promise.all(request.body.ids.map(known));
+		const names = garments.map(({ name }) => name).join(', ');
+		await store.garments.change({ remove: request.body.ids }, `Put ${names} in the bin`.slice(0, 300));
+		changed();
+		return { removed: garments.length };
+	});
 	app.post<{ Body: { ids: string[] } }>(
 		'/api/garments/merge',
 		{ schema: { body: exact({ ids }) } },

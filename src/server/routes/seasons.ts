@@ -4,6 +4,7 @@ import { YEAR_PARTS } from '../../wardrobe/garment.ts';
 import { seasonReport } from '../../wardrobe/report.ts';
 import type { Season } from '../../wardrobe/season.ts';
 import { defaultSeason } from '../../wardrobe/season-defaults.ts';
+import { garmentsThatGoWith } from '../demo-garments.ts';
 import { notFound, UserError } from '../errors.ts';
 import { type ById, byId, exact, isoDate, name, oneOf } from '../schemas/basics.ts';
 import { type SeasonChanges, seasonChanges } from '../schemas/season.ts';
@@ -59,8 +60,12 @@ export function seasonRoutes(app: FastifyInstance, services: Services): void {
 	);
 	app.delete<ById>('/api/seasons/:id', { schema: { params: byId } }, async (request) => {
 		const season = await known(request.params.id);
-		await store.seasons.remove(season.id, `Put the season ${season.name} in the bin`);
+		const garments = await garmentsThatGoWith(store, season.id);
+		const what =
+			garments.length > 0 ? `demo ${season.name} with its ${garments.length} garments` : `season ${season.name}`;
+		await store.removeSeasonWith(season.id, garments, `Put the ${what} in the bin`);
 		changed();
+		if (garments.length > 0) events.send({ event: 'changed', data: { what: 'garments' } });
 		return { removed: true };
 	});
 	app.post<ById & { Body: Pick<Season, 'name' | 'startsOn' | 'endsOn'> }>(

@@ -27,12 +27,7 @@ export function BulkEdit({
 	const ids = chosen.map(({ id }) => id);
 	const change = useChange((changes: Partial<GarmentDetails>) => request('PATCH', '/api/garments', { ids, changes }));
 	const merge = useChange(() => request('POST', '/api/garments/merge', { ids }), onNone);
-	const confirm = useChange(async () => {
-		for (const { id, kind } of chosen) await request('PUT', `/api/garments/${id}`, { kind });
-	});
-	const remove = useChange(async () => {
-		for (const id of ids) await request('DELETE', `/api/garments/${id}`);
-	}, onNone);
+	const remove = useChange(() => request('DELETE', '/api/garments', { ids }), onNone);
 	return (
 		<div className="bulk">
 			<div className="row">
@@ -77,7 +72,7 @@ export function BulkEdit({
 						/>
 					</div>
 					<div className="row">
-						<Button small onPress={() => confirm.run(undefined)} isDisabled={confirm.busy}>
+						<Button small onPress={() => change.run({ kindFrom: 'user' })} isDisabled={change.busy}>
 							Confirm their kinds
 						</Button>
 						<Button small onPress={() => merge.run(undefined)} isDisabled={merge.busy || chosen.length < 2}>
@@ -87,7 +82,7 @@ export function BulkEdit({
 							To the bin
 						</Button>
 					</div>
-					<Problem of={change.problem ?? merge.problem ?? confirm.problem ?? remove.problem} />
+					<Problem of={change.problem ?? merge.problem ?? remove.problem} />
 				</div>
 			) : null}
 		</div>
