@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { patternOf } from '../../src/photo/pattern.ts';
 import type { Pixels } from '../../src/photo/pixels.ts';
@@ -22,6 +23,12 @@ const rightly = (type: Pattern['type']) =>
 	seen.filter(({ photo, pattern }) => photo.pattern === type && pattern.type === type);
 
 describe('the pattern of cloth', () => {
+	it('comes from a file that weighs 300 kB at most', () => {
+		expect(statSync(new URL('../../src/photo/pattern/pattern.onnx', import.meta.url)).size).toBeLessThanOrEqual(
+			300_000,
+		);
+	});
+
 	it('is told right on nine of ten rendered pieces', () => {
 		const right = seen.filter(({ photo, pattern }) => photo.pattern === pattern.type);
 		expect(right.length / seen.length).toBeGreaterThanOrEqual(0.9);
