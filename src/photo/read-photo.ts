@@ -64,16 +64,18 @@ function scaledCorrection(photo: DecodedPhoto, correction: Correction): Correcti
 }
 
 /** Pattern of each slot seen. `pictureScale`: pixels of the upright original per analysed one. */
-function patternsOf(
+async function patternsOf(
 	pixels: Pixels,
 	marks: Uint8Array,
 	raw: readonly RawSwatch[],
 	pictureScale: number,
-): [Slot, Pattern][] {
-	return SLOTS.flatMap((slot, index) => {
+): Promise<[Slot, Pattern][]> {
+	const patterns: [Slot, Pattern][] = [];
+	for (const [index, slot] of SLOTS.entries()) {
 		const own = raw.filter((swatch) => swatch.slot === slot);
-		return own.length > 0 ? [[slot, patternOf(pixels, marks, index + 1, own, pictureScale)] as [Slot, Pattern]] : [];
-	});
+		if (own.length > 0) patterns.push([slot, await patternOf(pixels, marks, index + 1, own, pictureScale)]);
+	}
+	return patterns;
 }
 
 async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<Omit<ReadSuccess, 'ms'> | ReadFailure> {
@@ -97,7 +99,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		return { lab: corrected, share, slot, name: colourName(corrected) };
 	});
 	const pictureScale = photo.widthPx / analysis.widthPx;
-	const patterns = inside ? patternsOf(analysis, inside, raw, pictureScale) : [];
+	const patterns = inside ? await patternsOf(analysis, inside, raw, pictureScale) : [];
 	// The whole clothing's pattern is its largest piece's.
 	const main = patterns.find(([slot]) => slot === raw[0]!.slot)?.[1];
 	const reading: Reading = {
@@ -105,7 +107,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		swatches,
 		uncorrected: raw.map(({ lab }) => lab),
 		kindGuesses: outline.kindGuesses,
-		pattern: main ?? patternOf(analysis, visiblePixels(analysis), 1, raw, pictureScale),
+		pattern: main ?? (await patternOf(analysis, visiblePixels(analysis), 1, raw, pictureScale)),
 		patternBySlot: Object.fromEntries(patterns),
 		light,
 		trust: trustOf(light, photoQuality(analysis, isScene ? null : outline.labels)),

@@ -5,20 +5,29 @@ import { readPhoto } from '../../src/photo/read-photo.ts';
 
 /** A copy of the photos that fixtures/garment-patterns/README.md names; they are not part of this project. */
 const folder = process.env.DYELOT_GARMENTS;
+if (!folder)
+	console.info('Skipped: the pattern of real garments, since DYELOT_GARMENTS names no folder with their photos.');
 
-describe.skipIf(!folder)('the pattern of real garments', () => {
-	it('agrees with what people saw in at least four of five photos', async () => {
+describe.skipIf(!folder)('the pattern of a hundred real garments, none of which the network was trained on', () => {
+	it('is what people saw, or their second choice, in nine of ten, and mostly their first', async () => {
 		const rows = readFileSync(new URL('../../fixtures/garment-patterns/labels.csv', import.meta.url), 'utf8')
 			.trim()
 			.split('\n')
 			.slice(2)
 			.map((row) => row.split(','));
 		expect(rows).toHaveLength(100);
-		let agreed = 0;
+		let [first, either, sure] = [0, 0, 0];
 		for (const [file, pattern, also] of rows) {
 			const result = await readPhoto(join(folder!, file!));
-			if (result.ok && [pattern, ...also!.split(' ')].includes(result.reading.pattern.type)) agreed++;
+			if (!result.ok) continue;
+			const told = result.reading.pattern;
+			sure += told.sure;
+			if (told.type === pattern) first++;
+			if ([pattern, ...also!.split(' ')].includes(told.type)) either++;
 		}
-		expect(agreed).toBeGreaterThanOrEqual(80);
+		console.info(`Patterns of 100 garments: first choice ${first}, either ${either}, sure ${(sure / 100).toFixed(2)}.`);
+		expect(first).toBeGreaterThanOrEqual(78);
+		expect(either).toBeGreaterThanOrEqual(90);
+		expect(Math.abs(sure - first)).toBeLessThanOrEqual(15);
 	}, 300_000);
 });

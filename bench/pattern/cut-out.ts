@@ -1,0 +1,64 @@
+/**
+ * Cuts the cloth out of photos, as the pattern network will see it, to train the network on:
+ *
+ *     node --import tsx bench/pattern/cut-out.ts LABELS.csv FOLDER OUT
+ *     node --import tsx bench/pattern/cut-out.ts --renders OUT
+ *
+ * LABELS.csv names photos in FOLDER in its first column (fixtures/garment-patterns). Writes OUT/<name>.png, its alpha 255 where there is cloth.
+ * --renders: the rendered cloths of fixtures/renders with their true masks instead.
+ */
+import { mkdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { parseArgs } from 'node:util';
+import sharp from 'sharp';
+import { type ClothPicture, clothPicture } from '../../src/photo/cloth-picture.ts';
+import { clothPixels, insideClothes } from '../../src/photo/cloth-pixels.ts';
+import { decodePhoto } from '../../src/photo/decode.ts';
+import { outlineOf } from '../../src/photo/outline.ts';
+import { parsePhoto } from '../../src/photo/parser.ts';
+import { CLOTH_SIDE } from '../../src/photo/pattern.ts';
+import { visiblePixels } from '../../src/photo/pixels.ts';
+import { SLOTS } from '../../src/wardrobe/slot.ts';
+import { clothPhotos } from '../../tests/support/known-photos.ts';
+
+const USAGE = 'Usage: node --import tsx bench/pattern/cut-out.ts LABELS.csv FOLDER OUT | --renders OUT';
+
+async function write(path: string, cloth: ClothPicture | null): Promise<void> {
+	if (!cloth) throw new Error(`Expected cloth in the photo for ${path}; found none.`);
+	const { widthPx, heightPx, rgb, inside } = cloth;
+	const bytes = Buffer.alloc(inside.length * 4);
+	for (let at = 0; at < inside.length; at++) {
+		for (let k = 0; k < 3; k++) bytes[at * 4 + k] = rgb[at * 3 + k]!;
+		bytes[at * 4 + 3] = inside[at] ? 255 : 0;
+	}
+	mkdirSync(dirname(path), { recursive: true });
+	await sharp(bytes, { raw: { width: widthPx, height: heightPx, channels: 4 } })
+		.png()
+		.toFile(path);
+}
+
+/** The largest piece of clothing of a photo; all of the photo where no clothes are seen. */
+async function largestCloth(path: string): Promise<ClothPicture | null> {
+	const photo = await decodePhoto(readFileSync(path));
+	if (!photo.ok) throw new Error(`${path}: ${photo.message}`);
+	const { analysis } = photo;
+	const outline = await outlineOf(analysis, await parsePhoto(analysis), {});
+	if (outline.photoKind === 'scene') return clothPicture(analysis, visiblePixels(analysis), 1, CLOTH_SIDE);
+	const inside = insideClothes(outline.labels);
+	const [largest] = clothPixels(analysis, inside).sort((a, b) => b.area - a.area);
+	return clothPicture(analysis, inside, SLOTS.indexOf(largest!.slot!) + 1, CLOTH_SIDE);
+}
+
+const pngOf = (file: string) => file.replace(/\.jpe?g$/, '.png');
+
+const { positionals, values } = parseArgs({ allowPositionals: true, options: { renders: { type: 'boolean' } } });
+if (positionals.length !== (values.renders ? 1 : 3)) throw new Error(USAGE);
+const out = positionals.at(-1)!;
+if (values.renders) {
+	for (const { file, pixels, inside } of await clothPhotos())
+		await write(join(out, pngOf(file)), clothPicture(pixels, inside, 1, CLOTH_SIDE));
+} else {
+	const rows = readFileSync(positionals[0]!, 'utf8').trim().split('\n').slice(2);
+	for (const file of rows.map((row) => row.split(',')[0]!))
+		await write(join(out, pngOf(file)), await largestCloth(join(positionals[1]!, file)));
+}
