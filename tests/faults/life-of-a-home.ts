@@ -46,6 +46,7 @@ export async function carryOut(store: Store, step: Step): Promise<void> {
 	else if (step.do === 'save reading')
 		await store.photos.saveReading(idOf(step.text), { scene: true, of: step.text } as never, {
 			thumb: bytesOf(`thumbnail of ${step.text}`),
+			display: bytesOf(`large copy of ${step.text}`),
 		});
 	else if (step.do === 'correct')
 		await store.photos.saveCorrection(idOf(step.text), { mask: true }, maskOf(step.text, step.version));
