@@ -16,7 +16,7 @@ const LONG = process.env.DYELOT_FAULTS === 'long';
 const HOURS_MS = 2 * 3600 * 1000;
 
 const sections: readonly (readonly [string, () => Promise<Figures>])[] = [
-	['a program killed at every step of its work', () => storeKills(LONG ? 480 : 10)],
+	['a program killed at every step of its work', () => storeKills(LONG ? 580 : 10)],
 	['the server killed in the middle of an import', () => serverKills(LONG ? 20 : 1)],
 	['a full disk', () => fullDisk()],
 	['a slow disk', () => slowDisk(LONG ? 12 : 2)],
