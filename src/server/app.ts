@@ -14,6 +14,7 @@ import { decisionRoutes } from './routes/decisions.ts';
 import { demoRoutes } from './routes/demo.ts';
 import { eventRoutes } from './routes/events.ts';
 import { exportRoutes } from './routes/exports.ts';
+import { garmentPhotoRoutes } from './routes/garment-photos.ts';
 import { garmentRoutes } from './routes/garments.ts';
 import { inspirationRoutes } from './routes/inspirations.ts';
 import { lineUpRoutes } from './routes/line-up.ts';
@@ -122,6 +123,7 @@ export async function buildApp(
 	inspirationRoutes(app, services);
 	paletteRoutes(app, services);
 	garmentRoutes(app, services);
+	garmentPhotoRoutes(app, services);
 	wishRoutes(app, services);
 	candidateRoutes(app, services);
 	makerRoutes(app, services);

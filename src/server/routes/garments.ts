@@ -2,15 +2,13 @@ import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import type { GarmentDetails } from '../../wardrobe/garment.ts';
 import { newGarment } from '../../wardrobe/new-garment.ts';
-import { notFound, UserError } from '../errors.ts';
+import { notFound } from '../errors.ts';
 import { loadGarments } from '../load-garments.ts';
 import { type ById, byId, exact, name } from '../schemas/basics.ts';
-import { type GarmentChanges, garmentChanges, photoId } from '../schemas/garment.ts';
+import { type GarmentChanges, garmentChanges, garmentIds, photoId } from '../schemas/garment.ts';
 import type { Services } from '../services.ts';
 
-const ids = Type.Array(Type.String({ maxLength: 100 }), { minItems: 1, maxItems: 2000 });
-
-/** The wardrobe: list, change one or many, join two photos of one garment, part a photo that shows two. */
+/** The wardrobe: list, add, change or put away one or many. */
 export function garmentRoutes(app: FastifyInstance, services: Services): void {
 	const { store, events, newId, now } = services;
 	const changed = () => events.send({ event: 'changed', data: { what: 'garments' } });
@@ -54,7 +52,7 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 	);
 	app.patch<{ Body: { ids: string[]; changes: GarmentChanges } }>(
 		'/api/garments',
-		{ schema: { body: exact({ ids, changes: garmentChanges }) } },
+		{ schema: { body: exact({ ids: garmentIds, changes: garmentChanges }) } },
 		async (request) => {
 			const garments = await Promise.all(request.body.ids.map(known));
 			const put = garments.map((garment) => withChanges(garment, request.body.changes));
@@ -69,29 +67,15 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 		changed();
 		return { removed: true };
 	});
-	app.delete<{ Body: { ids: string[] } }>('/api/garments', { schema: { body: exact({ ids }) } }, async (request) => {
-		const garments = await Promise.all(request.body.ids.map(known));
-		const names = garments.map(({ name }) => name).join(', ');
-		await store.garments.change({ remove: request.body.ids }, `Put ${names} in the bin`.slice(0, 300));
-		changed();
-		return { removed: garments.length };
-	});
-	app.post<{ Body: { ids: string[] } }>(
-		'/api/garments/merge',
-		{ schema: { body: exact({ ids }) } },
+	app.delete<{ Body: { ids: string[] } }>(
+		'/api/garments',
+		{ schema: { body: exact({ ids: garmentIds }) } },
 		async (request) => {
 			const garments = await Promise.all(request.body.ids.map(known));
-			const [first, ...rest] = garments;
-			if (!first || rest.length === 0)
-				throw new UserError('bad-request', 'Expected two or more garments to join; received one.');
-			const photoIds = [...new Set(garments.flatMap((garment) => garment.photoIds))];
-			const joined = withChanges(first, { photoIds });
-			await store.garments.change(
-				{ put: [joined], remove: rest.map(({ id }) => id) },
-				`Joined ${garments.map((garment) => garment.name).join(' and ')}`,
-			);
+			const names = garments.map(({ name }) => name).join(', ');
+			await store.garments.change({ remove: request.body.ids }, `Put ${names} in the bin`.slice(0, 300));
 			changed();
-			return joined;
+			return { removed: garments.length };
 		},
 	);
 }

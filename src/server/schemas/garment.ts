@@ -7,6 +7,13 @@ import { exact, isoDate, name, notes, oneOf, oneOfNumbers, orNull, price } from 
 /** A photo's id: the SHA-256 of its bytes. */
 export const photoId = Type.String({ pattern: '^[0-9a-f]{64}$' });
 
+/** Garments that one request is about: each named once. */
+export const garmentIds = Type.Array(Type.String({ maxLength: 100 }), {
+	minItems: 1,
+	maxItems: 2000,
+	uniqueItems: true,
+});
+
 /** What the user may set of a garment. */
 export const garmentFields = {
 	name,

@@ -30,10 +30,7 @@ export function GarmentDialog({
 	const [photoId, setPhotoId] = useState<string | null>(null);
 	const [splitting, setSplitting] = useState<string | null>(null);
 	const remove = useChange(() => request('DELETE', `/api/garments/${garment.id}`), onClose);
-	const part = useChange(async (id: string) => {
-		await request('POST', '/api/garments', { name: `${garment.name}, other`, photoIds: [id] });
-		await request('PUT', `/api/garments/${garment.id}`, { photoIds: garment.photoIds.filter((one) => one !== id) });
-	});
+	const part = useChange((id: string) => request('POST', `/api/garments/${garment.id}/part`, { photoId: id }));
 	const first = useChange((id: string) =>
 		request('PUT', `/api/garments/${garment.id}`, { photoIds: [id, ...garment.photoIds.filter((one) => one !== id)] }),
 	);
@@ -94,7 +91,6 @@ export function GarmentDialog({
 				<SplitPhoto
 					garment={garments.find(({ id }) => id === garment.id) ?? garment}
 					photoId={splitting}
-					seasonId={report.season.id}
 					onClose={() => setSplitting(null)}
 					onDone={onClose}
 				/>

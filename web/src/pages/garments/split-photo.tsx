@@ -7,8 +7,6 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { type Box, BoxChooser } from '../../photo/box-chooser.tsx';
-import { cropAsFile, loadPicture } from '../../photo/picture-pixels.ts';
-import { addUploads } from '../../uploads/upload-queue.ts';
 import '../../photo/photo-editor.css';
 
 const HALVES: readonly [Box, Box] = [
@@ -16,41 +14,28 @@ const HALVES: readonly [Box, Box] = [
 	{ left: 0.5, top: 0, right: 1, bottom: 1 },
 ];
 
-/** A photo that shows two garments becomes two photos, each with its own garment; the old one goes to the bin. */
+/** A photo that shows two garments becomes two photos, each with its own garment. */
 export function SplitPhoto({
 	garment,
 	photoId,
-	seasonId,
 	onClose,
 	onDone,
 }: {
 	garment: Garment;
 	photoId: string;
-	seasonId: string;
 	onClose: () => void;
 	onDone: () => void;
 }) {
 	const address = usePicture(photoId, 'display');
 	const [boxes, setBoxes] = useState(HALVES);
-	const split = useChange(async () => {
-		const picture = await loadPicture(address!);
-		const { naturalWidth: width, naturalHeight: height } = picture;
-		const files = await Promise.all(
-			boxes.map(({ left, top, right, bottom }, index) =>
-				cropAsFile(
-					picture,
-					{ x: left * width, y: top * height, width: (right - left) * width, height: (bottom - top) * height },
-					`${garment.name} ${index + 1}.jpg`,
-				),
-			),
-		);
-		addUploads(files, 'garment', seasonId);
-		await request('DELETE', `/api/garments/${garment.id}`);
-	}, onDone);
+	const split = useChange(() => request('POST', `/api/garments/${garment.id}/split`, { photoId, boxes }), onDone);
 	return (
 		<Dialog title="One photo, two garments" onClose={onClose}>
 			<div className="stack">
-				<p>Draw a box round each garment. Each becomes a garment of its own; the old entry goes to the bin.</p>
+				<p>
+					Draw a box round each garment. The first keeps all that you told of this entry; the second becomes a garment
+					of its own. Undo puts them back together.
+				</p>
 				{address ? (
 					<div className="split-columns">
 						{boxes.map((box, index) => (

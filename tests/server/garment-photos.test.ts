@@ -1,0 +1,170 @@
+import sharp from 'sharp';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { deltaE2000 } from '../../src/colour/delta-e.ts';
+import type { Garment } from '../../src/wardrobe/garment.ts';
+import { cutOut } from '../support/pictures.ts';
+import { type TestApp, testApp } from '../support/test-app.ts';
+
+const RUST = [45, 38, 40] as const;
+const INK = [30, 2, -14] as const;
+const LEFT = { left: 0, top: 0, right: 0.5, bottom: 1 };
+const RIGHT = { left: 0.5, top: 0, right: 1, bottom: 1 };
+
+let test: TestApp;
+beforeAll(async () => {
+	test = await testApp();
+});
+afterAll(() => test.close());
+
+/** A photo that shows two pieces side by side on a light floor, never the same one twice. */
+async function twoPieces(): Promise<Uint8Array> {
+	const [left, right] = await Promise.all([cutOut(RUST), cutOut(INK)]);
+	const width = 820 + 2 * count++;
+	return sharp({ create: { width, height: 420, channels: 3, background: '#d8d6d2' } })
+		.composite([
+			{ input: left, left: 5, top: 10 },
+			{ input: right, left: width - 405, top: 10 },
+		])
+		.png()
+		.toBuffer();
+}
+let count = 0;
+
+const garments = async (): Promise<Garment[]> => (await test.get('/api/garments')).body;
+const one = async (id: string): Promise<Garment> => (await garments()).find((garment) => garment.id === id)!;
+const undo = () => test.send('POST', '/api/undo');
+
+describe('a photo that shows two garments', () => {
+	let id: string;
+	let photoId: string;
+	beforeEach(async () => {
+		const { body } = await test.upload({ purpose: 'garment' }, [{ name: 'two.png', bytes: await twoPieces() }]);
+		({ thingId: id, photoId } = body.items[0]);
+		await test.send('PUT', `/api/garments/${id}`, { price: 40, notes: 'from my sister', place: 'stored' });
+	});
+
+	it('becomes two garments, each with its own colour; the first keeps what was told of it', async () => {
+		const before = await one(id);
+		const { body } = await test.send('POST', `/api/garments/${id}/split`, { photoId, boxes: [LEFT, RIGHT] });
+		await test.services.jobs.settled();
+		const [first, second] = await Promise.all(body.garments.map((garment: Garment) => one(garment.id)));
+		expect(first).toMatchObject({ id, name: before.name, price: 40, notes: 'from my sister', place: 'stored' });
+		expect(second).toMatchObject({ price: null, notes: '', place: 'stored' });
+		// The colours that the picture was drawn in; a JPEG and an estimated lamp stand between.
+		expect(deltaE2000(first!.swatches[0]!.lab, RUST)).toBeLessThan(8);
+		expect(deltaE2000(second!.swatches[0]!.lab, INK)).toBeLessThan(8);
+	});
+
+	it('is one garment again by undo, with its photo', async () => {
+		const before = await one(id);
+		const count = (await garments()).length;
+		await test.send('PUT', `/api/garments/${id}`, { kind: 'skirt' });
+		await test.send('POST', `/api/garments/${id}/split`, { photoId, boxes: [LEFT, RIGHT] });
+		expect(await garments()).toHaveLength(count + 1);
+		// Once the second is read, a kind is suggested for it: a decision of its own.
+		await test.services.jobs.settled();
+		let sentence = '';
+		while (!sentence.startsWith('Made two garments')) sentence = (await undo()).body.sentence;
+		expect(await garments()).toHaveLength(count);
+		expect(await one(id)).toMatchObject({ photoIds: [photoId], kind: 'skirt', swatches: before.swatches });
+	});
+
+	it('keeps its other photos, and a neutral that was pointed at within the box', async () => {
+		const { body } = await test.upload({ purpose: 'garment' }, [{ name: 'back.png', bytes: await twoPieces() }]);
+		await test.send('POST', '/api/garments/merge', { ids: [id, body.items[0].thingId] });
+		await test.send('PUT', `/api/photos/${photoId}/correction`, { neutral: { x: 600, y: 3, lightness: 90 } });
+		await test.services.jobs.settled();
+		const { photoIds } = await one(id);
+		const answer = await test.send('POST', `/api/garments/${id}/split`, { photoId, boxes: [LEFT, RIGHT] });
+		await test.services.jobs.settled();
+		const [first, second] = answer.body.garments as [Garment, Garment];
+		expect(first.photoIds).toEqual([expect.not.stringMatching(photoId), photoIds[1]]);
+		const correctionOf = async (photo: string) => (await test.services.store.photos.get(photo))!.correction;
+		expect(await correctionOf(first.photoIds[0]!)).toEqual({});
+		const { neutral } = await correctionOf(second.photoIds[0]!);
+		const { widthPx } = (await test.services.store.photos.get(photoId))!.reading!;
+		expect(neutral).toMatchObject({ lightness: 90, y: 3 });
+		expect(neutral!.x).toBeCloseTo(600 - widthPx / 2, 6);
+	});
+
+	it.each([
+		['no width', () => [LEFT, { ...RIGHT, right: 0.5 }], 400],
+		['the same box twice', () => [LEFT, LEFT], 400],
+		['one box', () => [LEFT], 400],
+		['a box beyond the picture', () => [LEFT, { ...RIGHT, right: 1.2 }], 400],
+	] as const)('is left as it is where asked for with %s', async (_what, boxes, status) => {
+		const before = await garments();
+		const answer = await test.send('POST', `/api/garments/${id}/split`, { photoId, boxes: boxes() });
+		expect(answer.status).toBe(status);
+		expect(answer.body.error.message).toMatch(/^Expected .+; received .+/);
+		expect(await garments()).toEqual(before);
+	});
+
+	it('is refused where the photo is another garment’s', async () => {
+		const answer = await test.send('POST', `/api/garments/${id}/split`, {
+			photoId: 'a'.repeat(64),
+			boxes: [LEFT, RIGHT],
+		});
+		expect(answer.status).toBe(404);
+		expect(answer.body.error.message).toMatch(/^Expected the id of a photo of two that exists/);
+	});
+});
+
+describe('two entries of one garment', () => {
+	const make = async (told: object) => {
+		const { body } = await test.send('POST', '/api/garments', { name: 'Front' });
+		return (await test.send('PUT', `/api/garments/${body.id}`, told)).body as Garment;
+	};
+
+	it('become one that keeps what either says, wears too, and part again by undo', async () => {
+		const front = await make({ notes: 'wash cold', price: null });
+		const back = await make({ notes: 'from Ada', price: 12, kind: 'coat', yearParts: ['winter'] });
+		await test.send('POST', '/api/wears', { wears: [{ garmentId: back.id, on: '2026-01-05' }] });
+		const { body } = await test.send('POST', '/api/garments/merge', { ids: [front.id, back.id] });
+		expect(body).toMatchObject({
+			id: front.id,
+			notes: 'wash cold\nfrom Ada',
+			price: 12,
+			kind: 'coat',
+			kindFrom: 'user',
+			yearParts: ['winter'],
+		});
+		const wears = await test.services.store.wears();
+		expect(wears).toContainEqual({ garmentId: front.id, on: '2026-01-05' });
+		expect((await undo()).body.sentence).toBe('Joined Front and Front');
+		expect(await one(back.id)).toMatchObject({ notes: 'from Ada', price: 12 });
+		expect((await one(front.id)).notes).toBe('wash cold');
+	});
+
+	it('are never one and the same: naming it twice changes nothing', async () => {
+		const front = await make({ notes: 'the only one' });
+		for (const [method, url] of [
+			['POST', '/api/garments/merge'],
+			['DELETE', '/api/garments'],
+		] as const) {
+			const answer = await test.send(method, url, { ids: [front.id, front.id] });
+			expect(answer.status).toBe(400);
+			expect(answer.body.error.message).toMatch(/^Expected .+ for ids; received /);
+		}
+		expect(await one(front.id)).toMatchObject({ notes: 'the only one' });
+	});
+
+	it('of which one photo is another garment are parted as one decision', async () => {
+		const { body } = await test.upload({ purpose: 'garment' }, [
+			{ name: 'front.png', bytes: await twoPieces() },
+			{ name: 'back.png', bytes: await twoPieces() },
+		]);
+		const [front, back] = body.items as [{ thingId: string; photoId: string }, { thingId: string; photoId: string }];
+		await test.send('POST', '/api/garments/merge', { ids: [front.thingId, back.thingId] });
+		await test.send('PUT', `/api/garments/${front.thingId}`, { kind: 'skirt', yearParts: ['summer'] });
+		const count = (await garments()).length;
+		const parted = await test.send('POST', `/api/garments/${front.thingId}/part`, { photoId: back.photoId });
+		expect(parted.body.garments[1]).toMatchObject({ photoIds: [back.photoId], yearParts: ['summer'] });
+		expect(await garments()).toHaveLength(count + 1);
+		let sentence = '';
+		while (!sentence.startsWith('Parted')) sentence = (await undo()).body.sentence;
+		expect((await one(front.thingId)).photoIds).toEqual([front.photoId, back.photoId]);
+		const alone = await make({ notes: '' });
+		expect((await test.send('POST', `/api/garments/${alone.id}/part`, { photoId: back.photoId })).status).toBe(404);
+	});
+});
