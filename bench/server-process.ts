@@ -46,6 +46,12 @@ export async function startServer(
 	};
 }
 
+/** How a server that should still run has ended, in words; nothing while it runs. */
+export function endOf({ process: { exitCode, signalCode } }: ServerProcess): string[] {
+	const end = signalCode ?? exitCode;
+	return end === null ? [] : [`the server ended with ${end}`];
+}
+
 /** A file of a process under /proc (Linux). */
 function toldOf(id: number, file: 'status' | 'stat'): string {
 	try {

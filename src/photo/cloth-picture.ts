@@ -1,3 +1,4 @@
+import { boxAround } from './box.ts';
 import type { Pixels } from './pixels.ts';
 
 /** One cloth cut out of a picture and shrunk. */
@@ -12,31 +13,12 @@ export type ClothPicture = {
 	readonly inside: Uint8Array;
 };
 
-type Bounds = { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
-
-function boundsOf(marks: Uint8Array, wanted: number, width: number): Bounds | null {
-	let [left, right, top, bottom] = [width, -1, -1, -1];
-	for (let at = 0, column = 0, row = 0; at < marks.length; at++) {
-		if (marks[at] === wanted) {
-			if (column < left) left = column;
-			if (column > right) right = column;
-			if (top < 0) top = row;
-			bottom = row;
-		}
-		if (++column === width) {
-			column = 0;
-			row++;
-		}
-	}
-	return right < 0 ? null : { left, top, width: right - left + 1, height: bottom - top + 1 };
-}
-
 /**
  * The cloth whose mark is `wanted`, cut out along its bounds; its longer side is brought to `side` pixels by averaging, never enlarged, so that
  * folds and weave are about as large in every photo. Null where no pixel has the mark.
  */
 export function clothPicture(pixels: Pixels, marks: Uint8Array, wanted: number, side: number): ClothPicture | null {
-	const bounds = boundsOf(marks, wanted, pixels.widthPx);
+	const bounds = boxAround(marks, pixels.widthPx, (mark) => mark === wanted);
 	if (!bounds) return null;
 	const scale = Math.max(1, Math.max(bounds.width, bounds.height) / side);
 	const widthPx = Math.max(1, Math.floor(bounds.width / scale));

@@ -1,3 +1,4 @@
+import { medianOf } from '../colour/median.ts';
 import type { ClothPicture } from './cloth-picture.ts';
 
 /** How stripes or checks lie, as far as the pieces of one cloth agree. */
@@ -147,8 +148,7 @@ export function clothRepeat(picture: ClothPicture): ClothRepeat {
 	}
 	const periods = pieces
 		.map(({ place, edges }) => periodOf(profileOf(picture, place, edges.across)))
-		.filter((period) => period > 0)
-		.sort((a, b) => a - b);
+		.filter((period) => period > 0);
 	const isRepeated = periods.length >= Math.max(1, pieces.length / 4);
 	// Lines run square to the gradient; rows count downwards, so that the angle turns its sign.
 	const degrees = 90 - (Math.atan2(s, c) * 90) / Math.PI;
@@ -156,6 +156,6 @@ export function clothRepeat(picture: ClothPicture): ClothRepeat {
 		...(weight > 0 && Math.hypot(c, s) / weight >= AGREEMENT_FROM
 			? { directionDegrees: Math.round(degrees + 180) % 180 }
 			: {}),
-		...(isRepeated ? { period: periods[Math.floor(periods.length / 2)]! } : {}),
+		...(isRepeated ? { period: medianOf(periods) } : {}),
 	};
 }

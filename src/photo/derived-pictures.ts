@@ -1,4 +1,5 @@
 import sharp from 'sharp';
+import { type Box, boxAround } from './box.ts';
 import { CUTOUT_SIDE_PX, THUMB_SIDE_PX } from './limits.ts';
 import { isClothes, type LabelMap, type Pixels } from './pixels.ts';
 
@@ -28,23 +29,6 @@ function rawOf(pixels: Pixels) {
 	return sharp(rgba, { raw: { width, height, channels: 4 } });
 }
 
-type Box = { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
-
-/** The smallest box that holds the clothes, or null without any. */
-function boxOfClothes({ widthPx, heightPx, classes }: LabelMap): Box | null {
-	let [left, top, right, bottom] = [widthPx, heightPx, -1, -1];
-	for (let y = 0, at = 0; y < heightPx; y++) {
-		for (let x = 0; x < widthPx; x++, at++) {
-			if (!isClothes(classes[at]!)) continue;
-			if (x < left) left = x;
-			if (x > right) right = x;
-			if (y < top) top = y;
-			bottom = y;
-		}
-	}
-	return right < 0 ? null : { left, top, width: right - left + 1, height: bottom - top + 1 };
-}
-
 /** The part of the pixels within a box, opaque where there are clothes. */
 function clothesWithin({ widthPx, rgb }: Pixels, { classes }: LabelMap, box: Box): Pixels {
 	const own = { widthPx: box.width, heightPx: box.height };
@@ -63,7 +47,7 @@ function clothesWithin({ widthPx, rgb }: Pixels, { classes }: LabelMap, box: Box
 
 /** The clothes alone on transparent ground, for flat-lays of outfits. */
 async function cutoutOf(pixels: Pixels, labels: LabelMap): Promise<Uint8Array | undefined> {
-	const box = boxOfClothes(labels);
+	const box = boxAround(labels.classes, labels.widthPx, isClothes);
 	if (!box) return undefined;
 	return rawOf(clothesWithin(pixels, labels, box))
 		.resize(CUTOUT_SIDE_PX, CUTOUT_SIDE_PX, { fit: 'inside', withoutEnlargement: true })

@@ -1,8 +1,6 @@
 import './no-telemetry.ts';
-import { fileURLToPath } from 'node:url';
-import { InferenceSession, Tensor } from 'onnxruntime-node';
-
-const MODEL_PATH = fileURLToPath(new URL('../../src/photo/parser/parser.onnx', import.meta.url));
+import { Tensor } from 'onnxruntime-node';
+import { loadedNetwork } from './network-session.ts';
 
 /** Per-channel mean and deviation that the network was trained with (RGB, 0..1). */
 const MEAN = [0.485, 0.456, 0.406] as const;
@@ -29,14 +27,7 @@ export type ParserNetwork = {
 };
 
 async function loadNetwork(): Promise<ParserNetwork> {
-	// One thread: photos are read side by side. Without the arena, memory goes back after each photo.
-	const session = await InferenceSession.create(MODEL_PATH, {
-		intraOpNumThreads: 1,
-		interOpNumThreads: 1,
-		graphOptimizationLevel: 'all',
-		enableCpuMemArena: false,
-		logSeverityLevel: 4,
-	});
+	const session = await loadedNetwork('parser/parser.onnx');
 	const input = session.inputMetadata[0];
 	if (!input?.isTensor) throw new TypeError('expected a picture as the first input of the garment parser');
 	const [, , heightPx, widthPx] = input.shape as number[];

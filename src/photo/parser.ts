@@ -1,6 +1,7 @@
 import sharp from 'sharp';
 import { type NetworkAnswer, parserNetwork } from './parser-network.ts';
 import { CLASSES, isClothes, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
+import { softmax } from './softmax.ts';
 
 /** What the garment parser says of a photo, at the size of the pixels given. */
 export type Parse = LabelMap & {
@@ -49,13 +50,6 @@ async function letterboxed(
 			heightPx: fitted.height / heightPx,
 		},
 	};
-}
-
-function softmax(scores: Float32Array): number[] {
-	const most = Math.max(...scores);
-	const powers = Array.from(scores, (score) => Math.exp(score - most));
-	const sum = powers.reduce((total, power) => total + power, 0);
-	return powers.map((power) => power / sum);
 }
 
 /** Class probabilities at the network's own resolution, pixel by pixel (all classes of a pixel together). */

@@ -1,24 +1,16 @@
 import './no-telemetry.ts';
-import { fileURLToPath } from 'node:url';
-import { InferenceSession, Tensor } from 'onnxruntime-node';
+import { type InferenceSession, Tensor } from 'onnxruntime-node';
 import type { ClothPicture } from './cloth-picture.ts';
-
-const MODEL_PATH = fileURLToPath(new URL('../../src/photo/pattern/pattern.onnx', import.meta.url));
+import { loadedNetwork } from './network-session.ts';
 
 /** Sides are filled up to a multiple of this, so that all of the network's steps come out even. */
 const STEP = 16;
 
 let session: Promise<InferenceSession> | null = null;
 
-/** The pattern network, loaded once a worker. One thread: photos are read side by side. */
+/** The pattern network, loaded once a worker. */
 const loaded = (): Promise<InferenceSession> => {
-	session ??= InferenceSession.create(MODEL_PATH, {
-		intraOpNumThreads: 1,
-		interOpNumThreads: 1,
-		graphOptimizationLevel: 'all',
-		enableCpuMemArena: false,
-		logSeverityLevel: 4,
-	});
+	session ??= loadedNetwork('pattern/pattern.onnx');
 	return session;
 };
 

@@ -3,6 +3,7 @@ import { clothPicture } from './cloth-picture.ts';
 import { clothRepeat } from './cloth-repeat.ts';
 import { patternScores } from './pattern-network.ts';
 import type { Pixels } from './pixels.ts';
+import { softmax } from './softmax.ts';
 import type { RawSwatch } from './swatches.ts';
 
 /** The cloth's longer side, pixels, as the network was trained. */
@@ -20,14 +21,6 @@ function ofSmallPiece(swatches: readonly RawSwatch[]): Pattern {
 	return { type: largest >= PLAIN_FROM ? 'plain' : 'printed', sure: SMALL_SURE };
 }
 
-/** Probability of each score's class: softmax. */
-function probabilities(scores: Float32Array): number[] {
-	const highest = Math.max(...scores);
-	const powers = Array.from(scores, (score) => Math.exp(score - highest));
-	const sum = powers.reduce((a, b) => a + b, 0);
-	return powers.map((power) => power / sum);
-}
-
 /**
  * The pattern of one piece of clothing: the pixels whose mark is `wanted` (inside its edge). `swatches` are the same piece's, heaviest first;
  * `pictureScale` is the number of pixels of the upright picture per pixel of `pixels`. A piece too small to judge says so by a low `sure`.
@@ -42,7 +35,7 @@ export async function patternOf(
 	const cloth = clothPicture(pixels, marks, wanted, CLOTH_SIDE);
 	const seen = cloth?.inside.reduce((sum, one) => sum + one, 0) ?? 0;
 	if (!cloth || seen < LEAST_PIXELS) return ofSmallPiece(swatches);
-	const sure = probabilities(await patternScores(cloth));
+	const sure = softmax(await patternScores(cloth));
 	const best = sure.indexOf(Math.max(...sure));
 	const type = PATTERN_TYPES[best]!;
 	if (type !== 'striped' && type !== 'checked') return { type, sure: sure[best]! };

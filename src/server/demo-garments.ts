@@ -1,11 +1,10 @@
-import { createHash } from 'node:crypto';
+import { photoIdOf } from '../store/photo-files.ts';
 import type { Store } from '../store/store.ts';
 import { demoPicture, demoScenario } from './demo-scenario.ts';
 
-/** Ids of the photos that these pictures of the scenario become: the SHA-256 of their bytes. */
+/** Ids of the photos that these pictures of the scenario become. */
 async function photoIdsOf(pictures: readonly { readonly file: string }[]): Promise<Set<string>> {
-	const bytes = await Promise.all(pictures.map(({ file }) => demoPicture(file)));
-	return new Set(bytes.map((one) => createHash('sha256').update(one).digest('hex')));
+	return new Set(await Promise.all(pictures.map(async ({ file }) => photoIdOf(await demoPicture(file)))));
 }
 
 /**
@@ -14,15 +13,14 @@ async function photoIdsOf(pictures: readonly { readonly file: string }[]): Promi
  */
 export async function garmentsThatGoWith(store: Store, seasonId: string): Promise<string[]> {
 	const inspirations = await store.inspirations.list();
-	const [own, others] = [true, false].map((isOwn) =>
-		inspirations.filter((one) => (one.seasonId === seasonId) === isOwn),
-	);
-	if (own!.length === 0) return [];
+	const own = inspirations.filter((one) => one.seasonId === seasonId);
+	const others = inspirations.filter((one) => one.seasonId !== seasonId);
+	if (own.length === 0) return [];
 	const scenario = await demoScenario();
 	const board = await photoIdsOf(scenario.inspirations);
-	if (own!.some(({ photoId }) => !board.has(photoId))) return [];
+	if (own.some(({ photoId }) => !board.has(photoId))) return [];
 	const seasons = new Set((await store.seasons.list()).map(({ id }) => id));
-	if (others!.some((one) => seasons.has(one.seasonId) && board.has(one.photoId))) return [];
+	if (others.some((one) => seasons.has(one.seasonId) && board.has(one.photoId))) return [];
 	const pictures = await photoIdsOf(scenario.garments);
 	return (await store.garments.list())
 		.filter(({ photoIds }) => photoIds.length > 0 && photoIds.every((id) => pictures.has(id)))

@@ -37,15 +37,11 @@ export async function storeCrop(services: Services, photo: PhotoRecord, box: Box
 	const { store } = services;
 	const display = await store.photos.derived(photo.id, 'display');
 	if (!display || !photo.reading) throw notFound('photo that was read', photo.id);
-	const { default: sharp } = await import('sharp');
-	const { width, height } = await sharp(display).metadata();
-	const bytes = await sharp(display)
-		.extract(pixelsOf(box, width, height))
-		.jpeg({ quality: 95 })
-		.toBuffer();
+	const { part, widthPx } = await cut(display, box);
+	const bytes = await part.jpeg({ quality: 95 }).toBuffer();
 	const about = { originalName: photo.originalName, mediaType: 'image/jpeg', addedAt: services.now().toISOString() };
 	const crop = await store.photos.add(bytes, about);
-	const correction = correctionWithin(photo, box, width / photo.reading.widthPx);
+	const correction = correctionWithin(photo, box, widthPx / photo.reading.widthPx);
 	if (crop.status !== 'read' && Object.keys(correction).length > 0) {
 		const mask = correction.mask ? await store.photos.derived(photo.id, 'mask') : null;
 		await store.photos.saveCorrection(crop.id, correction, mask && (await cropOfMask(mask, box)));
@@ -54,11 +50,14 @@ export async function storeCrop(services: Services, photo: PhotoRecord, box: Box
 }
 
 async function cropOfMask(mask: Uint8Array, box: Box): Promise<Uint8Array> {
+	const { part } = await cut(mask, box);
+	return part.toColourspace('b-w').png().toBuffer();
+}
+
+/** The part of an encoded picture that lies in the box, and how wide the whole picture is. */
+async function cut(picture: Uint8Array, box: Box) {
+	// Loaded when it is first needed: the program starts without it.
 	const { default: sharp } = await import('sharp');
-	const { width, height } = await sharp(mask).metadata();
-	return sharp(mask)
-		.extract(pixelsOf(box, width, height))
-		.toColourspace('b-w')
-		.png()
-		.toBuffer();
+	const { width, height } = await sharp(picture).metadata();
+	return { part: sharp(picture).extract(pixelsOf(box, width, height)), widthPx: width };
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { startServer } from '../../bench/server-process.ts';
+import { endOf, startServer } from '../../bench/server-process.ts';
 import { MAX_READ_SECONDS } from '../../src/photo/limits.ts';
 import { seededRandom } from '../../src/wardrobe/seeded-random.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
@@ -26,10 +26,6 @@ async function wholePhotos(): Promise<Readonly<Record<string, Buffer>>> {
 /** Spoilt photos of every format through the real server: each is read or answered with a reason, and the server goes on. */
 export async function damagedPhotos(perFormat: number): Promise<Figures> {
 	const server = await startServer(join(temporaryFolder(), 'home'));
-	let died: string | null = null;
-	server.process.once('exit', (code, signal) => {
-		died = `the server ended with ${signal ?? code}`;
-	});
 	const client = clientOf(server.address);
 	const random = seededRandom('damaged photos');
 	const unexplained: string[] = [];
@@ -69,7 +65,7 @@ export async function damagedPhotos(perFormat: number): Promise<Figures> {
 		}
 		return {
 			figures: [
-				noneOf('crashes of the server', died ? [died] : []),
+				noneOf('crashes of the server', endOf(server)),
 				noneOf('photos neither read nor answered with a reason', unexplained),
 				noneOf(`photos that took longer than ${MAX_READ_SECONDS} s`, settled ? slow : ['never done']),
 				noneOf('photos on which the reader itself broke down (it is started anew, and the photo told of)', crashes),

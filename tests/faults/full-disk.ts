@@ -48,7 +48,6 @@ async function heldBy(client: Client) {
 
 /** Tries every way to change something; each is answered with a clear refusal or done. */
 async function changes(client: Client, garmentId: string, round: number): Promise<Record<string, Answer>> {
-	const season = { name: `Season ${round}`, yearPart: 'spring', startsOn: '2026-03-01', endsOn: '2026-05-31' };
 	return {
 		upload: await client.upload('large.png', await cutOut([40 + round, 20, 10], 1200)),
 		'change of a garment': await client.send('PATCH', '/api/garments', {
@@ -56,7 +55,7 @@ async function changes(client: Client, garmentId: string, round: number): Promis
 			changes: { notes: `${round} ${'long '.repeat(380)}` },
 		}),
 		wear: await client.send('POST', '/api/wears', { wears: [{ garmentId, on: `2026-03-0${round}` }] }),
-		season: await client.send('POST', '/api/seasons', season),
+		season: await client.startSeason(`Season ${round}`),
 		undo: await client.send('POST', '/api/undo'),
 	};
 }

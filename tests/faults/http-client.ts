@@ -10,6 +10,7 @@ export type Client = {
 	readonly send: (method: 'POST' | 'PUT' | 'PATCH' | 'DELETE', path: string, body?: unknown) => Promise<Answer>;
 	/** Uploads one photo as a garment. */
 	readonly upload: (name: string, bytes: Uint8Array) => Promise<Answer>;
+	readonly startSeason: (name: string) => Promise<Answer>;
 	/** Waits until no photo waits to be read; false when that takes longer than `seconds`. */
 	readonly settled: (seconds: number) => Promise<boolean>;
 };
@@ -23,17 +24,18 @@ async function answerOf(response: Response): Promise<Answer> {
 export function clientOf(address: string): Client {
 	const url = (path: string) => new URL(path, address);
 	const get = async (path: string) => answerOf(await fetch(url(path)));
+	const send: Client['send'] = async (method, path, body) =>
+		answerOf(
+			await fetch(url(path), {
+				method,
+				...(body === undefined ? {} : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+			}),
+		);
 	return {
 		get,
-		send: async (method, path, body) =>
-			answerOf(
-				await fetch(url(path), {
-					method,
-					...(body === undefined
-						? {}
-						: { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
-				}),
-			),
+		send,
+		startSeason: (name) =>
+			send('POST', '/api/seasons', { name, yearPart: 'spring', startsOn: '2026-03-01', endsOn: '2026-05-31' }),
 		upload: async (name, bytes) => {
 			const { payload, headers } = multipartBody({ purpose: 'garment' }, [{ name, bytes }]);
 			return answerOf(await fetch(url('/api/photos'), { method: 'POST', headers, body: payload }));

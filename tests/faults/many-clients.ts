@@ -19,12 +19,7 @@ export async function manyClients(clients: number, seconds: number): Promise<Fig
 	const errors: string[] = [];
 	let answers = 0;
 	let refusals = 0;
-	const season = await client.send('POST', '/api/seasons', {
-		name: 'Spring',
-		yearPart: 'spring',
-		startsOn: '2026-03-01',
-		endsOn: '2026-05-31',
-	});
+	const season = await client.startSeason('Spring');
 	const paths = [...READ_BY_ALL, `/api/seasons/${season.body.id}/report`];
 	// The same few pictures come again and again: what is measured is the traffic, not a wardrobe that grows.
 	const pictures = await Promise.all(Array.from({ length: 24 }, (_, index) => cutOut([20 + index * 3, 15, 10])));

@@ -1,36 +1,20 @@
 import { createHash } from 'node:crypto';
-import { createWriteStream, readFileSync } from 'node:fs';
+import { createWriteStream } from 'node:fs';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { writeBackup } from '../../src/store/backup.ts';
-import { filesBelow } from '../../src/store/files-below.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { restoreBackup } from '../../src/store/restore.ts';
 import { garmentDetails } from '../support/garment-details.ts';
+import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { atLeast, type Figures, noneOf } from './figure.ts';
 
 const open = (path: string) => openHome(path, { now: () => new Date('2026-03-01T08:00:00Z') });
 
-/** Digest of every photo file by its place in the home. */
-async function digests(homePath: string): Promise<Map<string, string>> {
-	const files = [
-		...(await filesBelow(join(homePath, 'photos'))),
-		...(await filesBelow(join(homePath, 'derived'))),
-	].sort();
-	return new Map(
-		files.map((path) => [path.slice(homePath.length), createHash('sha256').update(readFileSync(path)).digest('hex')]),
-	);
-}
-
-/** Every row of every table, as it is stored. */
-async function rowsOf(homePath: string): Promise<unknown> {
+async function storedRows(homePath: string): Promise<unknown> {
 	const home = await open(homePath);
-	const { connection } = home.database;
-	const tables = connection.prepare("SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name").all() as {
-		name: string;
-	}[];
-	const rows = tables.map(({ name }) => [name, connection.prepare(`SELECT * FROM "${name}" ORDER BY 1, 2`).all()]);
+	const rows = rowsOf(home);
 	await home.close();
 	return rows;
 }
@@ -59,7 +43,7 @@ export async function manyPhotos(photos: number): Promise<Figures> {
 	await home.close();
 	const to = join(temporaryFolder(), 'home');
 	await restoreBackup(archive, to);
-	const [before, after] = [await digests(from), await digests(to)];
+	const [before, after] = [await photoFilesOf(from), await photoFilesOf(to)];
 	const differing = [...before].filter(([path, digest]) => after.get(path) !== digest).map(([path]) => path);
 	return {
 		figures: [
@@ -69,7 +53,10 @@ export async function manyPhotos(photos: number): Promise<Figures> {
 				'files that only the restored home has',
 				[...after.keys()].filter((path) => !before.has(path)),
 			),
-			noneOf('tables that differ', isDeepStrictEqual(await rowsOf(from), await rowsOf(to)) ? [] : ['rows differ']),
+			noneOf(
+				'tables that differ',
+				isDeepStrictEqual(await storedRows(from), await storedRows(to)) ? [] : ['rows differ'],
+			),
 			noneOf('originals reported as changed', changed),
 		],
 	};

@@ -1,12 +1,4 @@
-import {
-	createReadStream,
-	createWriteStream,
-	existsSync,
-	readdirSync,
-	readFileSync,
-	truncateSync,
-	writeFileSync,
-} from 'node:fs';
+import { createReadStream, createWriteStream, existsSync, readdirSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
@@ -14,10 +6,10 @@ import tar from 'tar-stream';
 import { describe, expect, it } from 'vitest';
 import { BadArchiveError } from '../../src/store/archive.ts';
 import { writeBackup } from '../../src/store/backup.ts';
-import { filesBelow } from '../../src/store/files-below.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { checkBackup, restoreBackup } from '../../src/store/restore.ts';
 import { garmentDetails } from '../support/garment-details.ts';
+import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 
 const at = '2026-03-01T08:00:00.000Z';
@@ -44,19 +36,6 @@ async function archiveOf(path: string): Promise<string> {
 	const archive = join(temporaryFolder(), 'home.tar');
 	await writeBackup(path, createWriteStream(archive));
 	return archive;
-}
-
-/** Every photo file of a home by its place in it. */
-async function photoFiles(path: string): Promise<Map<string, string>> {
-	const files = [...(await filesBelow(join(path, 'photos'))), ...(await filesBelow(join(path, 'derived')))];
-	return new Map(files.map((file) => [file.slice(path.length), readFileSync(file, 'hex')]));
-}
-
-/** Every row of a home's database. */
-function rowsOf({ database }: Awaited<ReturnType<typeof open>>): unknown {
-	return ['things', 'decisions', 'photos', 'set_aside'].map((table) =>
-		database.connection.prepare(`SELECT * FROM ${table} ORDER BY 1, 2`).all(),
-	);
 }
 
 /** The archive with one of its entries changed, dropped or added. */
@@ -90,7 +69,7 @@ describe('a backup', () => {
 		const restored = await open(target);
 		expect(restored.findings).toEqual([]);
 		expect(rowsOf(restored)).toEqual(rowsOf(home));
-		expect(await photoFiles(target)).toEqual(await photoFiles(path));
+		expect(await photoFilesOf(target)).toEqual(await photoFilesOf(path));
 		expect((await restored.store.undo())?.sentence).toBe('Named it anew');
 		await restored.close();
 		await home.close();

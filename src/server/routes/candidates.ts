@@ -3,7 +3,7 @@ import { type CandidateCheck, checkCandidate } from '../../wardrobe/candidate-ch
 import { newGarment } from '../../wardrobe/new-garment.ts';
 import type { Season } from '../../wardrobe/season.ts';
 import type { CandidateDetails } from '../../wardrobe/wish.ts';
-import { notFound } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { type ById, byId } from '../schemas/basics.ts';
 import { type CandidateChanges, candidateChanges } from '../schemas/wish.ts';
 import { loadSeasonInput } from '../season-input.ts';
@@ -14,11 +14,7 @@ export function candidateRoutes(app: FastifyInstance, services: Services): void 
 	const { store, events, newId, now } = services;
 	const changed = () => events.send({ event: 'changed', data: { what: 'candidates' } });
 
-	async function known(id: string): Promise<CandidateDetails> {
-		const candidate = await store.candidates.get(id);
-		if (!candidate) throw notFound('candidate', id);
-		return candidate;
-	}
+	const known = knownIn(store.candidates, 'candidate');
 
 	/** The check of one of the season's candidates. */
 	async function checkIn(season: Season, id: string): Promise<CandidateCheck> {
@@ -48,9 +44,7 @@ export function candidateRoutes(app: FastifyInstance, services: Services): void 
 	});
 	app.get<ById>('/api/candidates/:id/check', { schema: { params: byId } }, async (request) => {
 		const details = await known(request.params.id);
-		const season = await store.seasons.get(details.seasonId);
-		if (!season) throw notFound('season', details.seasonId);
-		return checkIn(season, details.id);
+		return checkIn(await knownIn(store.seasons, 'season')(details.seasonId), details.id);
 	});
 	app.post<ById>('/api/candidates/:id/bought', { schema: { params: byId } }, async (request) => {
 		const candidate = await known(request.params.id);

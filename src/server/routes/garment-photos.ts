@@ -1,9 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import type { GarmentDetails } from '../../wardrobe/garment.ts';
+import { joinedGarment } from '../../wardrobe/joined-garment.ts';
 import { newGarment } from '../../wardrobe/new-garment.ts';
 import { notFound, UserError } from '../errors.ts';
-import { joinedGarment } from '../joined-garment.ts';
+import { knownIn } from '../known.ts';
 import { type Box, storeCrop } from '../photo-crop.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { garmentIds, photoId } from '../schemas/garment.ts';
@@ -20,11 +21,7 @@ export function garmentPhotoRoutes(app: FastifyInstance, services: Services): vo
 	const { store, events, jobs, newId, now } = services;
 	const changed = () => events.send({ event: 'changed', data: { what: 'garments' } });
 
-	async function known(id: string): Promise<GarmentDetails> {
-		const garment = await store.garments.get(id);
-		if (!garment) throw notFound('garment', id);
-		return garment;
-	}
+	const known = knownIn(store.garments, 'garment');
 	async function knownWith(id: string, photo: string): Promise<GarmentDetails> {
 		const garment = await known(id);
 		if (!garment.photoIds.includes(photo)) throw notFound(`photo of ${garment.name}`, photo);

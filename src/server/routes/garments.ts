@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import type { GarmentDetails } from '../../wardrobe/garment.ts';
 import { newGarment } from '../../wardrobe/new-garment.ts';
-import { notFound } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { loadGarments } from '../load-garments.ts';
 import { type ById, byId, exact, name } from '../schemas/basics.ts';
 import { type GarmentChanges, garmentChanges, garmentIds, photoId } from '../schemas/garment.ts';
@@ -13,11 +13,7 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 	const { store, events, newId, now } = services;
 	const changed = () => events.send({ event: 'changed', data: { what: 'garments' } });
 
-	async function known(id: string): Promise<GarmentDetails> {
-		const garment = await store.garments.get(id);
-		if (!garment) throw notFound('garment', id);
-		return garment;
-	}
+	const known = knownIn(store.garments, 'garment');
 	/** Naming a kind by hand makes it the user's word, whatever the client says of where it came from. */
 	const withChanges = (garment: GarmentDetails, changes: GarmentChanges): GarmentDetails => ({
 		...garment,

@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { notFound } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { type ById, byId, exact, name } from '../schemas/basics.ts';
 import type { Services } from '../services.ts';
 
@@ -8,6 +8,8 @@ const changes = Type.Partial(exact({ title: name, group: name }), { additionalPr
 
 /** The pictures of a season's board. */
 export function inspirationRoutes(app: FastifyInstance, { store, events }: Services): void {
+	const known = knownIn(store.inspirations, 'inspiration');
+
 	app.get<ById>('/api/seasons/:id/inspirations', { schema: { params: byId } }, async (request) =>
 		(await store.inspirations.list()).filter((one) => one.seasonId === request.params.id),
 	);
@@ -15,18 +17,15 @@ export function inspirationRoutes(app: FastifyInstance, { store, events }: Servi
 		'/api/inspirations/:id',
 		{ schema: { params: byId, body: changes } },
 		async (request) => {
-			const known = await store.inspirations.get(request.params.id);
-			if (!known) throw notFound('inspiration', request.params.id);
-			const changed = { ...known, ...request.body };
+			const changed = { ...(await known(request.params.id)), ...request.body };
 			await store.inspirations.put(changed, `Changed the inspiration ${changed.title}`);
 			events.send({ event: 'changed', data: { what: 'inspirations' } });
 			return changed;
 		},
 	);
 	app.delete<ById>('/api/inspirations/:id', { schema: { params: byId } }, async (request) => {
-		const known = await store.inspirations.get(request.params.id);
-		if (!known) throw notFound('inspiration', request.params.id);
-		await store.inspirations.remove(known.id, `Took ${known.title || 'a picture'} off the board`);
+		const { id, title } = await known(request.params.id);
+		await store.inspirations.remove(id, `Took ${title || 'a picture'} off the board`);
 		events.send({ event: 'changed', data: { what: 'inspirations' } });
 		return { removed: true };
 	});

@@ -2,9 +2,9 @@ import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import { buildLineUp } from '../../wardrobe/line-up.ts';
 import type { LineUpRequest } from '../../wardrobe/line-up-setup.ts';
-import type { Quotas, Season } from '../../wardrobe/season.ts';
+import type { Quotas } from '../../wardrobe/season.ts';
 import { whatIf } from '../../wardrobe/what-if.ts';
-import { notFound } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { proveLineUp } from '../prove-line-up.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { quotasSchema } from '../schemas/season.ts';
@@ -25,11 +25,7 @@ type BuildBody = { quotas?: Quotas; targetCount?: number; mustKeep: string[]; ne
 export function lineUpRoutes(app: FastifyInstance, services: Services): void {
 	const { store, events } = services;
 
-	async function known(id: string): Promise<Season> {
-		const season = await store.seasons.get(id);
-		if (!season) throw notFound('season', id);
-		return season;
-	}
+	const known = knownIn(store.seasons, 'season');
 
 	app.get<ById>('/api/seasons/:id/line-up', { schema: { params: byId } }, async (request) => {
 		const season = await known(request.params.id);

@@ -8,7 +8,8 @@ import { paletteChange } from '../../wardrobe/palette-change.ts';
 import { EMPTY_PALETTE, type Palette } from '../../wardrobe/palette-colour.ts';
 import { editPalette, type PaletteEdit } from '../../wardrobe/palette-edit.ts';
 import type { Season } from '../../wardrobe/season.ts';
-import { notFound, UserError } from '../errors.ts';
+import { UserError } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { type ById, byId, exact, oneOf } from '../schemas/basics.ts';
 import { paletteEditSchema } from '../schemas/palette.ts';
 import { lastYearOf, loadPaletteReadings } from '../season-input.ts';
@@ -18,11 +19,7 @@ import type { Services } from '../services.ts';
 export function paletteRoutes(app: FastifyInstance, services: Services): void {
 	const { store, events, newId } = services;
 
-	async function known(id: string): Promise<Season> {
-		const season = await store.seasons.get(id);
-		if (!season) throw notFound('season', id);
-		return season;
-	}
+	const known = knownIn(store.seasons, 'season');
 	async function answer(season: Season, palette: Palette) {
 		const lastYear = await lastYearOf(store, season);
 		return { palette, change: lastYear ? paletteChange(lastYear.palette, palette) : null };

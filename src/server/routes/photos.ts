@@ -4,6 +4,7 @@ import { mediaTypeOf } from '../../store/photo-files.ts';
 import type { DerivedName, PhotoRecord } from '../../store/store.ts';
 import type { Correction } from '../../wardrobe/reading.ts';
 import { notFound, UserError } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { exact, oneOf } from '../schemas/basics.ts';
 import { photoId } from '../schemas/garment.ts';
 import type { Services } from '../services.ts';
@@ -33,11 +34,7 @@ const DERIVED = ['thumb', 'display', 'labels', 'mask', 'cutout'] as const satisf
 export function photoRoutes(app: FastifyInstance, services: Services): void {
 	const { store, jobs, events } = services;
 
-	async function known(id: string): Promise<PhotoRecord> {
-		const photo = await store.photos.get(id);
-		if (!photo) throw notFound('photo', id);
-		return photo;
-	}
+	const known = knownIn(store.photos, 'photo');
 	async function correct(id: string, correction: Correction, mask: Uint8Array | null): Promise<PhotoRecord> {
 		const photo = await store.photos.saveCorrection(id, correction, mask);
 		jobs.enqueue(id);

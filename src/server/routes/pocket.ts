@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { KIND_NAMES } from '../../wardrobe/kind.ts';
 import { pairingsFromReadings } from '../../wardrobe/pairings.ts';
-import { notFound } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { pocketFile, pocketPictures } from '../pocket-file.ts';
 import { type ById, byId } from '../schemas/basics.ts';
 import { loadSeasonInput } from '../season-input.ts';
@@ -10,8 +10,7 @@ import type { Services } from '../services.ts';
 /** The pocket page for the shop, as a file to send to a phone. */
 export function pocketRoutes(app: FastifyInstance, services: Services): void {
 	app.get<ById>('/api/seasons/:id/pocket', { schema: { params: byId } }, async (request, reply) => {
-		const season = await services.store.seasons.get(request.params.id);
-		if (!season) throw notFound('season', request.params.id);
+		const season = await knownIn(services.store.seasons, 'season')(request.params.id);
 		const input = await loadSeasonInput(services, season);
 		const garments = input.garments.filter((garment) => garment.place === 'rail' || garment.place === 'stored');
 		const pictures = await pocketPictures(services.store, garments);

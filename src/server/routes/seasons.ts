@@ -5,7 +5,8 @@ import { seasonReport } from '../../wardrobe/report.ts';
 import type { Season } from '../../wardrobe/season.ts';
 import { defaultSeason } from '../../wardrobe/season-defaults.ts';
 import { garmentsThatGoWith } from '../demo-garments.ts';
-import { notFound, UserError } from '../errors.ts';
+import { UserError } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { type ById, byId, exact, isoDate, name, oneOf } from '../schemas/basics.ts';
 import { type SeasonChanges, seasonChanges } from '../schemas/season.ts';
 import { loadSeasonInput } from '../season-input.ts';
@@ -28,11 +29,7 @@ export function seasonRoutes(app: FastifyInstance, services: Services): void {
 	const { store, events, newId, now } = services;
 	const changed = () => events.send({ event: 'changed', data: { what: 'seasons' } });
 
-	async function known(id: string): Promise<Season> {
-		const season = await store.seasons.get(id);
-		if (!season) throw notFound('season', id);
-		return season;
-	}
+	const known = knownIn(store.seasons, 'season');
 
 	app.get('/api/seasons', async () => store.seasons.list());
 	app.get<ById>('/api/seasons/:id', { schema: { params: byId } }, async (request) => known(request.params.id));

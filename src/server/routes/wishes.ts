@@ -4,6 +4,7 @@ import { seasonReport } from '../../wardrobe/report.ts';
 import type { Wish } from '../../wardrobe/wish.ts';
 import { wishFromGap } from '../../wardrobe/wishes.ts';
 import { notFound } from '../errors.ts';
+import { knownIn } from '../known.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { type WishChanges, wishChanges, wishFields } from '../schemas/wish.ts';
 import { loadSeasonInput } from '../season-input.ts';
@@ -13,6 +14,8 @@ import { type Services, todayOf } from '../services.ts';
 export function wishRoutes(app: FastifyInstance, services: Services): void {
 	const { store, events, newId } = services;
 	const changed = () => events.send({ event: 'changed', data: { what: 'wishes' } });
+	const known = knownIn(store.wishes, 'wish');
+	const knownSeason = knownIn(store.seasons, 'season');
 
 	app.get<ById>('/api/seasons/:id/wishes', { schema: { params: byId } }, async (request) =>
 		(await store.wishes.list()).filter((wish) => wish.seasonId === request.params.id),
@@ -21,7 +24,7 @@ export function wishRoutes(app: FastifyInstance, services: Services): void {
 		'/api/wishes',
 		{ schema: { body: exact(wishFields) } },
 		async (request, reply) => {
-			if (!(await store.seasons.get(request.body.seasonId))) throw notFound('season', request.body.seasonId);
+			await knownSeason(request.body.seasonId);
 			const wish = { id: newId(), ...request.body };
 			await store.wishes.put(wish, `Wished for ${wish.name}`);
 			changed();
@@ -32,8 +35,7 @@ export function wishRoutes(app: FastifyInstance, services: Services): void {
 		'/api/seasons/:id/wishes/from-gap',
 		{ schema: { params: byId, body: exact({ gapId: Type.String({ maxLength: 200 }) }) } },
 		async (request, reply) => {
-			const season = await store.seasons.get(request.params.id);
-			if (!season) throw notFound('season', request.params.id);
+			const season = await knownSeason(request.params.id);
 			const input = await loadSeasonInput(services, season);
 			const gap = seasonReport(input).gaps.find((one) => one.id === request.body.gapId);
 			if (!gap) throw notFound('gap', request.body.gapId);
@@ -47,18 +49,15 @@ export function wishRoutes(app: FastifyInstance, services: Services): void {
 		'/api/wishes/:id',
 		{ schema: { params: byId, body: wishChanges } },
 		async (request) => {
-			const known = await store.wishes.get(request.params.id);
-			if (!known) throw notFound('wish', request.params.id);
-			const wish = { ...known, ...request.body };
+			const wish = { ...(await known(request.params.id)), ...request.body };
 			await store.wishes.put(wish, `Changed the wish ${wish.name}`);
 			changed();
 			return wish;
 		},
 	);
 	app.delete<ById>('/api/wishes/:id', { schema: { params: byId } }, async (request) => {
-		const known = await store.wishes.get(request.params.id);
-		if (!known) throw notFound('wish', request.params.id);
-		await store.wishes.remove(known.id, `Struck the wish ${known.name}`);
+		const wish = await known(request.params.id);
+		await store.wishes.remove(wish.id, `Struck the wish ${wish.name}`);
 		changed();
 		return { removed: true };
 	});

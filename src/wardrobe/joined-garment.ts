@@ -1,4 +1,4 @@
-import type { GarmentDetails } from '../wardrobe/garment.ts';
+import type { GarmentDetails } from './garment.ts';
 
 const texts = (parts: readonly string[]): string => [...new Set(parts.filter(Boolean))].join('\n').slice(0, 20_000);
 
