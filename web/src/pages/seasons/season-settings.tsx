@@ -6,7 +6,7 @@ import { request } from '../../api/request.ts';
 import { Check, Field, SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
 
 const WEIGHTS = [
 	['outfits', 'Many outfits'],

@@ -3,7 +3,7 @@ import { Button } from '../../parts/button.tsx';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
 import { LookingFor } from './looking-for.tsx';
 import { PaletteRows } from './palette-rows.tsx';
 import { PieceRows } from './piece-rows.tsx';

@@ -4,7 +4,8 @@ import { Choices } from '../../parts/choices.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
+import { PURPOSES } from '../../shell/station-words.ts';
 import { Leaving } from './leaving.tsx';
 import { OneByOne } from './one-by-one.tsx';
 import { RailView } from './rail-view.tsx';
@@ -26,10 +27,7 @@ export default function SortPage({ report }: PageProps) {
 	}, [garments, report]);
 	return (
 		<div className="page-body">
-			<PageTitle
-				name="Sort"
-				purpose="Go through everything once. Each suggestion has its reasons; year-round basics stay where they are; every decision can be taken back."
-			>
+			<PageTitle name="Sort" purpose={PURPOSES.sort}>
 				<Choices
 					label="How to look at it"
 					value={view}
