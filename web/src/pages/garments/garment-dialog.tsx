@@ -58,11 +58,11 @@ export function GarmentDialog({
 								</Button>
 								{garment.photoIds.length > 1 ? (
 									<>
-										<Button small onPress={() => part.run(id)} isDisabled={part.busy}>
+										<Button small onPress={() => part.run(id)} isPending={part.busy}>
 											It is another garment
 										</Button>
 										{index > 0 ? (
-											<Button small onPress={() => first.run(id)} isDisabled={first.busy}>
+											<Button small onPress={() => first.run(id)} isPending={first.busy}>
 												Show it first
 											</Button>
 										) : null}

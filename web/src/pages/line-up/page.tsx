@@ -54,10 +54,10 @@ export default function LineUpPage({ report }: PageProps) {
 		<div className="page-body">
 			<PageTitle name="Line-up" purpose={PURPOSES['line-up']}>
 				<span className="row">
-					<Button look="main" onPress={() => build.run(false)} isDisabled={build.busy || rail === 0}>
+					<Button look="main" onPress={() => build.run(false)} isPending={build.busy} isDisabled={rail === 0}>
 						{build.busy ? 'Searching …' : chosen.length === 0 ? 'Build a line-up' : 'Build it anew'}
 					</Button>
-					<Button onPress={() => build.run(true)} isDisabled={build.busy || rail === 0}>
+					<Button onPress={() => build.run(true)} isPending={build.busy} isDisabled={rail === 0}>
 						Prove it
 					</Button>
 				</span>
