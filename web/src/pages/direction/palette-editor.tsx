@@ -79,7 +79,7 @@ export function PaletteEditor({ report }: { report: Report }) {
 					);
 				})
 			)}
-			<div className="row palette-tools">
+			<div className="row palette-tools" hidden={palette.colours.length === 0}>
 				<Button
 					isPending={edit.busy}
 					isDisabled={merging.length < 2}

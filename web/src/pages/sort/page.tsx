@@ -1,9 +1,11 @@
 import { useMemo, useState } from 'react';
+import { Link } from 'wouter';
 import { useGarments } from '../../api/wardrobe.ts';
 import { Choices } from '../../parts/choices.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
+import { addressOf } from '../../shell/addresses.ts';
 import type { PageProps } from '../../shell/page-code.ts';
 import { PURPOSES } from '../../shell/station-words.ts';
 import { Leaving } from './leaving.tsx';
@@ -41,7 +43,10 @@ export default function SortPage({ report }: PageProps) {
 			<LastYearNotes report={report} />
 			{items.length === 0 ? (
 				<Empty title="Nothing to sort yet">
-					<p>Add your garments first: all of them, stored pieces included.</p>
+					<p>
+						Add <Link href={addressOf(report.season.id, 'garments')}>your garments</Link> first: all of them, stored
+						pieces included.
+					</p>
 				</Empty>
 			) : view === 'one' ? (
 				<OneByOne key={report.season.id} items={items} report={report} />
