@@ -42,6 +42,8 @@ describe.skipIf(!hasBrowser())('from an empty home to a wish made from a gap', (
 		await page.getByLabel('Name', { exact: true }).fill('A trial season');
 		await page.getByRole('button', { name: 'Start the season' }).click();
 		await page.getByRole('heading', { name: 'Direction', level: 1 }).waitFor();
+		// Nothing to merge nor to take along yet.
+		expect(await page.getByRole('link', { name: 'PNG card' }).isVisible()).toBe(false);
 		expect((await site.services.store.seasons.list()).map(({ name }) => name)).toEqual(['A trial season']);
 	});
 

@@ -76,7 +76,7 @@ describe.skipIf(!hasBrowser())('the pocket page, as a file on a phone without a 
 		expect(await answer.locator('h2').textContent()).toMatch(/^. (fits|near|unsure)$/);
 		expect(await answer.textContent()).toMatch(/\d+ of 100; as far as this photo tells, between \d+ and \d+\./);
 		expect(await answer.textContent()).toMatch(/\d+ of your garments go with it/);
-		expect(await page.locator('#status').textContent()).toMatch(/Expect an error of about \d+ CIEDE2000/);
+		expect(await page.locator('#status').textContent()).toMatch(/Expect an error of about \d+ \(from about 3 on/);
 	});
 
 	it('the colour it reads is as near to the true cloth as it says it can be', async () => {

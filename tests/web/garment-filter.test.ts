@@ -31,8 +31,18 @@ const ids = (found: readonly GarmentRow[]) => found.map(({ garment }) => garment
 
 describe('finding garments', () => {
 	it('what is gone is not shown unless asked for; best fit comes first, equal ones keep their order', () => {
-		expect(ids(filteredGarments(rows, NO_FILTER))).toEqual(['b', 'a', 'd']);
+		expect(ids(filteredGarments(rows, { ...NO_FILTER, order: 'fit' }))).toEqual(['b', 'a', 'd']);
 		expect(ids(filteredGarments(rows, { ...NO_FILTER, place: 'gone' }))).toEqual(['c']);
+	});
+
+	it('the newest comes first, and the list is the same before the season has judged it', () => {
+		const added = rows.map(({ garment, said }, day) => ({
+			garment: { ...garment, addedAt: `2026-01-0${day + 1}T00:00:00Z` },
+			said,
+		}));
+		const unjudged = added.map(({ garment }) => ({ garment, said: null }));
+		expect(ids(filteredGarments(added, NO_FILTER))).toEqual(['d', 'b', 'a']);
+		expect(ids(filteredGarments(unjudged, NO_FILTER))).toEqual(['d', 'b', 'a']);
 	});
 
 	it('every word typed must be found, in name, kind, colour or notes', () => {

@@ -93,7 +93,7 @@ function judge(): void {
 	const kind = kindChoice.value as Kind;
 	const appearance = appearanceInHand(photo.pixels(), mask, kind, white);
 	const { error, reasons, advice } = appearance.trust;
-	status.textContent = `Expect an error of about ${error} CIEDE2000: ${reasons.join('; ')}. ${advice ?? ''}`;
+	status.textContent = `Expect an error of about ${error} (from about 3 on, most people see a difference): ${reasons.join('; ')}. ${advice ?? ''}`;
 	showVerdict(
 		verdictOf(data, kind, appearance),
 		appearance.swatches.map(({ lab, share, name }) => swatchView(lab, name, `${Math.round(share * 100)} % of it`)),

@@ -1,11 +1,23 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
+import { placeAt } from './shell/addresses.ts';
+import { askForPage } from './shell/ask-for-page.ts';
+import { fetchCode } from './shell/page-code.ts';
 import './style/tokens.css';
 import './style/base.css';
 import './style/controls.css';
 import './style/parts.css';
 import './style/shell.css';
+
+// Everything is on its way before the first line is drawn.
+const opened = placeAt(location.pathname);
+if (opened) {
+	fetchCode(opened.place).catch(() => {
+		// The page asks again as it is drawn, and says what failed.
+	});
+	askForPage(opened.seasonId, opened.place);
+}
 
 const root = document.getElementById('root');
 if (!root) throw new TypeError('expected an element with id "root" in index.html');

@@ -6,8 +6,8 @@ import type { PairWord, Wear } from '../../../src/wardrobe/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../../../src/wardrobe/wish.ts';
 import { get } from './request.ts';
 
-const use = <T>(path: string, enabled = true) =>
-	useQuery({ queryKey: [path], queryFn: () => get<T>(path), enabled, placeholderData: (previous) => previous });
+const use = <T>(path: string) =>
+	useQuery({ queryKey: [path], queryFn: () => get<T>(path), placeholderData: (previous) => previous });
 
 /** All seasons, archived ones too. */
 export const useSeasons = () => use<Season[]>('/api/seasons');

@@ -2,7 +2,10 @@ import { Button as AriaButton, type ButtonProps } from 'react-aria-components/Bu
 
 type Look = 'main' | 'plain' | 'bare';
 
-/** A button: `main` for the one thing a page wants done, `bare` for small things in a row of text. */
+/**
+ * A button: `main` for the one thing a page wants done, `bare` for small things in a row of text. `isPending` while what it does is on its way: it takes
+ * no press then, but keeps the focus, which a disabled one loses.
+ */
 export function Button({
 	look = 'plain',
 	small = false,

@@ -1,6 +1,6 @@
 import type { Garment } from '../../../src/wardrobe/garment.ts';
 import type { GarmentReport, Report } from '../../../src/wardrobe/report.ts';
-import { countText, percentText } from './colour-text.ts';
+import { countText, percentText, SEEN_FROM } from './colour-text.ts';
 import { Swatch } from './swatch.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -68,8 +68,8 @@ export function GarmentJudgement({
 				</ul>
 			</div>
 			<p className="small quiet">
-				{said.wear.sentence} Its photo is trusted to about {garment.trust.error.toFixed(0)} CIEDE2000;{' '}
-				{garment.pattern.type}, {percentText(garment.pattern.sure)} sure.
+				{said.wear.sentence} Four times in five its photo is off by {garment.trust.error.toFixed(0)} or less.{' '}
+				{SEEN_FROM} Pattern: {garment.pattern.type}, {percentText(garment.pattern.sure)} sure.
 			</p>
 		</div>
 	);

@@ -8,18 +8,24 @@ export function PhotoTile({
 	picture = 'thumb',
 	alt,
 	shape = 'square',
+	size,
 }: {
 	photoId: string | undefined;
 	picture?: DerivedName;
 	/** '' where the words beside it say the same. */
 	alt: string;
 	shape?: 'square' | 'tall' | 'free';
+	/** For `free`: the picture's sides, so that its place has its shape before it comes. */
+	size?: { readonly widthPx: number; readonly heightPx: number } | null | undefined;
 }) {
 	const address = usePicture(photoId, picture);
 	const [failed, setFailed] = useState<string | null>(null);
 	const shown = address !== null && failed !== address;
 	return (
-		<span className={`photo photo-${shape} ${shown ? '' : 'photo-none'}`}>
+		<span
+			className={`photo photo-${shape} ${shown ? '' : 'photo-none'}`}
+			style={size ? { aspectRatio: `${size.widthPx} / ${size.heightPx}` } : undefined}
+		>
 			{shown ? (
 				<img src={address} alt={alt} loading="lazy" decoding="async" onError={() => setFailed(address)} />
 			) : (

@@ -1,4 +1,4 @@
-import type { Verdict } from '../../../src/wardrobe/fit.ts';
+import type { SwatchFit, Verdict } from '../../../src/wardrobe/fit.ts';
 
 /** Four threads woven, two that cross, two that never meet, and a weave that cannot be seen for sure. */
 const GLYPHS: Readonly<Record<Verdict, readonly string[]>> = {
@@ -17,13 +17,18 @@ export function VerdictMark({
 	low,
 	high,
 	likely,
+	swatches = [],
 }: {
 	verdict: Verdict;
 	percent?: number;
 	low?: number;
 	high?: number;
 	likely?: string;
+	swatches?: readonly SwatchFit[];
 }) {
+	// A season without a palette gives no verdict, and a nought would read like one.
+	if (swatches.length > 0 && swatches.every(({ paletteColourId }) => paletteColourId === null))
+		return <span className="small quiet">no palette yet</span>;
 	return (
 		<span className={`verdict verdict-${verdict}`}>
 			<svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">

@@ -72,7 +72,7 @@ export function LightTools({ photo }: { photo: PhotoRecord }) {
 					save.run(lightGroup ? { ...rest, lightGroup } : rest);
 				}}
 			/>
-			<Button onPress={() => save.run({})} isDisabled={save.busy || Object.keys(own).length === 0}>
+			<Button onPress={() => save.run({})} isPending={save.busy} isDisabled={Object.keys(own).length === 0}>
 				Take back every correction of the light
 			</Button>
 			<Problem of={save.problem} />

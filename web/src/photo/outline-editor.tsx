@@ -143,7 +143,7 @@ export function OutlineEditor({ photo }: { photo: PhotoRecord }) {
 					)}
 				</Field>
 			) : (
-				<Field label={`A region goes as far as ${tolerance} CIEDE2000 from the tapped colour`}>
+				<Field label={`How different a region’s colours may be from where you tap: ${tolerance}`}>
 					{(ids) => (
 						<input
 							{...ids}
@@ -160,14 +160,14 @@ export function OutlineEditor({ photo }: { photo: PhotoRecord }) {
 				{percentText(clothesShare(edit))} of the picture counts as clothes.
 			</p>
 			<div className="row">
-				<Button look="main" onPress={() => save.run(edit)} isDisabled={save.busy || edit.before.length === 0}>
+				<Button look="main" onPress={() => save.run(edit)} isPending={save.busy} isDisabled={edit.before.length === 0}>
 					{save.busy ? 'Reading it again …' : 'Keep this outline'}
 				</Button>
 				<Button onPress={undo} isDisabled={edit.before.length === 0}>
 					One step back
 				</Button>
 				{photo.correction.mask ? (
-					<Button onPress={() => forget.run(undefined)} isDisabled={forget.busy}>
+					<Button onPress={() => forget.run(undefined)} isPending={forget.busy}>
 						Back to the outline found by itself
 					</Button>
 				) : null}

@@ -36,7 +36,7 @@ export function PointPicker({ photo, pickFor }: { photo: PhotoRecord; pickFor: s
 					<Swatch lab={picked.lab} note="corrected for the light" />
 					<Swatch lab={picked.uncorrected} note="as the photo has it" />
 					{pickFor ? (
-						<Button onPress={() => add.run(picked.lab)} isDisabled={add.busy}>
+						<Button onPress={() => add.run(picked.lab)} isPending={add.busy}>
 							Add it to the palette
 						</Button>
 					) : null}

@@ -11,7 +11,7 @@ export function ReadingNote({ photo }: { photo: PhotoRecord | undefined }) {
 	return (
 		<div className="small">
 			<p className="warn">{photo.failure?.message ?? 'It could not be read.'}</p>
-			<Button small onPress={() => retry.run(undefined)} isDisabled={retry.busy}>
+			<Button small onPress={() => retry.run(undefined)} isPending={retry.busy}>
 				Try again
 			</Button>
 		</div>

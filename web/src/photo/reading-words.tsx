@@ -1,7 +1,7 @@
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { KINDS } from '../../../src/wardrobe/kind.ts';
 import type { PhotoKind } from '../../../src/wardrobe/reading.ts';
-import { percentText } from '../parts/colour-text.ts';
+import { percentText, SEEN_FROM } from '../parts/colour-text.ts';
 import { Swatch } from '../parts/swatch.tsx';
 import { ReadingNote } from './reading-note.tsx';
 
@@ -40,7 +40,8 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 			<div>
 				<h3>How far to believe it</h3>
 				<p>
-					About {reading.trust.error.toFixed(0)} CIEDE2000 off, four times in five. {reading.trust.reasons.join('; ')}
+					Four times in five its colours are off by {reading.trust.error.toFixed(0)} or less. {SEEN_FROM}{' '}
+					{reading.trust.reasons.join('; ')}
 					{reading.trust.reasons.length > 0 ? '.' : ''}
 				</p>
 				{reading.trust.advice ? <p>{reading.trust.advice}</p> : null}

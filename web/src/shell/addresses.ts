@@ -19,3 +19,10 @@ export const PLACE_NAMES: Readonly<Record<PlaceInSeason, string>> = {
 	season: 'Season',
 	sheet: 'Season sheet',
 };
+
+/** The season and page that an address names, or null where it is none of a season's. */
+export function placeAt(path: string): { readonly seasonId: string; readonly place: PlaceInSeason } | null {
+	const [, season, seasonId, name, ...rest] = path.split('/');
+	const place = PLACES_IN_SEASON.find((one) => one === name);
+	return season === 'season' && seasonId && place && rest.length === 0 ? { seasonId, place } : null;
+}

@@ -1,47 +1,47 @@
-import { type ComponentType, type LazyExoticComponent, lazy, Suspense, useEffect } from 'react';
+import { useEffect } from 'react';
 import { Link } from 'wouter';
 import type { Report } from '../../../src/wardrobe/report.ts';
-import { useGarments, useReport } from '../api/wardrobe.ts';
+import { useReport, useSeasons } from '../api/wardrobe.ts';
 import { Loading } from '../parts/loading.tsx';
+import { PageTitle } from '../parts/page-title.tsx';
 import { Problem } from '../parts/problem.tsx';
 import { addressOf, PLACE_NAMES, type PlaceInSeason } from './addresses.ts';
+import { Guard } from './guard.tsx';
 import { rememberSeason } from './last-season.ts';
+import { type EarlyPlace, type JudgedPlace, usePageCode } from './page-code.ts';
 import { StationPath } from './station-path.tsx';
+import { PURPOSES } from './station-words.ts';
 import { UndoBar } from './undo-bar.tsx';
 
-/** What each page within a season gets. */
-export type PageProps = { readonly report: Report };
+/** A page whose content is on its way: what it is and what it is for. */
+function Coming({ place }: { place: PlaceInSeason }) {
+	const loading = <Loading what={PLACE_NAMES[place]} />;
+	if (place === 'season' || place === 'sheet') return loading;
+	return (
+		<div className="page-body">
+			<PageTitle name={PLACE_NAMES[place]} purpose={PURPOSES[place]} />
+			{loading}
+		</div>
+	);
+}
 
-type Page = ComponentType<PageProps>;
+type Shown<Place> = { readonly place: Place; readonly seasonId: string; readonly report: Report | null };
 
-/** Each station is its own piece of code, fetched when it is first entered. */
-const CODE: Readonly<Record<PlaceInSeason, () => Promise<{ default: Page }>>> = {
-	'look-back': () => import('../pages/look-back/page.tsx'),
-	direction: () => import('../pages/direction/page.tsx'),
-	sort: () => import('../pages/sort/page.tsx'),
-	'line-up': () => import('../pages/line-up/page.tsx'),
-	'wish-list': () => import('../pages/wish-list/page.tsx'),
-	shop: () => import('../pages/shop/page.tsx'),
-	garments: () => import('../pages/garments/page.tsx'),
-	season: () => import('../pages/seasons/season-settings.tsx'),
-	sheet: () => import('../pages/sheet/page.tsx'),
-};
-const PAGES = Object.fromEntries(Object.entries(CODE).map(([place, load]) => [place, lazy(load)])) as Readonly<
-	Record<PlaceInSeason, LazyExoticComponent<Page>>
->;
+function JudgedPage({ place, seasonId, report }: Shown<JudgedPlace>) {
+	const Page = usePageCode(place);
+	return Page && report ? <Page seasonId={seasonId} report={report} /> : <Coming place={place} />;
+}
+
+function EarlyPage({ place, seasonId, report }: Shown<EarlyPlace>) {
+	const Page = usePageCode(place);
+	return Page ? <Page seasonId={seasonId} report={report} /> : <Coming place={place} />;
+}
 
 /** The frame around every page of a season: its name, the path of stations, and the page itself. */
 export function SeasonPage({ seasonId, place }: { seasonId: string; place: PlaceInSeason }) {
 	const { data: report, error } = useReport(seasonId);
-	// Asked for at once, and the station's code too, so that all three come side by side: nearly every station shows garments.
-	useGarments();
-	useEffect(() => {
-		CODE[place]().catch(() => {
-			// The station asks again as it is drawn, and says what failed.
-		});
-	}, [place]);
-	const Page = PAGES[place];
-	const name = report?.season.name ?? '';
+	const { data: seasons } = useSeasons();
+	const name = report?.season.name ?? seasons?.find(({ id }) => id === seasonId)?.name ?? '';
 	useEffect(() => {
 		document.title = name ? `${PLACE_NAMES[place]} · ${name} · Dyelot` : 'Dyelot';
 	}, [name, place]);
@@ -68,15 +68,17 @@ export function SeasonPage({ seasonId, place }: { seasonId: string; place: Place
 					<UndoBar />
 				</nav>
 			</header>
-			{report ? <StationPath seasonId={seasonId} stations={report.stations} current={place} /> : null}
+			<StationPath seasonId={seasonId} stations={report?.stations ?? null} current={place} />
 			<main id="main" tabIndex={-1}>
 				{error ? <Problem of={error} /> : null}
-				{report ? (
-					<Suspense fallback={<Loading what={PLACE_NAMES[place]} />}>
-						<Page report={report} />
-					</Suspense>
-				) : error ? null : (
-					<Loading what="the season" />
+				{error && !report ? null : (
+					<Guard key={place}>
+						{place === 'garments' ? (
+							<EarlyPage place={place} seasonId={seasonId} report={report ?? null} />
+						) : (
+							<JudgedPage place={place} seasonId={seasonId} report={report ?? null} />
+						)}
+					</Guard>
 				)}
 			</main>
 			{report ? <footer className="foot">{report.caution} Everything here stays on this machine.</footer> : null}

@@ -1,36 +1,40 @@
 import { Link } from 'wouter';
-import type { Station } from '../../../src/wardrobe/stations.ts';
+import { STATIONS, type Station } from '../../../src/wardrobe/stations.ts';
 import { addressOf, PLACE_NAMES, type PlaceInSeason } from './addresses.ts';
 
 const STATE_WORDS: Readonly<Record<Station['state'], string>> = { empty: 'not begun', open: 'open', done: 'done' };
 
-/** The season as a stitched path: each station with what is done there, in any order. */
+/** The season as a stitched path: each station with what is done there, in any order. Its room is kept until that is known. */
 export function StationPath({
 	seasonId,
 	stations,
 	current,
 }: {
 	seasonId: string;
-	stations: readonly Station[];
+	/** null while it is still on its way. */
+	stations: readonly Station[] | null;
 	current: PlaceInSeason;
 }) {
 	return (
 		<nav aria-label="Stations of the season">
 			<ol className="path">
-				{stations.map(({ station, state, sentence }) => (
-					<li key={station}>
-						<Link
-							href={addressOf(seasonId, station)}
-							className="station"
-							data-state={state}
-							aria-current={station === current ? 'page' : undefined}
-						>
-							<span className="station-name">{PLACE_NAMES[station]}</span>
-							<span className="hidden-visually">, {STATE_WORDS[state]}: </span>
-							<span className="station-note">{sentence}</span>
-						</Link>
-					</li>
-				))}
+				{STATIONS.map((station) => {
+					const told = stations?.find((one) => one.station === station);
+					return (
+						<li key={station}>
+							<Link
+								href={addressOf(seasonId, station)}
+								className="station"
+								data-state={told?.state}
+								aria-current={station === current ? 'page' : undefined}
+							>
+								<span className="station-name">{PLACE_NAMES[station]}</span>
+								{told ? <span className="hidden-visually">, {STATE_WORDS[told.state]}: </span> : null}
+								<span className="station-note">{told?.sentence}</span>
+							</Link>
+						</li>
+					);
+				})}
 			</ol>
 		</nav>
 	);

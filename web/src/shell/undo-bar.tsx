@@ -1,25 +1,40 @@
+import { useEffect, useState } from 'react';
+import type { Decision } from '../../../src/store/store.ts';
 import { useChange } from '../api/change.ts';
 import { request } from '../api/request.ts';
 import { Button } from '../parts/button.tsx';
 
-/** Takes back the last decision, or does it again; says which one. */
+/** Long enough to read two lines of it; a screen reader has said it by then. */
+const TOLD_MS = 10_000;
+
+/** Takes back the last decision, or does it again, and says which one that was. */
 export function UndoBar() {
-	const undo = useChange(() => request<{ sentence: string }>('POST', '/api/undo'));
-	const redo = useChange(() => request<{ sentence: string }>('POST', '/api/redo'));
-	const problem = undo.problem ?? redo.problem;
+	const [told, setTold] = useState('');
+	const move = useChange(
+		(way: 'undo' | 'redo') => request<Decision>('POST', `/api/${way}`),
+		({ sentence, undone }) => setTold(`${undone ? 'Taken back' : 'Done again'}: ${sentence}.`),
+	);
+	useEffect(() => setTold(move.problem?.message ?? ''), [move.problem]);
+	useEffect(() => {
+		if (told === '') return;
+		const timer = setTimeout(() => setTold(''), TOLD_MS);
+		return () => clearTimeout(timer);
+	}, [told]);
+	const press = (way: 'undo' | 'redo') => {
+		setTold('');
+		move.run(way);
+	};
 	return (
 		<span className="row">
-			<Button look="bare" small onPress={() => undo.run(undefined)} isDisabled={undo.busy}>
+			<Button look="bare" small onPress={() => press('undo')} isPending={move.busy}>
 				Undo
 			</Button>
-			<Button look="bare" small onPress={() => redo.run(undefined)} isDisabled={redo.busy}>
+			<Button look="bare" small onPress={() => press('redo')} isPending={move.busy}>
 				Redo
 			</Button>
-			{problem ? (
-				<span className="small warn" role="alert">
-					{problem.message}
-				</span>
-			) : null}
+			<span className="told" role="status">
+				{told}
+			</span>
 		</span>
 	);
 }

@@ -61,7 +61,8 @@ function BoardTile({
 
 /** The board: pictures in their groups; each opens to its outline and colours. */
 export function Board({ season }: { season: Season }) {
-	const { data: inspirations = [] } = useInspirations(season.id);
+	const { data, error } = useInspirations(season.id);
+	const inspirations = data ?? [];
 	const photos = usePhotos(inspirations.map(({ photoId }) => photoId));
 	const [openId, setOpenId] = useState<string | null>(null);
 	const opened = inspirations.find(({ id }) => id === openId);
@@ -71,7 +72,8 @@ export function Board({ season }: { season: Season }) {
 		<section className="section" aria-labelledby="board">
 			<h2 id="board">The board</h2>
 			<DropZone label="pictures" onPhotos={onPhotos} />
-			{inspirations.length === 0 ? (
+			<Problem of={error} />
+			{inspirations.length === 0 && data ? (
 				<Empty title="No picture yet">
 					<p>
 						Ten to twenty pictures make a steady palette: people in clothes you like, a landscape, a fabric, a painting.

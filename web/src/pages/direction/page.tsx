@@ -1,6 +1,7 @@
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
+import { PURPOSES } from '../../shell/station-words.ts';
 import { Board } from './board.tsx';
 import { PairingList } from './pairing-list.tsx';
 import { PaletteEditor } from './palette-editor.tsx';
@@ -11,10 +12,7 @@ import './direction.css';
 export default function DirectionPage({ report }: PageProps) {
 	return (
 		<div className="page-body">
-			<PageTitle
-				name="Direction"
-				purpose="Collect pictures of how the season should look. Their clothes, not their backgrounds, give the palette; every picture weighs the same."
-			/>
+			<PageTitle name="Direction" purpose={PURPOSES.direction} />
 			<LastYearNotes report={report} />
 			<PaletteEditor report={report} />
 			<Board season={report.season} />

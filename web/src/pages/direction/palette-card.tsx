@@ -10,9 +10,8 @@ import { Chip } from '../../parts/swatch.tsx';
 function firmnessText({ origin, firmness, photos }: PaletteColour): string {
 	if (origin === 'by-hand') return 'added by hand';
 	const seen = `in ${countText(photos, 'picture')}`;
-	return firmness < 0.5
-		? `${seen}; tentative: ${percentText(firmness)} of resampled boards bring it back`
-		: `${seen}; ${percentText(firmness)} of resampled boards bring it back`;
+	const again = `other mixes of your pictures bring it back ${Math.round(firmness * 100)} times in 100`;
+	return firmness < 0.5 ? `${seen}. Tentative: ${again}` : `${seen}; ${again}`;
 }
 
 /** One palette colour with everything that can be done to it. */
@@ -40,7 +39,8 @@ export function PaletteCard({
 			{colour.label ? <p className="small quiet">{colour.name}</p> : null}
 			<p className="small number">{colourNumbers(colour.lab)}</p>
 			<p className="small quiet">
-				{percentText(colour.weight)} of the palette, spread {colour.spread.toFixed(1)}; {firmnessText(colour)}
+				{percentText(colour.weight)} of the palette, its shades {colour.spread.toFixed(1)} apart; {firmnessText(colour)}
+				.
 			</p>
 			<div className="row">
 				<Button

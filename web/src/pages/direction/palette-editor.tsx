@@ -47,11 +47,11 @@ export function PaletteEditor({ report }: { report: Report }) {
 					<Button
 						look={palette.colours.length === 0 ? 'main' : 'plain'}
 						onPress={() => derive.run('inspirations')}
-						isDisabled={derive.busy}
+						isPending={derive.busy}
 					>
 						{palette.colours.length === 0 ? 'Derive it from the pictures' : 'Derive it again'}
 					</Button>
-					<Button onPress={() => derive.run('garments')} isDisabled={derive.busy}>
+					<Button onPress={() => derive.run('garments')} isPending={derive.busy}>
 						From what I own
 					</Button>
 				</span>
@@ -79,9 +79,10 @@ export function PaletteEditor({ report }: { report: Report }) {
 					);
 				})
 			)}
-			<div className="row palette-tools">
+			<div className="row palette-tools" hidden={palette.colours.length === 0}>
 				<Button
-					isDisabled={merging.length < 2 || edit.busy}
+					isPending={edit.busy}
+					isDisabled={merging.length < 2}
 					onPress={() => {
 						edit.run({ edit: 'merge', ids: merging });
 						setChosen([]);

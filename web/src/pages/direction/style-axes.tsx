@@ -2,7 +2,7 @@ import { KINDS } from '../../../../src/wardrobe/kind.ts';
 import { SLOTS } from '../../../../src/wardrobe/slot.ts';
 import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/style.ts';
 import type { StyleAxis } from '../../../../src/wardrobe/style-axes.ts';
-import { countText, percentText } from '../../parts/colour-text.ts';
+import { countText, percentText, SEEN_FROM } from '../../parts/colour-text.ts';
 
 /** Ends of each axis in words, and the range drawn: L* and C* as they are, warmth and pattern as their axes define them. */
 const AXES: Readonly<Record<StyleAxis, { less: string; more: string; from: number; to: number }>> = {
@@ -48,7 +48,7 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 			<h2 id="style">The style</h2>
 			<div className="style-columns">
 				<div>
-					<p className="small quiet">Bar: the middle 80 % of the pictures; mark: their mean.</p>
+					<p className="small quiet">Bar: eight pictures in ten; mark: their mean.</p>
 					<ul>
 						{style.axes.map((axis) => (
 							<Axis key={axis.axis} axis={axis} />
@@ -56,7 +56,7 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 					</ul>
 					{style.contrast ? (
 						<p className="small">
-							The parts of an outfit lie {style.contrast.mean.toFixed(0)} CIEDE2000 apart on average.
+							The parts of an outfit differ in colour by {style.contrast.mean.toFixed(0)} on average. {SEEN_FROM}
 						</p>
 					) : null}
 				</div>

@@ -72,13 +72,13 @@ export function BulkEdit({
 						/>
 					</div>
 					<div className="row">
-						<Button small onPress={() => change.run({ kindFrom: 'user' })} isDisabled={change.busy}>
+						<Button small onPress={() => change.run({ kindFrom: 'user' })} isPending={change.busy}>
 							Confirm their kinds
 						</Button>
-						<Button small onPress={() => merge.run(undefined)} isDisabled={merge.busy || chosen.length < 2}>
+						<Button small onPress={() => merge.run(undefined)} isPending={merge.busy} isDisabled={chosen.length < 2}>
 							They are one piece: join their photos
 						</Button>
-						<Button small look="bare" onPress={() => remove.run(undefined)} isDisabled={remove.busy}>
+						<Button small look="bare" onPress={() => remove.run(undefined)} isPending={remove.busy}>
 							To the bin
 						</Button>
 					</div>

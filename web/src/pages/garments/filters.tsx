@@ -60,10 +60,10 @@ export function Filters({ filter, onChange }: { filter: GarmentFilter; onChange:
 				label="Order"
 				value={filter.order}
 				options={[
+					{ value: 'added', label: 'newest first' },
 					{ value: 'fit', label: 'best fit first' },
 					{ value: 'partners', label: 'most partners first' },
 					{ value: 'name', label: 'by name' },
-					{ value: 'added', label: 'newest first' },
 				]}
 				onChange={(order) => onChange({ ...filter, order })}
 			/>

@@ -17,13 +17,16 @@ import { SplitPhoto } from './split-photo.tsx';
 export function GarmentDialog({
 	row: { garment, said },
 	garments,
+	seasonId,
 	report,
 	onClose,
 	onOpen,
 }: {
 	row: GarmentRow;
 	garments: readonly Garment[];
-	report: Report;
+	seasonId: string;
+	/** null while it is still on its way. */
+	report: Report | null;
 	onClose: () => void;
 	onOpen: (id: string) => void;
 }) {
@@ -55,11 +58,11 @@ export function GarmentDialog({
 								</Button>
 								{garment.photoIds.length > 1 ? (
 									<>
-										<Button small onPress={() => part.run(id)} isDisabled={part.busy}>
+										<Button small onPress={() => part.run(id)} isPending={part.busy}>
 											It is another garment
 										</Button>
 										{index > 0 ? (
-											<Button small onPress={() => first.run(id)} isDisabled={first.busy}>
+											<Button small onPress={() => first.run(id)} isPending={first.busy}>
 												Show it first
 											</Button>
 										) : null}
@@ -71,7 +74,7 @@ export function GarmentDialog({
 					{garment.photoIds.length === 0 ? <p className="quiet">No photo yet, so no colours.</p> : null}
 				</div>
 				<div className="stack">
-					{said ? <GarmentJudgement said={said} garment={garment} report={report} onOpen={onOpen} /> : null}
+					{said && report ? <GarmentJudgement said={said} garment={garment} report={report} onOpen={onOpen} /> : null}
 					<GarmentFields garment={garment} />
 					<Button look="bare" onPress={() => remove.run(undefined)}>
 						Put it in the bin
@@ -80,12 +83,7 @@ export function GarmentDialog({
 				</div>
 			</div>
 			{photoId ? (
-				<PhotoDialog
-					photoId={photoId}
-					title={garment.name}
-					onClose={() => setPhotoId(null)}
-					pickFor={report.season.id}
-				/>
+				<PhotoDialog photoId={photoId} title={garment.name} onClose={() => setPhotoId(null)} pickFor={seasonId} />
 			) : null}
 			{splitting ? (
 				<SplitPhoto

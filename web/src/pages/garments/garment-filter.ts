@@ -16,13 +16,14 @@ export type GarmentFilter = {
 	readonly order: 'fit' | 'name' | 'added' | 'partners';
 };
 
+/** Newest first: what was just photographed stands on top, and nothing moves when the season's judgement arrives. */
 export const NO_FILTER: GarmentFilter = {
 	text: '',
 	slot: 'any',
 	place: 'here',
 	verdict: 'any',
 	flag: 'any',
-	order: 'fit',
+	order: 'added',
 };
 
 /** A garment with what the season says of it; null while the report does not know it yet. */

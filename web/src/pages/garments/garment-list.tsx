@@ -78,10 +78,12 @@ const Row = memo(function Row({
 			<KindPicker row={row} />
 			<SwatchStrip swatches={garment.swatches} label={`Colours of ${garment.name}`} />
 			<span className="garment-fit">
-				{said && garment.swatches.length > 0 ? (
+				{garment.swatches.length === 0 ? (
+					<span className="small quiet">no colours yet</span>
+				) : said ? (
 					<VerdictMark {...said.fit} />
 				) : (
-					<span className="small quiet">no colours yet</span>
+					<span className="small quiet loading">being compared …</span>
 				)}
 				{said ? <span className="small quiet">{countText(said.partnerCount, 'partner')}</span> : null}
 			</span>

@@ -63,7 +63,7 @@ export function ImportTable() {
 								))}
 							</ul>
 						) : null}
-						<Button onPress={() => take.run(undefined)} isDisabled={take.busy || found.garments.length === 0}>
+						<Button onPress={() => take.run(undefined)} isPending={take.busy} isDisabled={found.garments.length === 0}>
 							Take {countText(found.garments.length, 'garment')} in
 						</Button>
 					</>

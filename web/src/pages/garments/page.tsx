@@ -1,9 +1,13 @@
 import { useCallback, useMemo, useState } from 'react';
+import type { Garment } from '../../../../src/wardrobe/garment.ts';
 import { useGarments } from '../../api/wardrobe.ts';
 import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';
+import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import type { EarlyPageProps } from '../../shell/page-code.ts';
+import { PURPOSES } from '../../shell/station-words.ts';
 import { DropZone } from '../../uploads/drop-zone.tsx';
 import { addUploads } from '../../uploads/upload-queue.ts';
 import { BulkEdit } from './bulk-edit.tsx';
@@ -14,21 +18,21 @@ import { GarmentList } from './garment-list.tsx';
 import { ImportTable } from './import-table.tsx';
 import './garments.css';
 
-/** Everything owned: fast entry, finding, changing one or many. */
-export default function GarmentsPage({ report }: PageProps) {
-	const { data: garments = [] } = useGarments();
+const NONE: readonly Garment[] = [];
+
+/** Everything owned: fast entry, finding, changing one or many. The list is there at once; what the season says of each piece fills in. */
+export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
+	const { data, error } = useGarments();
+	const garments = data ?? NONE;
 	const [filter, setFilter] = useState(NO_FILTER);
 	const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
 	const [openId, setOpenId] = useState<string | null>(null);
 	const rows = useMemo(() => {
-		const said = new Map(report.garments.map((one) => [one.garmentId, one]));
+		const said = new Map(report?.garments.map((one) => [one.garmentId, one]));
 		return garments.map((garment) => ({ garment, said: said.get(garment.id) ?? null }));
 	}, [garments, report]);
 	const shown = useMemo(() => filteredGarments(rows, filter), [rows, filter]);
-	const onPhotos = useCallback(
-		(files: readonly File[]) => addUploads(files, 'garment', report.season.id),
-		[report.season.id],
-	);
+	const onPhotos = useCallback((files: readonly File[]) => addUploads(files, 'garment', seasonId), [seasonId]);
 	const toggle = useCallback(
 		(id: string, on: boolean) =>
 			setChosen((old) => {
@@ -43,16 +47,18 @@ export default function GarmentsPage({ report }: PageProps) {
 	const unnamed = garments.filter(({ kindFrom, place }) => kindFrom !== 'user' && place !== 'gone').length;
 	return (
 		<div className="page-body">
-			<PageTitle
-				name="Garments"
-				purpose="Everything you own, stored pieces included. Drop all your photos at once: one garment a photo, laid flat or on a hanger, by a window."
-			/>
+			<PageTitle name="Garments" purpose={PURPOSES.garments} />
 			<DropZone label="garments" onPhotos={onPhotos}>
 				{unnamed > 0 ? (
 					<span className="small row-end">{countText(unnamed, 'kind')} only suggested: see “kind to confirm”.</span>
 				) : null}
 			</DropZone>
-			{garments.length === 0 ? (
+			<Problem of={error} />
+			{data === undefined ? (
+				error ? null : (
+					<Loading what="your garments" />
+				)
+			) : garments.length === 0 ? (
 				<Empty title="No garment yet">
 					<p>
 						Photograph forty pieces one after the other and drop them here together. Each gets a suggested kind, which
@@ -76,6 +82,7 @@ export default function GarmentsPage({ report }: PageProps) {
 				<GarmentDialog
 					row={opened}
 					garments={garments}
+					seasonId={seasonId}
 					report={report}
 					onClose={() => setOpenId(null)}
 					onOpen={setOpenId}

@@ -54,7 +54,7 @@ export function SplitPhoto({
 						))}
 					</div>
 				) : null}
-				<Button look="main" onPress={() => split.run(undefined)} isDisabled={split.busy || !address}>
+				<Button look="main" onPress={() => split.run(undefined)} isPending={split.busy} isDisabled={!address}>
 					Make two garments of it
 				</Button>
 				<Problem of={split.problem} />

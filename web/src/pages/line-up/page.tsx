@@ -8,10 +8,12 @@ import { useGarments, useLineUp } from '../../api/wardrobe.ts';
 import { WovenBands } from '../../charts/woven-bands.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
+import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { addressOf } from '../../shell/addresses.ts';
-import type { PageProps } from '../../shell/season-page.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
+import { PURPOSES } from '../../shell/station-words.ts';
 import { Chosen } from './chosen.tsx';
 import { MissingPieces } from './missing-pieces.tsx';
 import { Needs } from './needs.tsx';
@@ -23,7 +25,7 @@ import './line-up.css';
 export default function LineUpPage({ report }: PageProps) {
 	const { season } = report;
 	const { data: garments = [] } = useGarments();
-	const { data: choice } = useLineUp(season.id);
+	const { data: choice, error } = useLineUp(season.id);
 	const [result, setResult] = useState<LineUpResult | null>(null);
 	const byId = useMemo(() => new Map(garments.map((garment) => [garment.id, garment])), [garments]);
 	const save = useChange((next: Omit<LineUpChoice, 'seasonId'>) =>
@@ -39,7 +41,7 @@ export default function LineUpPage({ report }: PageProps) {
 		await request('PUT', `/api/seasons/${season.id}/line-up`, { garmentIds: built.garmentIds, mustKeep, neverUse });
 		return built;
 	}, setResult);
-	if (!choice) return null;
+	if (!choice) return error ? <Problem of={error} /> : <Loading what="the line-up" />;
 	const { mustKeep, neverUse } = choice;
 	const chosen = choice.garmentIds.flatMap((id) => byId.get(id) ?? []);
 	const nameOf = (id: string) => byId.get(id)?.name ?? 'a garment no longer here';
@@ -50,15 +52,12 @@ export default function LineUpPage({ report }: PageProps) {
 	const rail = garments.filter(({ place }) => place === 'rail').length;
 	return (
 		<div className="page-body">
-			<PageTitle
-				name="Line-up"
-				purpose="The set that makes the most outfits under the pieces you want of each slot. Pin what must stay, swap what you like, and watch the outfits and bands change."
-			>
+			<PageTitle name="Line-up" purpose={PURPOSES['line-up']}>
 				<span className="row">
-					<Button look="main" onPress={() => build.run(false)} isDisabled={build.busy || rail === 0}>
+					<Button look="main" onPress={() => build.run(false)} isPending={build.busy} isDisabled={rail === 0}>
 						{build.busy ? 'Searching …' : chosen.length === 0 ? 'Build a line-up' : 'Build it anew'}
 					</Button>
-					<Button onPress={() => build.run(true)} isDisabled={build.busy || rail === 0}>
+					<Button onPress={() => build.run(true)} isPending={build.busy} isDisabled={rail === 0}>
 						Prove it
 					</Button>
 				</span>

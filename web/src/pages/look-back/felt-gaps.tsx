@@ -46,7 +46,7 @@ export function FeltGaps({ season }: { season: Season }) {
 					placeholder="a raincoat that goes over the thick jumper"
 					onCommit={setText}
 				/>
-				<Button type="submit" isDisabled={text.trim() === '' || change.busy}>
+				<Button type="submit" isPending={change.busy} isDisabled={text.trim() === ''}>
 					Note it
 				</Button>
 			</form>

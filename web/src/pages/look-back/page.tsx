@@ -7,7 +7,8 @@ import { TextArea } from '../../parts/field.tsx';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
+import { PURPOSES } from '../../shell/station-words.ts';
 import { FeltGaps } from './felt-gaps.tsx';
 import { WearImport } from './wear-import.tsx';
 import { WearTable } from './wear-table.tsx';
@@ -31,10 +32,7 @@ export default function LookBackPage({ report }: PageProps) {
 	});
 	return (
 		<div className="page-body">
-			<PageTitle
-				name="Look back"
-				purpose="Two taps a day tell what you really wear. Wears make support for pairings, cost a wear, and honest sorting."
-			/>
+			<PageTitle name="Look back" purpose={PURPOSES['look-back']} />
 			<LastYearNotes report={report} />
 			<WornToday garments={garments} today={report.madeOn} />
 			<p className="look-back-sum">{lookBack.sentence}</p>

@@ -41,7 +41,7 @@ export function WearImport() {
 								</li>
 							))}
 						</ul>
-						<Button onPress={() => take.run(undefined)} isDisabled={take.busy || found.wears.length === 0}>
+						<Button onPress={() => take.run(undefined)} isPending={take.busy} isDisabled={found.wears.length === 0}>
 							Take {countText(found.wears.length, 'wear')} in
 						</Button>
 					</>

@@ -49,7 +49,7 @@ export function NewSeason({ from }: { from?: Season }) {
 					onCommit={(endsOn) => setSeason({ ...season, endsOn })}
 				/>
 			</div>
-			<Button type="submit" look="main" isDisabled={start.busy}>
+			<Button type="submit" look="main" isPending={start.busy}>
 				{from ? `Start it from ${from.name}` : 'Start the season'}
 			</Button>
 			<Problem of={start.problem} />

@@ -6,7 +6,7 @@ import { request } from '../../api/request.ts';
 import { Check, Field, SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
 
 const WEIGHTS = [
 	['outfits', 'Many outfits'],
@@ -25,7 +25,7 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 		<div className="page-body">
 			<PageTitle
 				name={season.name}
-				purpose="The pieces each slot needs are the main control of the line-up; start from these and change them."
+				purpose="What the season is like and how many pieces it needs: the line-up is built from this. Start from these figures and change them."
 			/>
 			<Problem of={change.problem} />
 			<section className="section" aria-labelledby="about">
@@ -51,13 +51,16 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 						onChange={(yearPart) => change.run({ yearPart })}
 					/>
 					<SelectField
-						label="Warmth wanted of coats and jackets"
+						label="Coats and jackets"
 						value={String(season.warmthNeed)}
-						options={['none', 'light', 'warm', 'winter'].map((label, value) => ({ value: String(value), label }))}
+						options={['no warmth', 'light', 'warm', 'winter-warm'].map((label, value) => ({
+							value: String(value),
+							label,
+						}))}
 						onChange={(value) => change.run({ warmthNeed: Number(value) as Season['warmthNeed'] })}
 					/>
 					<TextField
-						label="Days a wish waits before new is allowed"
+						label="Days before buying new"
 						type="number"
 						min={0}
 						max={3650}
@@ -65,7 +68,11 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 						onCommit={(text) => change.run({ waitingDays: whole(text, 0, 3650) })}
 					/>
 				</div>
-				<Check label="Archived" checked={season.archived} onChange={(archived) => change.run({ archived })} />
+				<Check
+					label="Archive this season: it stays, out of the way"
+					checked={season.archived}
+					onChange={(archived) => change.run({ archived })}
+				/>
 			</section>
 			<section className="section" aria-labelledby="quotas">
 				<h2 id="quotas">Pieces wanted</h2>

@@ -64,7 +64,7 @@ export function Start() {
 						An invented wardrobe of a beekeeper in a river town, with pictures, garments and a few finds, so that every
 						station has something to show. It can be put in the bin later with one click.
 					</p>
-					<Button look="main" onPress={() => demo.run(undefined)} isDisabled={demo.busy}>
+					<Button look="main" onPress={() => demo.run(undefined)} isPending={demo.busy}>
 						{demo.busy ? 'Reading the demo’s photos …' : 'Open the demo'}
 					</Button>
 					{demo.busy ? (

@@ -3,7 +3,8 @@ import { Button } from '../../parts/button.tsx';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
+import { dayText } from '../seasons/season-dates.ts';
 import { LookingFor } from './looking-for.tsx';
 import { PaletteRows } from './palette-rows.tsx';
 import { PieceRows } from './piece-rows.tsx';
@@ -24,7 +25,7 @@ export default function SeasonSheet({ report }: PageProps) {
 		<div className="page-body paper">
 			<PageTitle
 				name={season.name}
-				purpose={`${season.startsOn} to ${season.endsOn}. Sheet of ${madeOn}. ${held.sentence}`}
+				purpose={`${dayText(season.startsOn)} to ${dayText(season.endsOn)}. Sheet of ${dayText(madeOn)}. ${held.sentence}`}
 			>
 				<Button look="main" onPress={() => window.print()}>
 					Print it

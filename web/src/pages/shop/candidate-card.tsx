@@ -40,7 +40,13 @@ export function CandidateCard({
 	return (
 		<article className="candidate" aria-label={name}>
 			<button type="button" className="tile-button" onClick={() => setPhotoOpen(true)}>
-				<PhotoTile photoId={photo?.reading ? candidate.photoId : undefined} alt="" shape="square" />
+				<PhotoTile
+					photoId={photo?.reading ? candidate.photoId : undefined}
+					picture="display"
+					alt=""
+					shape="free"
+					size={photo?.reading}
+				/>
 				<span className="small">Outline, light, eyedropper</span>
 			</button>
 			<div className="stack">
@@ -98,10 +104,10 @@ export function CandidateCard({
 				/>
 				<Check label="used" checked={candidate.used} onChange={(used) => change.run({ used })} />
 				<div className="row">
-					<Button look="main" onPress={() => end.run('bought')} isDisabled={end.busy} aria-label={`Bought ${name}`}>
+					<Button look="main" onPress={() => end.run('bought')} isPending={end.busy} aria-label={`Bought ${name}`}>
 						Bought
 					</Button>
-					<Button onPress={() => end.run('passed')} isDisabled={end.busy} aria-label={`Passed on ${name}`}>
+					<Button onPress={() => end.run('passed')} isPending={end.busy} aria-label={`Passed on ${name}`}>
 						Passed
 					</Button>
 					<Check label="compare" checked={compared} onChange={onCompare} />

@@ -4,7 +4,9 @@ import { Button } from '../../parts/button.tsx';
 import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
+import { PURPOSES } from '../../shell/station-words.ts';
 import { DropZone } from '../../uploads/drop-zone.tsx';
 import { addUploads } from '../../uploads/upload-queue.ts';
 import { CandidateCard } from './candidate-card.tsx';
@@ -15,7 +17,8 @@ import './shop.css';
 /** Pieces found for sale, checked against palette, wishes and wardrobe before anything is bought. */
 export default function ShopPage({ report }: PageProps) {
 	const { season } = report;
-	const { data: candidates = [] } = useCandidates(season.id);
+	const { data, error } = useCandidates(season.id);
+	const candidates = data ?? [];
 	const [cropping, setCropping] = useState<readonly File[]>([]);
 	const [compared, setCompared] = useState<readonly string[]>([]);
 	const onPhotos = useCallback((files: readonly File[]) => setCropping(files), []);
@@ -25,10 +28,7 @@ export default function ShopPage({ report }: PageProps) {
 	const [first, ...rest] = cropping;
 	return (
 		<div className="page-body">
-			<PageTitle
-				name="Shop"
-				purpose="Check a piece before you buy it: its colours against the palette and your wishes, twins you own, what it goes with, what it costs a wear."
-			>
+			<PageTitle name="Shop" purpose={PURPOSES.shop}>
 				<a className="button" href={`/api/seasons/${season.id}/pocket`}>
 					Take a pocket page to the shop
 				</a>
@@ -37,7 +37,8 @@ export default function ShopPage({ report }: PageProps) {
 				<span className="small quiet row-end">A screenshot of an offer will do: crop it to the piece.</span>
 			</DropZone>
 			{beside.length > 1 ? <Compare candidates={beside} report={report} /> : null}
-			{open.length === 0 ? (
+			<Problem of={error} />
+			{open.length === 0 && data ? (
 				<Empty title="No candidate yet">
 					<p>Add the seller’s photo, or photograph the piece in the shop beside something white.</p>
 				</Empty>

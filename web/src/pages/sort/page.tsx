@@ -1,10 +1,13 @@
 import { useMemo, useState } from 'react';
+import { Link } from 'wouter';
 import { useGarments } from '../../api/wardrobe.ts';
 import { Choices } from '../../parts/choices.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import { addressOf } from '../../shell/addresses.ts';
+import type { PageProps } from '../../shell/page-code.ts';
+import { PURPOSES } from '../../shell/station-words.ts';
 import { Leaving } from './leaving.tsx';
 import { OneByOne } from './one-by-one.tsx';
 import { RailView } from './rail-view.tsx';
@@ -26,10 +29,7 @@ export default function SortPage({ report }: PageProps) {
 	}, [garments, report]);
 	return (
 		<div className="page-body">
-			<PageTitle
-				name="Sort"
-				purpose="Go through everything once. Each suggestion has its reasons; year-round basics stay where they are; every decision can be taken back."
-			>
+			<PageTitle name="Sort" purpose={PURPOSES.sort}>
 				<Choices
 					label="How to look at it"
 					value={view}
@@ -43,7 +43,10 @@ export default function SortPage({ report }: PageProps) {
 			<LastYearNotes report={report} />
 			{items.length === 0 ? (
 				<Empty title="Nothing to sort yet">
-					<p>Add your garments first: all of them, stored pieces included.</p>
+					<p>
+						Add <Link href={addressOf(report.season.id, 'garments')}>your garments</Link> first: all of them, stored
+						pieces included.
+					</p>
 				</Empty>
 			) : view === 'one' ? (
 				<OneByOne key={report.season.id} items={items} report={report} />

@@ -36,14 +36,14 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 						look="main"
 						small
 						onPress={() => wish.run(undefined)}
-						isDisabled={wish.busy}
+						isPending={wish.busy}
 						aria-label={`Wish for ${gap.slot} in ${name}`}
 					>
 						Make it a wish
 					</Button>
 				)}
 				{gap.storedFirst ? (
-					<Button small onPress={() => fetchStored.run(undefined)} isDisabled={fetchStored.busy}>
+					<Button small onPress={() => fetchStored.run(undefined)} isPending={fetchStored.busy}>
 						Bring the stored one to the rail
 					</Button>
 				) : null}

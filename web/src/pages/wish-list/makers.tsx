@@ -38,7 +38,7 @@ export function Makers({ waitingDays }: { waitingDays: number }) {
 				<TextField live label="Maker" value={draft.name} onCommit={(name) => setDraft({ ...draft, name })} />
 				<TextField live label="Why, or where" value={draft.notes} onCommit={(notes) => setDraft({ ...draft, notes })} />
 			</div>
-			<Button onPress={() => add.run(undefined)} isDisabled={add.busy || draft.name === ''}>
+			<Button onPress={() => add.run(undefined)} isPending={add.busy} isDisabled={draft.name === ''}>
 				Add the maker
 			</Button>
 			<Problem of={add.problem ?? remove.problem} />

@@ -60,7 +60,7 @@ export function NewWish({ season, palette, today }: { season: Season; palette: P
 						onChange={setColourId}
 					/>
 				</div>
-				<Button onPress={() => add.run(undefined)} isDisabled={add.busy}>
+				<Button onPress={() => add.run(undefined)} isPending={add.busy}>
 					Wish for it
 				</Button>
 				<Problem of={add.problem} />

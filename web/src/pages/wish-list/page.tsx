@@ -3,7 +3,9 @@ import { useWishes } from '../../api/wardrobe.ts';
 import { WovenBands } from '../../charts/woven-bands.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
-import type { PageProps } from '../../shell/season-page.tsx';
+import { Problem } from '../../parts/problem.tsx';
+import type { PageProps } from '../../shell/page-code.ts';
+import { PURPOSES } from '../../shell/station-words.ts';
 import { GapList } from './gap-list.tsx';
 import { Makers } from './makers.tsx';
 import { NewWish } from './new-wish.tsx';
@@ -18,7 +20,8 @@ const nameIn = (report: Report) => {
 /** Gaps become wishes here; wishes wait, used first. */
 export default function WishListPage({ report }: PageProps) {
 	const { season } = report;
-	const { data: wishes = [] } = useWishes(season.id);
+	const { data, error } = useWishes(season.id);
+	const wishes = data ?? [];
 	const standing = new Map(report.wishes.map((one) => [one.wishId, one]));
 	const open = wishes
 		.filter(({ state }) => state === 'open')
@@ -26,10 +29,7 @@ export default function WishListPage({ report }: PageProps) {
 	const past = wishes.filter(({ state }) => state !== 'open');
 	return (
 		<div className="page-body">
-			<PageTitle
-				name="Wish list"
-				purpose="What the palette and the season ask for and nothing you hold answers. Look for a wish used first; new opens only after your own waiting time."
-			/>
+			<PageTitle name="Wish list" purpose={PURPOSES['wish-list']} />
 			<WovenBands bands={report.bands} palette={report.palette} nameOf={nameIn(report)} />
 			<div className="wish-columns">
 				<section aria-labelledby="gaps">
@@ -38,7 +38,8 @@ export default function WishListPage({ report }: PageProps) {
 				</section>
 				<section aria-labelledby="wishes">
 					<h2 id="wishes">Wishes</h2>
-					{open.length === 0 ? (
+					<Problem of={error} />
+					{open.length === 0 && data ? (
 						<Empty title="No wish yet">
 							<p>Make one from a gap, or write your own below.</p>
 						</Empty>

@@ -6,7 +6,7 @@ import type { WishStanding } from '../../../../src/wardrobe/wishes.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText } from '../../parts/colour-text.ts';
+import { countText, SEEN_FROM } from '../../parts/colour-text.ts';
 import { Check, SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { numberOrNull } from '../../parts/number-text.ts';
 import { Problem } from '../../parts/problem.tsx';
@@ -40,7 +40,7 @@ export function WishCard({
 				)}
 			</header>
 			{wish.target ? (
-				<Swatch lab={wish.target} note={`within ${Math.round(wish.tolerance)} CIEDE2000`} />
+				<Swatch lab={wish.target} note={`or no further from it than ${Math.round(wish.tolerance)}`} />
 			) : (
 				<p className="quiet">Any colour of the palette.</p>
 			)}
@@ -88,7 +88,8 @@ export function WishCard({
 						onCommit={(text) => change.run({ expectedWearsPerYear: numberOrNull(text) })}
 					/>
 					<TextField
-						label="Still answers within (CIEDE2000)"
+						label="How far its colour may differ"
+						hint={SEEN_FROM}
 						type="number"
 						min={1}
 						max={40}
