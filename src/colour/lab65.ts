@@ -114,7 +114,7 @@ export function labFromHex(text: string): Lab65 | null {
 }
 
 /** CIELAB chroma C*ab: distance from the grey axis, 0 or more. */
-export const chroma = ([, a, b]: Lab65): number => Math.hypot(a, b);
+export const chroma = ([, a, b]: Lab65): number => Math.sqrt(a * a + b * b);
 
 /** CIELAB hue angle h_ab in degrees, 0..<360; 0 for exact greys. */
 export function hueDegrees([, a, b]: Lab65): number {

@@ -30,12 +30,23 @@ const NEUTRAL_NAMES_UNDER = 1.5;
 const NEUTRAL_NAMES = new Set(['white', 'light gray', 'medium gray', 'dark gray', 'black']);
 const NEUTRALS = CENTROIDS.filter(({ name }) => NEUTRAL_NAMES.has(name));
 
+/** Names by the colour as it stands in memory, which never changes: the same few are told of many garments. */
+const NAMED = new WeakMap<Lab65, string>();
+
 /**
  * The systematic ISCC-NBS name of a colour, such as "light grayish olive", spelt as the standard spells it: the name whose centroid is
  * nearest by CIEDE2000. The standard defines blocks in Munsell space; the nearest centroid is the usual approximation of them,
  * so near a border the neighbour's name would be as right.
  */
 export function colourName(colour: Lab65): string {
+	const known = NAMED.get(colour);
+	if (known !== undefined) return known;
+	const name = nearestName(colour);
+	NAMED.set(colour, name);
+	return name;
+}
+
+function nearestName(colour: Lab65): string {
 	const [L, a, b] = colour;
 	let best = '';
 	let nearest = Number.POSITIVE_INFINITY;

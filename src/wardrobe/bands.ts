@@ -1,4 +1,4 @@
-import { deltaE2000Matrix, deltaE2000Of, packLabs } from '../colour/delta-e-many.ts';
+import { deltaE2000Matrix, deltaE2000Of, MOST_LIGHTNESS_DIVISOR, packLabs } from '../colour/delta-e-many.ts';
 import type { Lab65 } from '../colour/lab65.ts';
 import { colourName } from '../colour/name.ts';
 import type { Garment } from './garment.ts';
@@ -68,7 +68,9 @@ function colourGroups(swatches: readonly HeldSwatch[]): { labs: Lab65[]; groupOf
 	for (const index of byAmount) {
 		const { lab } = swatches[index]!;
 		let group = labs.findIndex(
-			(one) => deltaE2000Of(one[0], one[1], one[2], lab[0], lab[1], lab[2]) <= SAME_COLOUR_WITHIN,
+			(one) =>
+				Math.abs(one[0] - lab[0]) <= SAME_COLOUR_WITHIN * MOST_LIGHTNESS_DIVISOR &&
+				deltaE2000Of(one[0], one[1], one[2], lab[0], lab[1], lab[2]) <= SAME_COLOUR_WITHIN,
 		);
 		if (group < 0) group = labs.push(lab) - 1;
 		groupOf[index] = group;
@@ -98,10 +100,11 @@ export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {
 		covered: weight - missing[index]!,
 		missing: missing[index]!,
 	}));
+	const membersOf = labs.map((): (HeldSwatch & { readonly surplus: number })[] => []);
+	for (const [index, swatch] of swatches.entries())
+		membersOf[groupOf[index]!]!.push({ ...swatch, surplus: surplus[index]! });
 	const held = labs.map((lab, group) => {
-		const members = swatches.flatMap((swatch, index) =>
-			groupOf[index] === group ? [{ ...swatch, surplus: surplus[index]! }] : [],
-		);
+		const members = membersOf[group]!;
 		const byGarment = new Map<string, number>();
 		for (const { garmentId, amount } of members) byGarment.set(garmentId, (byGarment.get(garmentId) ?? 0) + amount);
 		return {

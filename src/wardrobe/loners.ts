@@ -104,11 +104,11 @@ function candidatesIn(table: PairTable, context: PairContext) {
 	return table.garments.flatMap((garment, index) => {
 		const main = mainSwatch(garment)?.lab;
 		if (!main || isNeutral(main)) return [];
+		if (fitPercentOf(garment, context.palette) >= FITS_FROM_PERCENT || isJoined(table, index)) return [];
 		const partners = Array.from(table.garments.keys()).filter(
 			(other) => other !== index && table.together(index, other) && table.garments[other]!.swatches.length > 0,
 		);
 		if (partners.length < LEAST_POSSIBLE_PARTNERS) return [];
-		if (fitPercentOf(garment, context.palette) >= FITS_FROM_PERCENT || isJoined(table, index)) return [];
 		return [{ garment, index, main, partners }];
 	});
 }

@@ -66,19 +66,25 @@ export function outfitGains(
 	owned = pairTable(held, pairContextOf(input)),
 ): { added: number; most: number }[] {
 	if (pieces.length === 0) return [];
+	const all = [...held, ...pieces];
 	const withPieces = pairTable(
-		[...held, ...pieces],
+		all,
 		pairContextOf(input),
 		pieces.map((_, index) => held.length + index),
 	);
 	const rowOf = new Map(owned.garments.map(({ id }, index) => [id, index]));
 	const rows = held.map(({ id }) => rowOf.get(id)!);
+	// Asked many millions of times in a large wardrobe, so written out once.
+	const goes = new Uint8Array(all.length ** 2);
+	for (let one = 0, cell = 0; one < all.length; one++) {
+		for (let other = 0; other < all.length; other++, cell++) {
+			const isOwned = one < rows.length && other < rows.length;
+			if (isOwned ? owned.supported(rows[one]!, rows[other]!) : withPieces.supported(one, other)) goes[cell] = 1;
+		}
+	}
 	const table: OutfitTable = {
 		slots: withPieces.slots,
-		goes: (one, other) =>
-			one < rows.length && other < rows.length
-				? owned.supported(rows[one]!, rows[other]!)
-				: withPieces.supported(one, other),
+		goes: (one, other) => goes[one * all.length + other] === 1,
 	};
 	const parts = outfitParts(table, held.keys());
 	const most = new Map<Slot, number>();

@@ -1,3 +1,4 @@
+import { MOST_LIGHTNESS_DIVISOR } from '../colour/delta-e-many.ts';
 import { areComplementary } from './complementary-slots.ts';
 import { echoDistance } from './echo.ts';
 import type { Garment } from './garment.ts';
@@ -33,6 +34,12 @@ export type RankOptions = {
 	/** Most garments returned; later kinds are not even looked at once it is reached. */
 	readonly limit?: number;
 };
+
+/** A partner as it is ranked among those of the same support. */
+type Ranked = { readonly other: number; readonly id: string; readonly echoes: boolean; readonly apart: number };
+
+const compareRanked = (one: Ranked, other: Ranked): number =>
+	Number(other.echoes) - Number(one.echoes) || one.apart - other.apart || (one.id < other.id ? -1 : 1);
 
 /** Stands for "no colours to compare": as far as black from white. */
 const UNKNOWN_DISTANCE = 100;
@@ -96,6 +103,7 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 		const b = greyed[other];
 		return a && b ? distanceBetween(a, b) : UNKNOWN_DISTANCE;
 	};
+	const lightnessGap = (one: number, other: number) => Math.abs((greyed[one]?.[0] ?? 0) - (greyed[other]?.[0] ?? 0));
 	const sentence = (one: number, other: number) =>
 		supportSentence(kind(one, other), {
 			one: garments[one]!,
@@ -103,39 +111,46 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 			together: together(one, other),
 			baseName: base[one] ? garments[one]!.name : garments[other]!.name,
 			days: days.get(one * count + other) ?? 0,
-			pairing: inspired.best(one, other),
-			echo: echoDistance(seen[one]!, seen[other]!),
-			distance: mains[one] && mains[other] ? distance(one, other) : null,
+			pairing: () => inspired.best(one, other),
+			echo: () => echoDistance(seen[one]!, seen[other]!),
+			distance: () => (mains[one] && mains[other] ? distance(one, other) : null),
 		});
-	const nearestFirst = (index: number, others: readonly number[]): number[] => {
-		const distances = new Map(others.map((other) => [other, distance(index, other)]));
-		return [...others].sort(
-			(a, b) => distances.get(a)! - distances.get(b)! || (garments[a]!.id < garments[b]!.id ? -1 : 1),
-		);
+	/** The best `most` of `others`: echoes before the rest, then by distance, then by id. */
+	const bestOf = (index: number, others: readonly number[], most: number): number[] => {
+		const best: Ranked[] = [];
+		for (const other of others) {
+			const last = best.length < most ? null : best[most - 1]!;
+			// Once the places are filled with echoes, only a nearer one can come in: most are told by their lightness or distance alone.
+			if (last?.echoes && lightnessGap(index, other) > last.apart * MOST_LIGHTNESS_DIVISOR) continue;
+			const apart = distance(index, other);
+			if (last?.echoes && apart > last.apart) continue;
+			const echoes = echoDistance(seen[index]!, seen[other]!) !== null;
+			const ranked = { other, id: garments[other]!.id, echoes, apart };
+			if (last && compareRanked(ranked, last) > 0) continue;
+			let at = best.length;
+			while (at > 0 && compareRanked(ranked, best[at - 1]!) < 0) at--;
+			best.splice(at, 0, ranked);
+			if (best.length > most) best.pop();
+		}
+		return best.map(({ other }) => other);
 	};
 	const ranked = (index: number, options: RankOptions = {}) => {
 		const { include = isSupported, limit = count } = options;
+		const asked = SUPPORT_KINDS.map(include);
 		const byCode = SUPPORT_KINDS.map((): number[] => []);
-		for (let other = 0; other < count; other++)
-			if (other !== index && together(index, other)) byCode[codes[index * count + other]!]!.push(other);
-		const result: number[] = [];
-		for (const [code, others] of byCode.entries()) {
-			if (result.length >= limit) break;
-			if (!include(SUPPORT_KINDS[code]!)) continue;
-			// Echoes come first, so the others are only measured when the echoes do not fill the list.
-			const echoing = others.map((other) => echoDistance(seen[index]!, seen[other]!) !== null);
-			for (const echo of [true, false]) {
-				if (result.length >= limit) break;
-				const part = others.filter((_, at) => echoing[at] === echo);
-				result.push(...nearestFirst(index, part));
-			}
+		for (let other = 0; other < count; other++) {
+			const code = codes[index * count + other]!;
+			if (asked[code] && other !== index && together(index, other)) byCode[code]!.push(other);
 		}
-		return result.slice(0, limit);
+		const result: number[] = [];
+		for (const others of byCode)
+			if (result.length < limit) result.push(...bestOf(index, others, limit - result.length));
+		return result;
 	};
 	const partnerCount = (index: number) => {
 		let partners = 0;
 		for (let other = 0; other < count; other++)
-			if (other !== index && together(index, other) && supported(index, other)) partners++;
+			if (supported(index, other) && other !== index && together(index, other)) partners++;
 		return partners;
 	};
 	return { garments, slots, codes, together, kind, supported, distance, sentence, ranked, partnerCount };
