@@ -1,4 +1,3 @@
-import decodeHeic from 'heic-decode';
 import sharp from 'sharp';
 import { rgbaTiff } from './rgba-tiff.ts';
 
@@ -8,6 +7,8 @@ import { rgbaTiff } from './rgba-tiff.ts';
  * turned the picture upright, so the EXIF orientation must not be applied again. Throws where the file has no pixels that can be decoded.
  */
 export async function tiffFromHeic(bytes: Uint8Array, iccProfile: Uint8Array | null, sidePx: number): Promise<Buffer> {
+	// Its WebAssembly takes 20 MB a thread, so it is only loaded for those who have such photos.
+	const { default: decodeHeic } = await import('heic-decode');
 	const { width, height, data } = await decodeHeic({ buffer: bytes });
 	const rgba = new Uint8Array(data.buffer, data.byteOffset, data.byteLength);
 	// Shrunk before it is wrapped: a second copy of 12 megapixels would cost 48 MB.

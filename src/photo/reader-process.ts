@@ -18,8 +18,6 @@ const pool = new Piscina<ReadTask, ReadResult>({
 	minThreads: 0,
 	maxThreads: Number(process.argv[2]),
 	idleTimeout: 30_000,
-	// The short-lived heap: arrays of pixels lie outside it, and the default lets each thread keep 50 MB of garbage for no gain in time.
-	resourceLimits: { maxYoungGenerationSizeMb: 16 },
 	concurrentTasksPerWorker: 1,
 });
 
