@@ -1,14 +1,9 @@
 import { photoFormatOf } from '../photo/photo-format.ts';
 import { newGarment } from '../wardrobe/new-garment.ts';
+import { fileTitle } from './file-title.ts';
 import type { IntakeItem, Purpose } from './intake-item.ts';
 import type { Services } from './services.ts';
-
-/** File name without folder and ending, for a first name. */
-const titleOf = (fileName: string): string =>
-	fileName
-		.replace(/^.*[\\/]/, '')
-		.replace(/\.[A-Za-z0-9]{1,5}$/, '')
-		.slice(0, 200);
+import { suggestFromPhoto } from './suggest-from-photo.ts';
 
 /**
  * Stores one photo and the thing it shows, and queues its reading. A photo that is already known is not stored twice; a
@@ -28,9 +23,9 @@ export async function takeIn(
 	const photo = await store.photos.add(file.bytes, { originalName: name, mediaType: format.mediaType, addedAt: at });
 	// A photo that is stored already keeps the time at which it first came.
 	const known = photo.addedAt !== at;
-	const thingId = await thingFor(services, photo.id, titleOf(name), purpose, seasonId, at);
+	const thingId = await thingFor(services, photo.id, fileTitle(name), purpose, seasonId, at);
 	if (photo.status !== 'read') services.jobs.enqueue(photo.id);
-	else await services.suggestKinds(photo.id);
+	else await suggestFromPhoto(store, photo.id);
 	events.send({ event: 'changed', data: { what: `${purpose}s` } });
 	return { name, ok: true, photoId: photo.id, thingId, known };
 }

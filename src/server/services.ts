@@ -21,8 +21,6 @@ export type Services = {
 	readonly newId: () => string;
 	/** The cast that the photo's same-light group shares, or null. */
 	readonly groupCast: (photo: PhotoRecord) => Promise<Reading['light']['cast']>;
-	/** Gives garments and candidates of a photo that was read the kind it suggests, where nobody named one. */
-	readonly suggestKinds: (photoId: string) => Promise<void>;
 };
 
 /** The clock's day as an ISO date in local time: what the user calls today. */

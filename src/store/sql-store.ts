@@ -5,8 +5,16 @@ import type { PairWord, Wear } from '../wardrobe/wear.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import { photoRecords } from './photo-records.ts';
 import type { Tables } from './schema.ts';
-import type { Collection, Store } from './store.ts';
-import { type Things, thingsIn } from './things.ts';
+import type { Changes, Collection, Store } from './store.ts';
+import { type ThingEdit, type Things, thingsIn } from './things.ts';
+
+const editsOf = <T extends { readonly id: string }>(
+	kind: string,
+	{ put = [], remove = [] }: Changes<T> = {},
+): ThingEdit[] => [
+	...put.map((item) => ({ kind, id: item.id, body: item })),
+	...remove.map((id) => ({ kind, id, body: null })),
+];
 
 function collection<T extends { readonly id: string }>(things: Things, kind: string): Collection<T> {
 	return {
@@ -18,17 +26,20 @@ function collection<T extends { readonly id: string }>(things: Things, kind: str
 		},
 		remove: async (id, sentence) =>
 			(await things.get(kind, id)) !== null && (await things.decide([{ kind, id, body: null }], sentence)) > 0,
-		change: async ({ put = [], remove = [] }, sentence) => {
-			const edits = [
-				...put.map((item) => ({ kind, id: item.id, body: item })),
-				...remove.map((id) => ({ kind, id, body: null })),
-			];
-			await things.decide(edits, sentence);
+		change: async (what, sentence) => {
+			await things.decide(editsOf(kind, what), sentence);
 		},
+		note: (item) => things.note(kind, item.id, item),
 	};
 }
 
 const wearId = ({ garmentId, on }: Wear) => `${on} ${garmentId}`;
+const wearEdit = (wear: Wear): ThingEdit => ({ kind: 'wear', id: wearId(wear), body: wear });
+const paletteEdit = ({ seasonId, palette }: { seasonId: string; palette: Palette }): ThingEdit => ({
+	kind: 'palette',
+	id: seasonId,
+	body: palette,
+});
 /** The same pair whichever way round it is named. */
 const pairId = (a: string, b: string) => [a, b].sort().join(' ');
 
@@ -48,13 +59,19 @@ export function sqlStore(
 		candidates: collection(things, 'candidate'),
 		makers: collection(things, 'maker'),
 		photos: photoRecords(db, files),
-		async removeSeasonWith(seasonId, garmentIds, sentence) {
-			const garments = garmentIds.map((id) => ({ kind: 'garment', id, body: null }));
-			await things.decide([{ kind: 'season', id: seasonId, body: null }, ...garments], sentence);
+		async decide({ seasons, garments, inspirations, wears = [], palettes = [] }, sentence) {
+			const edits = [
+				...editsOf('season', seasons),
+				...editsOf('garment', garments),
+				...editsOf('inspiration', inspirations),
+				...wears.map(wearEdit),
+				...palettes.map(paletteEdit),
+			];
+			await things.decide(edits, sentence);
 		},
 		palette: (seasonId) => things.get<Palette>('palette', seasonId),
 		async savePalette(seasonId, palette, sentence) {
-			await things.decide([{ kind: 'palette', id: seasonId, body: palette }], sentence);
+			await things.decide([paletteEdit({ seasonId, palette })], sentence);
 		},
 		lineUp: (seasonId) => things.get<LineUpChoice>('line-up', seasonId),
 		async saveLineUp(choice, sentence) {
@@ -64,10 +81,7 @@ export function sqlStore(
 		wears: ({ from, to } = {}) =>
 			things.list<Wear>('wear', { ...(from ? { from } : {}), ...(to ? { before: `${to}!` } : {}) }),
 		async addWears(wears, sentence) {
-			await things.decide(
-				wears.map((wear) => ({ kind: 'wear', id: wearId(wear), body: wear })),
-				sentence,
-			);
+			await things.decide(wears.map(wearEdit), sentence);
 		},
 		async removeWear(wear, sentence) {
 			await things.decide([{ kind: 'wear', id: wearId(wear), body: null }], sentence);

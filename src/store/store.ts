@@ -52,7 +52,21 @@ export type Collection<T extends { readonly id: string }> = {
 	/** Moves it to the bin; false when there is no such id. */
 	remove(id: string, sentence: string): Promise<boolean>;
 	/** Several at once as one decision: all of it or nothing, and one undo takes it back. Ids to remove that name nothing are passed over. */
-	change(what: { readonly put?: readonly T[]; readonly remove?: readonly string[] }, sentence: string): Promise<void>;
+	change(what: Changes<T>, sentence: string): Promise<void>;
+	/** Writes what the program found out by itself: nobody's decision, undo passes over it. Nothing where the thing is gone meanwhile. */
+	note(item: T): Promise<void>;
+};
+
+/** What to put (inserted or replaced) and the ids to remove. */
+export type Changes<T> = { readonly put?: readonly T[]; readonly remove?: readonly string[] };
+
+/** What one decision does to things of several kinds. */
+export type Decided = {
+	readonly seasons?: Changes<Season>;
+	readonly garments?: Changes<GarmentDetails>;
+	readonly inspirations?: Changes<Inspiration>;
+	readonly wears?: readonly Wear[];
+	readonly palettes?: readonly { readonly seasonId: string; readonly palette: Palette }[];
 };
 
 /**
@@ -103,9 +117,10 @@ export type Store = {
 	undo(): Promise<Decision | null>;
 	/** Takes back the last undo. */
 	redo(): Promise<Decision | null>;
-	/** Moves a season and garments to the bin as one decision: one undo brings all of them back. */
-	removeSeasonWith(seasonId: string, garmentIds: readonly string[], sentence: string): Promise<void>;
+	/** A decision about things of several kinds: all of it or nothing, and one undo takes it back. */
+	decide(what: Decided, sentence: string): Promise<void>;
 	bin(): Promise<BinEntry[]>;
+	/** False where nothing of this id lies there. A season brings the garments along that went to the bin with it. */
 	restoreFromBin(id: string): Promise<boolean>;
 	close(): Promise<void>;
 };

@@ -1,4 +1,5 @@
 import type { Kysely, Transaction } from 'kysely';
+import { counted } from '../wardrobe/counted.ts';
 import type { Tables } from './schema.ts';
 import type { BinEntry, Decision } from './store.ts';
 
@@ -62,10 +63,16 @@ export type Things = {
 	get<T>(kind: string, id: string): Promise<T | null>;
 	/** Carries out one decision, all of it or nothing; returns how many things it changed. */
 	decide(edits: readonly ThingEdit[], sentence: string): Promise<number>;
+	/**
+	 * Writes what the program found out by itself of a thing that is there: nobody's decision, so that undo passes over it. Doing the thing's last
+	 * decision again brings it as it was then, without the note.
+	 */
+	note(kind: string, id: string, body: unknown): Promise<void>;
 	decisions(limit: number): Promise<Decision[]>;
 	undo(): Promise<Decision | null>;
 	redo(): Promise<Decision | null>;
 	bin(): Promise<BinEntry[]>;
+	/** A season brings the garments along that went to the bin with it. */
 	restoreFromBin(id: string): Promise<boolean>;
 	/** Drops what has been in the bin for more than 90 days. */
 	emptyOldBin(): Promise<number>;
@@ -86,12 +93,13 @@ export function thingsIn(
 			return decide(trx);
 		});
 
-	async function afterEdit(edit: ThingEdit, before: State): Promise<State> {
+	/** `at` is the decision's moment: what went to the bin together lies there with the same one. */
+	function afterEdit(edit: ThingEdit, before: State, at: string): State {
 		if (edit.body !== null) return { body: JSON.stringify(edit.body), binnedAt: null };
 		if (before === null || !BINNED.has(edit.kind)) return null;
 		// What lies in the bin already keeps its day.
 		if (before.binnedAt !== null) return before;
-		return { body: before.body, binnedAt: now().toISOString() };
+		return { body: before.body, binnedAt: at };
 	}
 
 	/** Puts every changed thing into the state it had before (or after) a decision. */
@@ -142,10 +150,11 @@ export function thingsIn(
 		},
 		decide: (edits, sentence) =>
 			inTurn(async (trx) => {
+				const at = now().toISOString();
 				const changes: Change[] = [];
 				for (const edit of edits) {
 					const before = await stateOf(trx, edit.kind, edit.id);
-					const after = await afterEdit(edit, before);
+					const after = afterEdit(edit, before, at);
 					if (JSON.stringify(before) === JSON.stringify(after)) continue;
 					await setState(trx, edit.kind, edit.id, after);
 					changes.push({ kind: edit.kind, id: edit.id, before, after });
@@ -155,9 +164,15 @@ export function thingsIn(
 				await trx.deleteFrom('decisions').where('undone', '=', 1).execute();
 				await trx
 					.insertInto('decisions')
-					.values({ at: now().toISOString(), sentence, changes: JSON.stringify(changes), undone: 0 })
+					.values({ at, sentence, changes: JSON.stringify(changes), undone: 0 })
 					.execute();
 				return changes.length;
+			}),
+		note: (kind, id, body) =>
+			inTurn(async (trx) => {
+				const before = await stateOf(trx, kind, id);
+				if (before !== null && before.binnedAt === null)
+					await setState(trx, kind, id, { body: JSON.stringify(body), binnedAt: null });
 			}),
 		async decisions(limit) {
 			const rows = await db
@@ -190,8 +205,21 @@ export function thingsIn(
 				.where('binned_at', 'is not', null)
 				.executeTakeFirst();
 			if (!row) return false;
+			const withIt =
+				row.kind === 'season'
+					? await db
+							.selectFrom('things')
+							.selectAll()
+							.where('kind', '=', 'garment')
+							.where('binned_at', '=', row.binned_at)
+							.execute()
+					: [];
 			const body = JSON.parse(row.body) as { name?: string; title?: string };
-			await things.decide([{ kind: row.kind, id, body }], `Took ${body.name ?? body.title ?? 'it'} out of the bin`);
+			const name = body.name ?? body.title ?? 'it';
+			await things.decide(
+				[row, ...withIt].map(({ kind, id, body }) => ({ kind, id, body: JSON.parse(body) })),
+				`Took ${name}${withIt.length > 0 ? ` and ${counted(withIt.length, 'garment')}` : ''} out of the bin`,
+			);
 			return true;
 		},
 		async emptyOldBin() {

@@ -1,7 +1,9 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { photoIdOf } from '../../src/store/photo-files.ts';
 import type { Store } from '../../src/store/store.ts';
+import { EMPTY_PALETTE } from '../../src/wardrobe/palette-colour.ts';
 import type { Reading } from '../../src/wardrobe/reading.ts';
+import { defaultSeason } from '../../src/wardrobe/season-defaults.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 
 export const SUITE_TIME = '2026-03-01T08:00:00.000Z';
@@ -128,6 +130,44 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(await store.garments.list()).toEqual([]);
 		});
 
+		it('about things of several kinds are taken back at once', async () => {
+			const store = await fresh();
+			const worn = { garmentId: 'g1', on: '2026-02-01' };
+			await store.garments.put(garmentDetails({ id: 'g2' }), 'Added');
+			await store.decide(
+				{
+					garments: { put: [garmentDetails({ id: 'g1' })], remove: ['g2'] },
+					wears: [worn],
+					palettes: [{ seasonId: 's1', palette: EMPTY_PALETTE }],
+				},
+				'Decided all at once',
+			);
+			expect(ids(await store.garments.list())).toEqual(['g1']);
+			expect(await store.wears()).toEqual([worn]);
+			expect(await store.palette('s1')).toEqual(EMPTY_PALETTE);
+			expect((await store.undo())?.sentence).toBe('Decided all at once');
+			expect(ids(await store.garments.list())).toEqual(['g2']);
+			expect(await store.wears()).toEqual([]);
+			expect(await store.palette('s1')).toBeNull();
+		});
+
+		it('are passed over by what the program notes of a thing, and end nothing', async () => {
+			const store = await fresh();
+			const coat = garmentDetails({ id: 'g1', name: 'IMG_1' });
+			await store.garments.put(coat, 'Added');
+			await store.garments.put({ ...coat, price: 5 }, 'Priced');
+			await store.undo();
+			await store.garments.note({ ...coat, name: 'Dark olive' });
+			expect((await store.garments.get('g1'))?.name).toBe('Dark olive');
+			expect((await store.decisions(10)).map(({ sentence }) => sentence)).toEqual(['Priced', 'Added']);
+			expect((await store.redo())?.sentence).toBe('Priced');
+			await store.undo();
+			await store.undo();
+			expect(await store.garments.list()).toEqual([]);
+			await store.garments.note(coat);
+			expect(await store.garments.list()).toEqual([]);
+		});
+
 		it('made anew end what could have been done again', async () => {
 			const store = await fresh();
 			await store.garments.put(garmentDetails({ id: 'g1' }), 'Added one');
@@ -168,6 +208,26 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(await store.garments.get('g1')).toEqual(coat);
 			expect(await store.bin()).toEqual([]);
 			expect(await store.restoreFromBin('g1')).toBe(false);
+		});
+
+		it('gives back, with a season, the garments that went with it, and no others', async () => {
+			const home = await newHome();
+			let at = SUITE_TIME;
+			const { store, close } = await home.open(() => new Date(at));
+			await store.seasons.put(
+				defaultSeason({ id: 's1', name: 's', startsOn: '2026-03-01', endsOn: '2026-05-31', addedAt: SUITE_TIME }),
+				'Added',
+			);
+			for (const id of ['g1', 'g2', 'g3']) await store.garments.put(garmentDetails({ id }), 'Added');
+			await store.garments.remove('g3', 'Deleted');
+			at = new Date(Date.parse(SUITE_TIME) + 1000).toISOString();
+			await store.decide({ seasons: { remove: ['s1'] }, garments: { remove: ['g1', 'g2'] } }, 'Deleted with it');
+			expect(await store.restoreFromBin('s1')).toBe(true);
+			expect(ids(await store.garments.list())).toEqual(['g1', 'g2']);
+			expect(ids(await store.bin())).toEqual(['g3']);
+			await store.undo();
+			expect(ids(await store.bin()).sort()).toEqual(['g1', 'g2', 'g3', 's1']);
+			await close();
 		});
 
 		it('is left by a thing whose deletion is taken back', async () => {

@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { notFound, UserError } from '../errors.ts';
 import { type ById, byId } from '../schemas/basics.ts';
 import type { Services } from '../services.ts';
+import { suggestFromPhotos } from '../suggest-from-photo.ts';
 
 /** What was decided, taking it back, and the bin. */
 export function decisionRoutes(app: FastifyInstance, { store, events }: Services): void {
@@ -14,6 +15,7 @@ export function decisionRoutes(app: FastifyInstance, { store, events }: Services
 	});
 	app.post('/api/redo', async () => {
 		const redone = await store.redo();
+		await suggestFromPhotos(store);
 		if (!redone)
 			throw new UserError('conflict', 'Expected a decision that was taken back, to do it again; there is none.');
 		events.send({ event: 'changed', data: { what: 'everything' } });

@@ -9,6 +9,7 @@ import { type Box, storeCrop } from '../photo-crop.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { garmentIds, photoId } from '../schemas/garment.ts';
 import type { Services } from '../services.ts';
+import { suggestFromPhoto } from '../suggest-from-photo.ts';
 
 const share = Type.Number({ minimum: 0, maximum: 1 });
 const splitBody = exact({
@@ -46,15 +47,12 @@ export function garmentPhotoRoutes(app: FastifyInstance, services: Services): vo
 			if (rest.length === 0) throw new UserError('bad-request', 'Expected two or more garments to join; received one.');
 			const joined = { ...joinedGarment(first, rest), changedAt: now().toISOString() };
 			const gone = rest.map(({ id }) => id);
-			const wears = (await store.wears()).filter(({ garmentId }) => gone.includes(garmentId));
-			if (wears.length > 0) {
-				await store.addWears(
-					wears.map(({ on }) => ({ garmentId: first.id, on })),
-					`Counted the wears of ${rest.map(({ name }) => name).join(', ')} for ${first.name}`.slice(0, 300),
-				);
-			}
-			await store.garments.change(
-				{ put: [joined], remove: gone },
+			// The wears of all count for the one entry.
+			const wears = (await store.wears())
+				.filter(({ garmentId }) => gone.includes(garmentId))
+				.map(({ on }) => ({ garmentId: first.id, on }));
+			await store.decide(
+				{ garments: { put: [joined], remove: gone }, wears },
 				`Joined ${[first, ...rest].map(({ name }) => name).join(' and ')}`.slice(0, 300),
 			);
 			changed();
@@ -93,7 +91,7 @@ export function garmentPhotoRoutes(app: FastifyInstance, services: Services): vo
 			const second = otherOf(garment, [crops[1].id]);
 			await store.garments.change({ put: [first, second] }, `Made two garments of ${garment.name}`);
 			for (const crop of crops) {
-				if (crop.status === 'read') await services.suggestKinds(crop.id);
+				if (crop.status === 'read') await suggestFromPhoto(store, crop.id);
 				else jobs.enqueue(crop.id);
 			}
 			changed();
@@ -116,7 +114,7 @@ export function garmentPhotoRoutes(app: FastifyInstance, services: Services): vo
 			const first = { ...garment, photoIds, changedAt: now().toISOString() };
 			const second = otherOf(garment, [id]);
 			await store.garments.change({ put: [first, second] }, `Parted ${second.name} from ${garment.name}`);
-			await services.suggestKinds(id);
+			await suggestFromPhoto(store, id);
 			changed();
 			return { garments: [first, second] };
 		},

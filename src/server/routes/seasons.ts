@@ -60,7 +60,10 @@ export function seasonRoutes(app: FastifyInstance, services: Services): void {
 		const garments = await garmentsThatGoWith(store, season.id);
 		const what =
 			garments.length > 0 ? `demo ${season.name} with its ${garments.length} garments` : `season ${season.name}`;
-		await store.removeSeasonWith(season.id, garments, `Put the ${what} in the bin`);
+		await store.decide(
+			{ seasons: { remove: [season.id] }, garments: { remove: garments } },
+			`Put the ${what} in the bin`,
+		);
 		changed();
 		if (garments.length > 0) events.send({ event: 'changed', data: { what: 'garments' } });
 		return { removed: true };
@@ -80,13 +83,18 @@ export function seasonRoutes(app: FastifyInstance, services: Services): void {
 				archived: false,
 				addedAt: now().toISOString(),
 			};
-			await store.seasons.put(season, `Started the season ${season.name} from ${from.name}`);
 			const put = (await store.inspirations.list())
 				.filter((one) => one.seasonId === from.id)
 				.map((one) => ({ ...one, id: newId(), seasonId: season.id }));
-			await store.inspirations.change({ put }, `Brought the inspirations over from ${from.name}`);
 			const palette = await store.palette(from.id);
-			if (palette) await store.savePalette(season.id, palette, `Brought the palette over from ${from.name}`);
+			await store.decide(
+				{
+					seasons: { put: [season] },
+					inspirations: { put },
+					palettes: palette ? [{ seasonId: season.id, palette }] : [],
+				},
+				`Started the season ${season.name} from ${from.name}`,
+			);
 			changed();
 			return reply.code(201).send(season);
 		},
