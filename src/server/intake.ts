@@ -3,7 +3,7 @@ import { newGarment } from '../wardrobe/new-garment.ts';
 import { fileTitle } from './file-title.ts';
 import type { IntakeItem, Purpose } from './intake-item.ts';
 import type { Services } from './services.ts';
-import { suggestFromPhoto } from './suggest-from-photo.ts';
+import { suggestFromPhotos } from './suggest-from-photos.ts';
 
 /**
  * Stores one photo and the thing it shows, and queues its reading. A photo that is already known is not stored twice; a
@@ -25,7 +25,7 @@ export async function takeIn(
 	const known = photo.addedAt !== at;
 	const thingId = await thingFor(services, photo.id, fileTitle(name), purpose, seasonId, at);
 	if (photo.status !== 'read') services.jobs.enqueue(photo.id);
-	else await suggestFromPhoto(store, photo.id);
+	else await suggestFromPhotos(store, [photo.id]);
 	events.send({ event: 'changed', data: { what: `${purpose}s` } });
 	return { name, ok: true, photoId: photo.id, thingId, known };
 }

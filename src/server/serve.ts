@@ -8,7 +8,7 @@ import { createPhotoJobs } from './photo-jobs.ts';
 import { followSameLight } from './same-light-jobs.ts';
 import type { Services } from './services.ts';
 import { createSharing } from './sharing.ts';
-import { suggestFromPhoto } from './suggest-from-photo.ts';
+import { suggestFromPhotos } from './suggest-from-photos.ts';
 
 export type ServeSettings = {
 	/** Folder that holds everything the program remembers. */
@@ -39,7 +39,7 @@ export async function openServices(
 		concurrency: readerThreads(),
 		groupCast: sameLight.groupCast,
 		onRead: async (photo, reading) => {
-			await suggestFromPhoto(home.store, photo.id);
+			await suggestFromPhotos(home.store, [photo.id]);
 			for (const id of await sameLight.photosToReadAgain(photo, reading)) jobs.enqueue(id);
 		},
 		report: (error) => settings.log(`A photo could not be read because of a fault in the program: ${String(error)}`),

@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { notFound, UserError } from '../errors.ts';
 import { type ById, byId } from '../schemas/basics.ts';
 import type { Services } from '../services.ts';
-import { suggestFromPhotos } from '../suggest-from-photo.ts';
+import { suggestFromPhotos } from '../suggest-from-photos.ts';
 
 /** What was decided, taking it back, and the bin. */
 export function decisionRoutes(app: FastifyInstance, { store, events }: Services): void {

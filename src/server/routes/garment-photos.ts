@@ -9,7 +9,7 @@ import { type Box, storeCrop } from '../photo-crop.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { garmentIds, photoId } from '../schemas/garment.ts';
 import type { Services } from '../services.ts';
-import { suggestFromPhoto } from '../suggest-from-photo.ts';
+import { suggestFromPhotos } from '../suggest-from-photos.ts';
 
 const share = Type.Number({ minimum: 0, maximum: 1 });
 const splitBody = exact({
@@ -91,7 +91,7 @@ export function garmentPhotoRoutes(app: FastifyInstance, services: Services): vo
 			const second = otherOf(garment, [crops[1].id]);
 			await store.garments.change({ put: [first, second] }, `Made two garments of ${garment.name}`);
 			for (const crop of crops) {
-				if (crop.status === 'read') await suggestFromPhoto(store, crop.id);
+				if (crop.status === 'read') await suggestFromPhotos(store, [crop.id]);
 				else jobs.enqueue(crop.id);
 			}
 			changed();
@@ -114,7 +114,7 @@ export function garmentPhotoRoutes(app: FastifyInstance, services: Services): vo
 			const first = { ...garment, photoIds, changedAt: now().toISOString() };
 			const second = otherOf(garment, [id]);
 			await store.garments.change({ put: [first, second] }, `Parted ${second.name} from ${garment.name}`);
-			await suggestFromPhoto(store, id);
+			await suggestFromPhotos(store, [id]);
 			changed();
 			return { garments: [first, second] };
 		},

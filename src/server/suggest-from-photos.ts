@@ -1,0 +1,53 @@
+import type { Collection, PhotoRecord, Store } from '../store/store.ts';
+import type { Kind } from '../wardrobe/kind.ts';
+import { fileTitle, isMachineTitle } from './file-title.ts';
+
+type Thing = { readonly name: string; readonly kind: Kind; readonly kindFrom: 'user' | 'photo' | 'none' };
+
+/** "Dark olive", or "Dark olive 2" where that name is taken. */
+function freeName(colour: string, taken: ReadonlySet<string>): string {
+	const name = colour.replace(/^\p{L}/u, (first) => first.toUpperCase());
+	for (let count = 1; ; count++) {
+		const numbered = count === 1 ? name : `${name} ${count}`;
+		if (!taken.has(numbered)) return numbered;
+	}
+}
+
+/** The thing with the kind that its photo suggests, and its main colour for a name, where nobody has named either; null where nothing is new. */
+function suggested<T extends Thing>(thing: T, photo: PhotoRecord | undefined, taken: ReadonlySet<string>): T | null {
+	if (!photo?.reading) return null;
+	const kind = thing.kindFrom === 'none' ? photo.reading.kindGuesses[0]?.kind : undefined;
+	const title = fileTitle(photo.originalName);
+	const colour = thing.name === title && isMachineTitle(title) ? photo.reading.swatches[0]?.name : undefined;
+	if (!kind && !colour) return null;
+	return {
+		...thing,
+		...(kind ? { kind, kindFrom: 'photo' } : {}),
+		...(colour ? { name: freeName(colour, taken) } : {}),
+	};
+}
+
+/** Notes what is suggested for the things of one kind that `photoOf` has a photo for. */
+async function suggestAmong<T extends Thing & { readonly id: string }>(
+	things: Collection<T>,
+	photoOf: (thing: T) => PhotoRecord | undefined,
+): Promise<void> {
+	const all = await things.list();
+	const taken = new Set(all.map(({ name }) => name));
+	for (const thing of all) {
+		const better = suggested(thing, photoOf(thing), taken);
+		if (!better) continue;
+		taken.add(better.name);
+		await things.note(better);
+	}
+}
+
+/**
+ * Gives the garments and candidates that show one of these photos the kind its reading suggests, and a name instead of the camera's number. What a
+ * person said is never replaced. Without `photoIds`: all of them, as a decision done again brings things as they first came.
+ */
+export async function suggestFromPhotos(store: Store, photoIds?: readonly string[]): Promise<void> {
+	const photos = new Map((await store.photos.list(photoIds)).map((photo) => [photo.id, photo]));
+	await suggestAmong(store.garments, ({ photoIds }) => photos.get(photoIds[0] ?? ''));
+	await suggestAmong(store.candidates, ({ photoId }) => photos.get(photoId));
+}
