@@ -112,8 +112,8 @@ describe('a photo that shows two garments', () => {
 describe('a photo named by a camera', () => {
 	it('gives the garment its colour for a name, and all of it goes by one undo and comes back by one redo', async () => {
 		const files = [
-			{ name: 'IMG_4711.png', bytes: await twoPieces() },
-			{ name: 'IMG_4712.png', bytes: await twoPieces() },
+			{ name: 'IMG_4711.png', bytes: await cutOut(RUST) },
+			{ name: 'IMG_4712.png', bytes: await cutOut([44.5, 38, 40]) },
 		];
 		const { body } = await test.upload({ purpose: 'garment' }, files);
 		await test.services.jobs.settled();

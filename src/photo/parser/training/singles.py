@@ -1,0 +1,118 @@
+"""Photos of single garments with the outlines that were looked through, and the pictures made of them."""
+
+import io
+import json
+import pathlib
+import random
+
+import numpy as np
+import torch
+from PIL import Image
+from torch.nn import functional as F
+
+from augment import affine_grid, rand, warp
+from data import HEIGHT, KEPT_OUT, WIDTH, _members, _photo
+from network import GARMENT_KINDS
+
+IGNORED = 2
+
+
+def fitted(photo, outline):
+    """Photo and outline as the program fits them in: the photo's outermost pixels go on around it; labels 1 = clothes, 0 = not, ignored around the photo."""
+    h, w = photo.shape[:2]
+    scale = min(HEIGHT / h, WIDTH / w)
+    nh, nw = max(1, round(h * scale)), max(1, round(w * scale))
+    top, left = (HEIGHT - nh) // 2, (WIDTH - nw) // 2
+    margin = ((top, HEIGHT - nh - top), (left, WIDTH - nw - left))
+    image = np.pad(np.array(Image.fromarray(photo).resize((nw, nh), Image.BILINEAR)), margin + ((0, 0),), mode="edge")
+    label = np.full((HEIGHT, WIDTH), IGNORED, np.uint8)
+    if outline is not None:
+        label[top : top + nh, left : left + nw] = np.array(outline.resize((nw, nh), Image.NEAREST)) > 127
+    return image, label
+
+
+def load_singles(garments, outlines, decisions, seed=1):
+    """{train, kept} of photos, labels, kind index, and how often each is drawn; the same split as `load_garments`. Photos without an outline teach the kind only."""
+    files = {name: data for name, data in _members(garments).items() if name.lower().endswith((".jpg", ".jpeg", ".png"))}
+    drawn = {pathlib.PurePath(name).stem: data for name, data in _members(outlines).items()}
+    told = json.loads(pathlib.Path(decisions).read_text())
+    mended = set(told["ground"]) | set(told["red"])
+    rng = random.Random(seed)
+    out = {}
+    rows = {"train": [], "kept": []}
+    for kind in GARMENT_KINDS:
+        names = sorted(name for name in files if name.split("/")[-2] == kind)
+        order = list(range(len(names)))
+        rng.shuffle(order)
+        kept = round(len(names) * KEPT_OUT)
+        for place, at in enumerate(order):
+            name = f"{kind}/{pathlib.PurePath(names[at]).stem}"
+            split = "kept" if place < kept else "train"
+            data = drawn.get(name.replace("/", "_")) if split == "train" else None
+            photo = _photo(files[names[at]])
+            image, label = fitted(photo, Image.open(io.BytesIO(data)).convert("L") if data else None)
+            # Wide photos and mended outlines are what goes wrong most.
+            weight = 0 if data is None else 1 + (photo.shape[1] > photo.shape[0]) + 4 * (name in mended)
+            rows[split].append((image, label, GARMENT_KINDS.index(kind), weight))
+    for split, items in rows.items():
+        images, labels, kinds, weights = zip(*items)
+        out[split] = (
+            torch.from_numpy(np.stack(images)).permute(0, 3, 1, 2).contiguous(),
+            torch.from_numpy(np.stack(labels)),
+            torch.tensor(kinds),
+            torch.tensor(weights, dtype=torch.float),
+        )
+    return out
+
+
+def without_edge(labels, radius=1):
+    """Labels with a band around the outline ignored: a pixel more or less is nobody's fault."""
+    cloth = (labels == 1).float()[:, None]
+    side = 2 * radius + 1
+    spread, shrunk = F.max_pool2d(cloth, side, 1, radius), -F.max_pool2d(-cloth, side, 1, radius)
+    return torch.where((spread != shrunk)[:, 0], torch.full_like(labels, IGNORED), labels)
+
+
+def singles_batch(photos, labels, kinds, weights, n):
+    """Single garments as they are (a third), or turned, nearer and aside."""
+    device, (height, width) = photos.device, photos.shape[2:]
+    pick = torch.multinomial(weights, n, replacement=True)
+    plain = torch.rand(n, device=device) < 0.34
+    turn = torch.where(plain, 0.0, torch.where(torch.rand(n, device=device) < 0.15, 90.0, 12.0))
+    scale = torch.where(plain, 1.0, rand(n, 0.8, 1.35, device))
+    shift = torch.where(plain, 0.0, rand(n, -0.2, 0.2, device))
+    grid = affine_grid(n, height, width, device, scale, turn, shift, shift.roll(1))
+    image = F.grid_sample(photos[pick].float(), grid, padding_mode="border", align_corners=False)
+    label = F.grid_sample(labels[pick][:, None].float() - IGNORED, grid, mode="nearest", padding_mode="zeros", align_corners=False)
+    return image, label[:, 0].round().long() + IGNORED, kinds[pick]
+
+
+def motifs(n, height, width, device):
+    """Printed grounds: blots of three colours on a fourth, as on bedspreads and carpets; stripes and checks come from `Grounds`."""
+    out = rand(n * 3, 30, 240, device).view(n, 3, 1, 1).expand(n, 3, height, width).clone()
+    for _ in range(3):
+        cells = int(torch.randint(8, 40, (1,)).item())
+        noise = F.interpolate(torch.randn(n, 1, cells * 3 // 2, cells, device=device), (height, width), mode="bicubic", align_corners=False)
+        blot = torch.sigmoid((noise - rand(n, 0.2, 1.0, device).view(n, 1, 1, 1)) * 12)
+        colour = (out.mean((2, 3), keepdim=True) + torch.randn(n, 3, 1, 1, device=device) * 60).clamp(0, 255)
+        out = out * (1 - blot) + colour * blot
+    return out
+
+
+def pasted_batch(photos, labels, weights, grounds, n):
+    """A garment cut out along its outline, with a soft shadow, on a printed ground, one of nearly its own colour, a street or a texture."""
+    device, (height, width) = photos.device, photos.shape[2:]
+    pick = torch.multinomial(weights, n, replacement=True)
+    grid = affine_grid(n, height, width, device, rand(n, 0.6, 1.05, device), 20, rand(n, -0.15, 0.15, device), rand(n, -0.15, 0.15, device))
+    image, _, _ = warp(photos[pick].float(), labels[pick], grid)
+    cloth = F.grid_sample((labels[pick] == 1).float()[:, None], grid, padding_mode="zeros", align_corners=False)
+    alpha = ((cloth - 0.5) * 3 + 0.3).clamp(0, 1)
+    own = (image * alpha).sum((2, 3), keepdim=True) / alpha.sum((2, 3), keepdim=True).clamp_min(1)
+    own = own + torch.randn(n, 3, 1, 1, device=device) * 9 + torch.randn(n, 1, 1, 1, device=device) * 16
+    rough = F.interpolate(torch.randn(n, 1, 36, 24, device=device), (height, width), mode="bilinear", align_corners=False)
+    own = (own + rough * rand(n, 2, 12, device).view(n, 1, 1, 1)).clamp(0, 255)
+    which = torch.rand(n, device=device).view(n, 1, 1, 1)
+    ground = torch.where(which < 0.7, own, grounds.take(n, height, width))
+    ground = torch.where(which < 0.4, motifs(n, height, width, device), ground)
+    shadow = F.avg_pool2d(torch.roll(alpha, (4, 3), (2, 3)), 9, 1, 4) * rand(n, 0, 0.5, device).view(n, 1, 1, 1)
+    return image * alpha + ground * (1 - shadow) * (1 - alpha), without_edge((cloth[:, 0] > 0.5).long())
