@@ -94,10 +94,11 @@ function heldSummary(input: SeasonInput, table: PairTable, bands: Bands): Report
 	const shoes = members.some((member) => table.slots[member] === 'shoes')
 		? ''
 		: ' No shoes are among them, so outfits are counted without.';
+	const cover = input.palette.colours.length > 0 ? ` and cover ${Math.round(coveredShare * 100)} % of the palette` : '';
 	const sentence =
 		held.size === 0
 			? 'Nothing is on the rail yet.'
-			: `${counted(held.size, 'garment')} ${isLineUp ? 'in the line-up' : 'on the rail'} make ${counted(outfits, 'supported outfit')} and cover ${Math.round(coveredShare * 100)} % of the palette.${shoes}`;
+			: `${counted(held.size, 'garment')} ${isLineUp ? 'in the line-up' : 'on the rail'} make ${counted(outfits, 'supported outfit')}${cover}.${shoes}`;
 	return { garments: held.size, outfits, coveredShare, isLineUp, sentence };
 }
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { generatedBoard, generatedWardrobe } from '../../bench/generated-wardrobe.ts';
 import { derivePalette } from '../../src/wardrobe/palette.ts';
+import { EMPTY_PALETTE } from '../../src/wardrobe/palette-colour.ts';
 import { seasonReport } from '../../src/wardrobe/report.ts';
 import { defaultSeason, yearPartOf } from '../../src/wardrobe/season-defaults.ts';
 import type { SeasonInput } from '../../src/wardrobe/season-input.ts';
@@ -96,6 +97,9 @@ describe("the season's report", () => {
 		// Two tops with the trousers; nobody's shoes are known.
 		expect(report.held).toMatchObject({ garments: 3, outfits: 2, isLineUp: false });
 		expect(report.held.sentence).toContain('No shoes are among them');
+		expect(report.held.sentence).toMatch(/ and cover \d+ % of the palette/);
+		const without = soundReport(aSeasonInput({ garments, palette: EMPTY_PALETTE }));
+		expect(without.held.sentence).not.toContain('palette');
 	});
 
 	it('counts only the line-up once one is chosen', () => {
