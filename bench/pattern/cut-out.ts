@@ -2,12 +2,12 @@
  * Cuts the cloth out of photos, as the pattern network will see it, to train the network on:
  *
  *     node --import tsx bench/pattern/cut-out.ts LABELS.csv FOLDER OUT
- *     node --import tsx bench/pattern/cut-out.ts --renders OUT
+ *     node --import tsx bench/pattern/cut-out.ts --renders FOLDER OUT
  *
  * LABELS.csv names photos in FOLDER in its first column (fixtures/garment-patterns). Writes OUT/<name>.png, its alpha 255 where there is cloth.
- * --renders: the rendered cloths of fixtures/renders with their true masks instead.
+ * --renders: rendered cloths instead, NAME.jpg in FOLDER with NAME.mask.png (fixtures/renders, or those of rendered_cloth.py).
  */
-import { mkdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import sharp from 'sharp';
@@ -19,9 +19,8 @@ import { parsePhoto } from '../../src/photo/parser.ts';
 import { CLOTH_SIDE } from '../../src/photo/pattern.ts';
 import { visiblePixels } from '../../src/photo/pixels.ts';
 import { SLOTS } from '../../src/wardrobe/slot.ts';
-import { clothPhotos } from '../../tests/support/known-photos.ts';
 
-const USAGE = 'Usage: node --import tsx bench/pattern/cut-out.ts LABELS.csv FOLDER OUT | --renders OUT';
+const USAGE = 'Usage: node --import tsx bench/pattern/cut-out.ts LABELS.csv FOLDER OUT | --renders FOLDER OUT';
 
 async function write(path: string, cloth: ClothPicture | null): Promise<void> {
 	if (!cloth) throw new Error(`Expected cloth in the photo for ${path}; found none.`);
@@ -49,16 +48,28 @@ async function largestCloth(path: string): Promise<ClothPicture | null> {
 	return clothPicture(analysis, inside, SLOTS.indexOf(largest!.slot!) + 1, CLOTH_SIDE);
 }
 
+/** A rendered cloth, a little inside its mask's edge. */
+async function renderedCloth(path: string): Promise<ClothPicture | null> {
+	const { data, info } = await sharp(path).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+	const mask = await sharp(path.replace(/\.jpg$/, '.mask.png'))
+		.toColourspace('b-w')
+		.raw()
+		.toBuffer();
+	const size = { widthPx: info.width, heightPx: info.height };
+	const inside = insideClothes({ ...size, classes: Uint8Array.from(mask, (value) => (value >= 128 ? 1 : 0)) });
+	return clothPicture({ ...size, rgb: new Uint8Array(data), alpha: null }, inside, 1, CLOTH_SIDE);
+}
+
 const pngOf = (file: string) => file.replace(/\.jpe?g$/, '.png');
 
 const { positionals, values } = parseArgs({ allowPositionals: true, options: { renders: { type: 'boolean' } } });
-if (positionals.length !== (values.renders ? 1 : 3)) throw new Error(USAGE);
-const out = positionals.at(-1)!;
+if (positionals.length !== (values.renders ? 2 : 3)) throw new Error(USAGE);
+const [folder, out] = positionals.slice(-2) as [string, string];
 if (values.renders) {
-	for (const { file, pixels, inside } of await clothPhotos())
-		await write(join(out, pngOf(file)), clothPicture(pixels, inside, 1, CLOTH_SIDE));
+	for (const file of readdirSync(folder).filter((name) => name.endsWith('.jpg')))
+		await write(join(out, pngOf(file)), await renderedCloth(join(folder, file)));
 } else {
 	const rows = readFileSync(positionals[0]!, 'utf8').trim().split('\n').slice(2);
 	for (const file of rows.map((row) => row.split(',')[0]!))
-		await write(join(out, pngOf(file)), await largestCloth(join(positionals[1]!, file)));
+		await write(join(out, pngOf(file)), await largestCloth(join(folder, file)));
 }

@@ -5,8 +5,8 @@ import type { Pixels } from '../../src/photo/pixels.ts';
 import type { Pattern } from '../../src/wardrobe/reading.ts';
 import { type ClothPhoto, clothPhotos, meanOf } from '../support/known-photos.ts';
 
-/** Rendered cloth of known pattern: fixtures/renders. The network was trained on these too, so this holds it in place;
- * how it does on cloth it has not seen is told by garment-patterns.test.ts and src/photo/pattern/MODEL-CARD.md. */
+/** Rendered cloth of known pattern: fixtures/renders. The network has seen none of these, only cloth by other seeds from the same studio;
+ * how it does on real garments is told by garment-patterns.test.ts and src/photo/pattern/MODEL-CARD.md. */
 let seen: { readonly photo: ClothPhoto; readonly pattern: Pattern }[];
 beforeAll(async () => {
 	seen = [];
@@ -29,14 +29,14 @@ describe('the pattern of cloth', () => {
 		);
 	});
 
-	it('is told right on nine of ten rendered pieces', () => {
+	it('is told right on more than nine of ten rendered pieces', () => {
 		const right = seen.filter(({ photo, pattern }) => photo.pattern === pattern.type);
-		expect(right.length / seen.length).toBeGreaterThanOrEqual(0.9);
+		expect(right.length / seen.length).toBeGreaterThanOrEqual(60 / 65);
 	});
 
 	it('is told with a probability that is neither boast nor modesty', () => {
 		const right = meanOf(seen.map(({ photo, pattern }) => (photo.pattern === pattern.type ? 1 : 0)));
-		expect(Math.abs(meanOf(seen.map(({ pattern }) => pattern.sure)) - right)).toBeLessThan(0.15);
+		expect(Math.abs(meanOf(seen.map(({ pattern }) => pattern.sure)) - right)).toBeLessThan(0.07);
 	});
 
 	it.each([
@@ -52,7 +52,7 @@ describe('the pattern of cloth', () => {
 		const repeated = pieces.filter(
 			({ photo, pattern }) => Math.abs((pattern.periodPx ?? 0) / photo.stripePeriodPx! - 1) <= 0.15,
 		);
-		expect(pieces.length).toBeGreaterThanOrEqual(8);
+		expect(pieces.length).toBeGreaterThanOrEqual(12);
 		expect(turned.length).toBeGreaterThanOrEqual(0.8 * pieces.length);
 		expect(repeated.length).toBeGreaterThanOrEqual(0.8 * pieces.length);
 	});

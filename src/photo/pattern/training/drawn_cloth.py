@@ -1,6 +1,7 @@
 """Drawn cloth: stripes, checks, prints and melange laid over photos of plain garments, so that folds, light and noise stay real."""
 
 import numpy as np
+from PIL import Image, ImageDraw, ImageFont
 from scipy import ndimage
 
 
@@ -31,9 +32,19 @@ def _upright(rng):
 
 
 def striped(rng, shape):
-    """Which of 2 to 4 colours each pixel has, softly."""
+    """Which of 2 to 4 colours each pixel has, softly; now and then pinstripes, or a yoke or hem without stripes."""
+    if rng.uniform() < 0.25:
+        period = np.exp(rng.uniform(np.log(3.5), np.log(18)))
+        place = (_across(rng, shape, rng.choice([0, 90]) + rng.normal(0, 6)) / period + rng.uniform()) % 1
+        line = max(rng.uniform(0.12, 0.3), 0.8 / period)
+        stripe = np.clip((line / 2 - np.abs(place - 0.5)) * period + 0.5, 0, 1)
+        return np.stack([1 - stripe, stripe], -1)
     count = rng.choice([2, 2, 2, 3, 4])
     band = _bands(rng, _across(rng, shape, _upright(rng)), np.exp(rng.uniform(np.log(4), np.log(60))), count)
+    if rng.uniform() < 0.25:
+        height = shape[0] * rng.uniform(0.1, 0.45)
+        rows = np.arange(shape[0])[:, None]
+        band = np.where(rows < height if rng.uniform() < 0.5 else rows > shape[0] - height, 0, band)
     return np.stack([band == k for k in range(count)], -1).astype(float)
 
 
@@ -72,24 +83,60 @@ def _stamps(rng, shape, size, share):
     return out
 
 
+def lettering(rng, shape, y, x, height, width):
+    """Some rows of letters in a box around (y, x), 1 where there is ink."""
+    rows = rng.integers(1, 4)
+    page = Image.new("L", (shape[1], shape[0]))
+    pen = ImageDraw.Draw(page)
+    for row in range(rows):
+        text = "".join(chr(rng.integers(65, 91) + (32 if rng.uniform() < 0.3 else 0)) for _ in range(rng.integers(3, 10)))
+        font = ImageFont.load_default(size=max(5, height / rows))
+        run = pen.textlength(text, font)
+        font = ImageFont.load_default(size=max(5, height / rows * min(1, width / run)))
+        pen.text((x, y + (row - (rows - 1) / 2) * height / rows), text, 255, font, anchor="mm", stroke_width=int(rng.uniform() < 0.3))
+    return np.array(page.rotate(rng.normal(0, 4), Image.BILINEAR)) / 255
+
+
+def _on_chest(rng, shape):
+    """One picture, or lettering, or both, on more than about a twentieth of the garment."""
+    v, u = np.mgrid[: shape[0], : shape[1]]
+    y, x = shape[0] * rng.uniform(0.28, 0.6), shape[1] * rng.uniform(0.35, 0.65)
+    h, w = shape[0] * rng.uniform(0.08, 0.22), shape[1] * rng.uniform(0.12, 0.28)
+    if rng.uniform() < 0.45:
+        return [lettering(rng, shape, y, x, h * rng.uniform(0.8, 2), w * 2)]
+    field = (np.abs(v - y) < h) & (np.abs(u - x) < w) if rng.uniform() < 0.4 else np.hypot((v - y) / h, (u - x) / w) < 1
+    layers = []
+    for _ in range(rng.choice([1, 2, 3])):
+        noise = _smooth(rng, shape, np.exp(rng.uniform(np.log(1.2), np.log(8))))
+        layers.append(field * np.clip(noise * 5 + rng.uniform(-2, 2), 0, 1))
+    if rng.uniform() < 0.3:
+        layers.insert(0, lettering(rng, shape, y + h * 1.3, x, h * 0.5, w * 2))
+    return layers
+
+
+def badge(rng, shape):
+    """A mark on less than a twentieth of the garment, 1 inside: the cloth stays plain."""
+    y, x = shape[0] * rng.uniform(0.2, 0.8), shape[1] * rng.uniform(0.25, 0.75)
+    size = np.sqrt(shape[0] * shape[1]) * rng.uniform(0.02, 0.06)
+    if rng.uniform() < 0.5:
+        return lettering(rng, shape, y, x, size, size * 2.5)
+    v, u = np.mgrid[: shape[0], : shape[1]]
+    return np.clip(size * (1 + 0.3 * np.cos(rng.integers(0, 6) * np.arctan2(v - y, u - x))) - np.hypot(v - y, u - x) + 0.5, 0, 1)
+
+
 def printed(rng, shape):
     kind = rng.uniform()
-    if kind < 0.6:
+    if kind < 0.5:
         size = np.exp(rng.uniform(np.log(1.6), np.log(22)))
         layers = [_stamps(rng, shape, size * rng.uniform(0.5, 1), rng.uniform(0.15, 0.8)) for _ in range(rng.choice([1, 1, 2, 3]))]
-    elif kind < 0.85:
+    elif kind < 0.7:
         size = np.exp(rng.uniform(np.log(2), np.log(16)))
         noise = _smooth(rng, shape, (size, size * rng.choice([1, 1, 2, 0.5])))
         layers = [np.clip((noise - rng.uniform(-0.3, 0.8)) * 6, 0, 1)]
         if rng.uniform() < 0.5:
             layers.append(np.clip((_smooth(rng, shape, size) - rng.uniform(0.2, 0.9)) * 6, 0, 1))
-    else:  # one picture on the chest
-        v, u = np.mgrid[: shape[0], : shape[1]]
-        y, x = shape[0] * rng.uniform(0.3, 0.6), shape[1] * rng.uniform(0.4, 0.6)
-        h, w = shape[0] * rng.uniform(0.08, 0.22), shape[1] * rng.uniform(0.12, 0.25)
-        field = (np.abs(v - y) < h) & (np.abs(u - x) < w) if rng.uniform() < 0.5 else np.hypot((v - y) / h, (u - x) / w) < 1
-        noise = _smooth(rng, shape, np.exp(rng.uniform(np.log(1.2), np.log(8))))
-        layers = [field * np.clip(noise * 5 + rng.uniform(-2, 2), 0, 1)]
+    else:
+        layers = _on_chest(rng, shape)
     parts, left = [], np.ones(shape)
     for layer in layers:
         parts.append(left * layer)
@@ -102,7 +149,7 @@ def mottled(rng, shape):
     long = size * rng.choice([1, 1, 2, 4, 8])
     noise = _smooth(rng, shape, (size, long) if rng.uniform() < 0.5 else (long, size))
     if rng.uniform() < 0.4:
-        noise = (noise + _smooth(rng, shape, rng.uniform(4, 20)) * rng.uniform(0.3, 1)) / 1.3
+        noise = (noise + _smooth(rng, shape, rng.uniform(4, 30)) * rng.uniform(0.3, 1.2)) / 1.3
     part = np.clip(0.5 + noise * rng.uniform(0.15, 0.6), 0, 1)
     return np.stack([1 - part, part], -1)
 
@@ -115,7 +162,7 @@ def _colours(rng, pattern, count, first):
     out = [first]
     while len(out) < count:
         if pattern == "mottled":
-            shift = rng.uniform(0.08, 0.25) * rng.choice([-1, 1])
+            shift = rng.uniform(0.07, 0.28) * rng.choice([-1, 1])
             one = np.clip(first * (1 - abs(shift)) + (shift > 0) * abs(shift) + rng.normal(0, 0.02, 3), 0.02, 0.98)
         else:
             one = rng.uniform(0.03, 0.97, 3)

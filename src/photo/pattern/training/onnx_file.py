@@ -47,7 +47,10 @@ def export(network, path):
             nodes += turned
         else:
             kept.append(tensor)
-    nodes += list(graph.node)
+    for node in graph.node:
+        # Names of layers are a tenth of the file, and nobody asks for them.
+        node.name = ""
+        nodes.append(node)
     del graph.initializer[:], graph.node[:]
     graph.initializer.extend(kept)
     graph.node.extend(nodes)
