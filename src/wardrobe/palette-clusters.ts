@@ -1,6 +1,6 @@
 import { clusterLab } from '../colour/cluster.ts';
 import type { Lab65 } from '../colour/lab65.ts';
-import { distanceBetween, type PoolPoint, REACH, splitNeutrals } from './palette-pool.ts';
+import { distanceBetween, type PoolPoint, splitNeutrals } from './palette-pool.ts';
 
 /** A colour found in the pool, before it is named and given its role. */
 export type PaletteCluster = {
@@ -37,12 +37,15 @@ function medoidOf(points: readonly PoolPoint[]): Lab65 {
 	return points[costs.indexOf(Math.min(...costs))]!.lab;
 }
 
+/** A picture holds a colour when one of its own is the same to the eye (CIEDE2000; the "same colour" of the outfits that were measured). */
+const HELD_WITHIN = 5;
+
 /**
  * The mean where some picture holds it. The mean of rust and honey is an orange that nobody wears, and would vouch for orange clothes:
- * where no point lies within reach of the mean, the points' own middle takes its place.
+ * where no point is the same colour as the mean, the points' own middle takes its place.
  */
 const centreHeld = (mean: Lab65, points: readonly PoolPoint[]): Lab65 =>
-	points.some(({ lab }) => distanceBetween(lab, mean) <= REACH) ? mean : medoidOf(points);
+	points.some(({ lab }) => distanceBetween(lab, mean) <= HELD_WITHIN) ? mean : medoidOf(points);
 
 /** At most `count` clusters of the points, by weighted k-means in CIELAB; fewer where some would be one colour. */
 function clustersOf(points: readonly PoolPoint[], count: number, neutral: boolean): PaletteCluster[] {
