@@ -99,6 +99,13 @@ describe('the palette of a board', () => {
 		const [only] = derivePalette(board, { baseCount: 0, colourCount: 1 }).colours;
 		// Their mean lies more than 10 from both.
 		expect(deltaE2000(only!.lab, rust)).toBeLessThan(1e-6);
+		// Nearer to each other, with a mean within 10 of both: still a colour that neither picture wears.
+		const near: Lab65 = [58, 30, 47];
+		const [between] = derivePalette([aReading([aSwatch(rust, 1, 'top')]), aReading([aSwatch(near, 1, 'top')])], {
+			baseCount: 0,
+			colourCount: 1,
+		}).colours;
+		expect(Math.min(...[rust, near].map((lab) => deltaE2000(between!.lab, lab)))).toBeLessThan(1e-6);
 		const lab = fc.tuple(
 			fc.double({ min: 5, max: 95, noNaN: true }),
 			fc.double({ min: -60, max: 60, noNaN: true }),
