@@ -1,4 +1,4 @@
-"""Fine-tunes the parser on outlines of single garments that people looked through. One GPU, about seven minutes.
+"""Fine-tunes the parser on outlines of single garments that were looked through. One GPU, about seven minutes.
 
     python finetune.py OUTFITS.tar GARMENTS.tar OUTLINES.tar --start ../parser.onnx --out parser
 

@@ -1,4 +1,4 @@
-"""Outlines of the single garments to train on: the program's own, looked through by people.
+"""Outlines of the single garments to train on: the program's own, looked through one by one.
 
     python outlines.py PHOTOS OUTLINES OUTLINES.tar
 
