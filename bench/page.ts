@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import sharp from 'sharp';
+import { medianOf } from '../src/colour/median.ts';
 import { type RunningServer, serve } from '../src/server/serve.ts';
 import { defaultSeason } from '../src/wardrobe/season-defaults.ts';
 import { STATIONS } from '../src/wardrobe/stations.ts';
@@ -101,9 +102,6 @@ async function firstView(browser: Browser, address: string, station: (typeof PLA
 	await context.close();
 	return { kilobytes: bytes / 1024, files: files.length, usableMs, wholeMs };
 }
-
-const medianOf = (values: readonly number[]): number =>
-	[...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 
 /** The station opened five times, each in a browser context that has kept nothing. */
 async function firstViewRow(browser: Browser, address: string, station: (typeof PLACES)[number]): Promise<Row> {

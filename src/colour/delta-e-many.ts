@@ -129,6 +129,11 @@ export function deltaE2000Of(L1: number, a1: number, b1: number, L2: number, a2:
 	return result[0]!;
 }
 
+/** Whether two colours lie within `most` of each other (CIEDE2000, `most` included); the difference in lightness alone tells most that do not. */
+export const liesWithin = (one: Lab65, other: Lab65, most: number): boolean =>
+	Math.abs(one[0] - other[0]) <= most * MOST_LIGHTNESS_DIVISOR &&
+	deltaE2000Of(one[0], one[1], one[2], other[0], other[1], other[2]) <= most;
+
 /** Packed colours: L, a, b triples, the layout that the functions for many pairs take. */
 export function packLabs(labs: readonly Lab65[]): Float64Array {
 	const packed = new Float64Array(labs.length * 3);

@@ -27,15 +27,25 @@ function suggested<T extends Thing>(thing: T, photo: PhotoRecord | undefined, ta
 	};
 }
 
-/** Notes what is suggested for the things of one kind that `photoOf` has a photo for. */
+/** Notes what is suggested for things of one kind; only photos that may tell something new are looked up. */
 async function suggestAmong<T extends Thing & { readonly id: string }>(
+	store: Store,
 	things: Collection<T>,
-	photoOf: (thing: T) => PhotoRecord | undefined,
+	photoIdOf: (thing: T) => string | undefined,
+	asked: ReadonlySet<string> | null,
 ): Promise<void> {
 	const all = await things.list();
+	const open = all.flatMap((thing) => {
+		const photoId = photoIdOf(thing);
+		const isOpen = thing.kindFrom === 'none' || isMachineTitle(thing.name);
+		return photoId !== undefined && isOpen && (asked?.has(photoId) ?? true) ? [{ thing, photoId }] : [];
+	});
+	const photos = new Map(
+		(await store.photos.list(open.map(({ photoId }) => photoId))).map((photo) => [photo.id, photo]),
+	);
 	const taken = new Set(all.map(({ name }) => name));
-	for (const thing of all) {
-		const better = suggested(thing, photoOf(thing), taken);
+	for (const { thing, photoId } of open) {
+		const better = suggested(thing, photos.get(photoId), taken);
 		if (!better) continue;
 		taken.add(better.name);
 		await things.note(better);
@@ -47,7 +57,7 @@ async function suggestAmong<T extends Thing & { readonly id: string }>(
  * person said is never replaced. Without `photoIds`: all of them, as a decision done again brings things as they first came.
  */
 export async function suggestFromPhotos(store: Store, photoIds?: readonly string[]): Promise<void> {
-	const photos = new Map((await store.photos.list(photoIds)).map((photo) => [photo.id, photo]));
-	await suggestAmong(store.garments, ({ photoIds }) => photos.get(photoIds[0] ?? ''));
-	await suggestAmong(store.candidates, ({ photoId }) => photos.get(photoId));
+	const asked = photoIds ? new Set(photoIds) : null;
+	await suggestAmong(store, store.garments, ({ photoIds }) => photoIds[0], asked);
+	await suggestAmong(store, store.candidates, ({ photoId }) => photoId, asked);
 }

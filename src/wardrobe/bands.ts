@@ -1,4 +1,4 @@
-import { deltaE2000Matrix, deltaE2000Of, MOST_LIGHTNESS_DIVISOR, packLabs } from '../colour/delta-e-many.ts';
+import { deltaE2000Matrix, liesWithin, packLabs } from '../colour/delta-e-many.ts';
 import type { Lab65 } from '../colour/lab65.ts';
 import { colourName } from '../colour/name.ts';
 import type { Garment } from './garment.ts';
@@ -67,11 +67,7 @@ function colourGroups(swatches: readonly HeldSwatch[]): { labs: Lab65[]; groupOf
 	const byAmount = swatches.map((_, index) => index).sort((a, b) => swatches[b]!.amount - swatches[a]!.amount || a - b);
 	for (const index of byAmount) {
 		const { lab } = swatches[index]!;
-		let group = labs.findIndex(
-			(one) =>
-				Math.abs(one[0] - lab[0]) <= SAME_COLOUR_WITHIN * MOST_LIGHTNESS_DIVISOR &&
-				deltaE2000Of(one[0], one[1], one[2], lab[0], lab[1], lab[2]) <= SAME_COLOUR_WITHIN,
-		);
+		let group = labs.findIndex((one) => liesWithin(one, lab, SAME_COLOUR_WITHIN));
 		if (group < 0) group = labs.push(lab) - 1;
 		groupOf[index] = group;
 	}

@@ -1,4 +1,4 @@
-import { deltaE2000Of } from '../colour/delta-e-many.ts';
+import { liesWithin } from '../colour/delta-e-many.ts';
 import type { Lab65 } from '../colour/lab65.ts';
 import type { Pairing } from './pairings.ts';
 import type { Slot } from './slot.ts';
@@ -27,13 +27,10 @@ export function inspiredPairs(
 	const asB = new Uint32Array(slots.length * words);
 	for (const [garment, main] of mains.entries()) {
 		if (!main) continue;
-		const [L, a, b] = main;
 		for (const [index, { slotA, labA, slotB, labB }] of pairings.entries()) {
 			const at = garment * words + (index >> 5);
-			if (slotA === slots[garment] && deltaE2000Of(L, a, b, labA[0], labA[1], labA[2]) <= INSPIRED_WITHIN)
-				asA[at]! |= 1 << (index & 31);
-			if (slotB === slots[garment] && deltaE2000Of(L, a, b, labB[0], labB[1], labB[2]) <= INSPIRED_WITHIN)
-				asB[at]! |= 1 << (index & 31);
+			if (slotA === slots[garment] && liesWithin(main, labA, INSPIRED_WITHIN)) asA[at]! |= 1 << (index & 31);
+			if (slotB === slots[garment] && liesWithin(main, labB, INSPIRED_WITHIN)) asB[at]! |= 1 << (index & 31);
 		}
 	}
 	const shownIn = (one: number, other: number, word: number): number =>

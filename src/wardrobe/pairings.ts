@@ -1,4 +1,4 @@
-import { deltaE2000Of } from '../colour/delta-e-many.ts';
+import { liesWithin } from '../colour/delta-e-many.ts';
 import type { Lab65 } from '../colour/lab65.ts';
 import { areComplementary } from './complementary-slots.ts';
 import type { Reading } from './reading.ts';
@@ -19,9 +19,6 @@ const SHARE_OF_SLOT = 0.25;
 
 /** Pairings whose colours both lie within this are one and the same (CIEDE2000; the "same colour" of the outfits that were measured). */
 const SAME_COLOUR_WITHIN = 5;
-
-const near = (one: Lab65, other: Lab65, within: number): boolean =>
-	deltaE2000Of(one[0], one[1], one[2], other[0], other[1], other[2]) <= within;
 
 /** The colours of each slot that a worn picture shows; trim left out. */
 export function coloursBySlot(
@@ -67,8 +64,8 @@ export function pairingsFromReadings(readings: readonly Reading[]): Pairing[] {
 			({ pairing: kept }) =>
 				kept.slotA === pairing.slotA &&
 				kept.slotB === pairing.slotB &&
-				near(kept.labA, pairing.labA, SAME_COLOUR_WITHIN) &&
-				near(kept.labB, pairing.labB, SAME_COLOUR_WITHIN),
+				liesWithin(kept.labA, pairing.labA, SAME_COLOUR_WITHIN) &&
+				liesWithin(kept.labB, pairing.labB, SAME_COLOUR_WITHIN),
 		);
 		if (same) same.photos.add(photo);
 		else merged.push({ pairing, photos: new Set([photo]) });
@@ -87,8 +84,8 @@ export function slotsWearing(
 	const counts = new Map<Slot, number>();
 	const count = (slot: Slot, photos: number) => counts.set(slot, (counts.get(slot) ?? 0) + photos);
 	for (const { slotA, labA, slotB, labB, photos } of pairings) {
-		if (near(labA, lab, within)) count(slotA, photos);
-		if (near(labB, lab, within)) count(slotB, photos);
+		if (liesWithin(labA, lab, within)) count(slotA, photos);
+		if (liesWithin(labB, lab, within)) count(slotB, photos);
 	}
 	return SLOTS.filter((slot) => counts.has(slot))
 		.map((slot) => ({ slot, pairings: counts.get(slot)! }))

@@ -1,4 +1,5 @@
 import { clusterLab } from '../colour/cluster.ts';
+import { liesWithin } from '../colour/delta-e-many.ts';
 import type { Lab65 } from '../colour/lab65.ts';
 import { distanceBetween, type PoolPoint, splitNeutrals } from './palette-pool.ts';
 
@@ -45,7 +46,7 @@ const HELD_WITHIN = 5;
  * where no point is the same colour as the mean, the points' own middle takes its place.
  */
 const centreHeld = (mean: Lab65, points: readonly PoolPoint[]): Lab65 =>
-	points.some(({ lab }) => distanceBetween(lab, mean) <= HELD_WITHIN) ? mean : medoidOf(points);
+	points.some(({ lab }) => liesWithin(lab, mean, HELD_WITHIN)) ? mean : medoidOf(points);
 
 /** At most `count` clusters of the points, by weighted k-means in CIELAB; fewer where some would be one colour. */
 function clustersOf(points: readonly PoolPoint[], count: number, neutral: boolean): PaletteCluster[] {

@@ -1,4 +1,4 @@
-import { deltaE2000Of } from '../colour/delta-e-many.ts';
+import { deltaE2000Of, liesWithin } from '../colour/delta-e-many.ts';
 import { chroma, type Lab65 } from '../colour/lab65.ts';
 import { NEUTRAL_CHROMA } from './main-colour.ts';
 import type { Appearance } from './reading.ts';
@@ -93,4 +93,4 @@ export function splitNeutrals(pool: readonly PoolPoint[]): {
 
 /** Photos that hold a colour within reach of `lab`. */
 export const photosHolding = (lab: Lab65, pool: readonly PoolPoint[]): number =>
-	new Set(pool.filter((point) => distanceBetween(point.lab, lab) <= REACH).map(({ photo }) => photo)).size;
+	new Set(pool.filter((point) => liesWithin(point.lab, lab, REACH)).map(({ photo }) => photo)).size;

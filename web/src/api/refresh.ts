@@ -1,4 +1,5 @@
 import { QueryClient } from '@tanstack/react-query';
+import { get } from './request.ts';
 
 /** Everything the page has fetched. Nothing goes stale by time: the program says when something changed. */
 export const queries = new QueryClient({
@@ -6,6 +7,9 @@ export const queries = new QueryClient({
 		queries: { staleTime: Number.POSITIVE_INFINITY, gcTime: 10 * 60_000, retry: false, refetchOnWindowFocus: false },
 	},
 });
+
+/** What the program answers at a path, as it is kept: asked for early or by the part that shows it, it is fetched once. */
+export const queryOf = <T>(path: string) => ({ queryKey: [path], queryFn: () => get<T>(path) });
 
 let waiting: ReturnType<typeof setTimeout> | null = null;
 let dueAt = Number.POSITIVE_INFINITY;

@@ -4,10 +4,9 @@ import type { Report } from '../../../src/wardrobe/report.ts';
 import type { Inspiration, LineUpChoice, Season } from '../../../src/wardrobe/season.ts';
 import type { PairWord, Wear } from '../../../src/wardrobe/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../../../src/wardrobe/wish.ts';
-import { get } from './request.ts';
+import { queryOf } from './refresh.ts';
 
-const use = <T>(path: string) =>
-	useQuery({ queryKey: [path], queryFn: () => get<T>(path), placeholderData: (previous) => previous });
+const use = <T>(path: string) => useQuery({ ...queryOf<T>(path), placeholderData: (previous) => previous });
 
 /** All seasons, archived ones too. */
 export const useSeasons = () => use<Season[]>('/api/seasons');

@@ -1,5 +1,4 @@
-import { queries } from '../api/refresh.ts';
-import { get } from '../api/request.ts';
+import { queries, queryOf } from '../api/refresh.ts';
 import type { PlaceInSeason } from './addresses.ts';
 
 /** What a page of a season shows beside its report and the garments. */
@@ -17,6 +16,5 @@ const BESIDE: Readonly<Partial<Record<PlaceInSeason, readonly string[]>>> = {
  */
 export function askForPage(seasonId: string, place: PlaceInSeason): void {
 	const ofSeason = [...(BESIDE[place] ?? []), 'report'].map((what) => `/api/seasons/${seasonId}/${what}`);
-	for (const path of ['/api/seasons', '/api/garments', ...ofSeason])
-		void queries.prefetchQuery({ queryKey: [path], queryFn: () => get(path) });
+	for (const path of ['/api/seasons', '/api/garments', ...ofSeason]) void queries.prefetchQuery(queryOf(path));
 }
