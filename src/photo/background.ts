@@ -14,6 +14,10 @@ export function backgroundColour(pixels: Pixels, labels: LabelMap): Lab65 | null
 	const marks = visible ? labels.classes.map((label, i) => (visible[i] ? label : TRANSPARENT)) : labels.classes;
 	const { labs, area } = sampleOf(pixels, marks, BACKGROUND, null);
 	if (area < LEAST_SHARE * labels.classes.length) return null;
-	const median = (axis: number) => medianOf(labs.filter((_, i) => i % 3 === axis));
+	const median = (axis: number) => {
+		const values = new Float32Array(labs.length / 3);
+		for (let i = 0; i < values.length; i++) values[i] = labs[i * 3 + axis]!;
+		return medianOf(values);
+	};
 	return [median(0), median(1), median(2)];
 }

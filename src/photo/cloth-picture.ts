@@ -23,26 +23,35 @@ export function clothPicture(pixels: Pixels, marks: Uint8Array, wanted: number, 
 	const scale = Math.max(1, Math.max(bounds.width, bounds.height) / side);
 	const widthPx = Math.max(1, Math.floor(bounds.width / scale));
 	const heightPx = Math.max(1, Math.floor(bounds.height / scale));
+	const edgesOf = (start: number, count: number) =>
+		Int32Array.from({ length: count + 1 }, (_, place) => start + Math.floor(place * scale));
+	const columns = edgesOf(bounds.left, widthPx);
+	const rows = edgesOf(bounds.top, heightPx);
 	const rgb = new Uint8Array(widthPx * heightPx * 3);
 	const inside = new Uint8Array(widthPx * heightPx);
 	for (let row = 0, cell = 0; row < heightPx; row++) {
-		const [v0, v1] = [bounds.top + Math.floor(row * scale), bounds.top + Math.floor((row + 1) * scale)];
+		const [v0, v1] = [rows[row]!, rows[row + 1]!];
 		for (let column = 0; column < widthPx; column++, cell++) {
-			const [u0, u1] = [bounds.left + Math.floor(column * scale), bounds.left + Math.floor((column + 1) * scale)];
-			let [r, g, b, own] = [0, 0, 0, 0];
+			const u0 = columns[column]!;
+			const across = columns[column + 1]! - u0;
+			let r = 0;
+			let g = 0;
+			let b = 0;
+			let isCloth = 1;
 			for (let v = v0; v < v1; v++) {
-				for (let u = u0, at = v * pixels.widthPx + u0; u < u1; u++, at++) {
+				for (let at = v * pixels.widthPx + u0, end = at + across; at < end; at++) {
 					r += pixels.rgb[at * 3]!;
 					g += pixels.rgb[at * 3 + 1]!;
 					b += pixels.rgb[at * 3 + 2]!;
-					if (marks[at] === wanted) own++;
+					if (marks[at] !== wanted) isCloth = 0;
 				}
 			}
-			const count = (u1 - u0) * (v1 - v0);
-			inside[cell] = own === count ? 1 : 0;
-			rgb[cell * 3] = Math.round(r / count);
-			rgb[cell * 3 + 1] = Math.round(g / count);
-			rgb[cell * 3 + 2] = Math.round(b / count);
+			const count = across * (v1 - v0);
+			inside[cell] = isCloth;
+			// Cutting off what follows the point rounds: none is negative.
+			rgb[cell * 3] = r / count + 0.5;
+			rgb[cell * 3 + 1] = g / count + 0.5;
+			rgb[cell * 3 + 2] = b / count + 0.5;
 		}
 	}
 	return { widthPx, heightPx, scale, rgb, inside };

@@ -1,6 +1,6 @@
 import { labFromPixels } from '../colour/lab-pixels.ts';
 import { SLOTS, type Slot } from '../wardrobe/slot.ts';
-import { isClothes, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
+import { areaByMark, isClothes, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
 
 /** Pixels of one slot. */
 export type ClothPixels = {
@@ -21,31 +21,24 @@ const SAMPLE = 4000;
 export function insideClothes({ widthPx, heightPx, classes }: LabelMap): Uint8Array {
 	const radius = Math.max(1, Math.round(Math.max(widthPx, heightPx) / 250));
 	const inside = new Uint8Array(classes.length);
-	const remaining = new Uint8Array(256);
-	for (let y = 0, at = 0; y < heightPx; y++) {
-		for (let x = 0; x < widthPx; x++, at++) {
+	const [up, down] = [radius * widthPx, classes.length - radius * widthPx];
+	for (let row = 0; row < classes.length; row += widthPx) {
+		const last = row + widthPx - 1;
+		for (let at = row; at <= last; at++) {
 			const label = classes[at]!;
 			if (!isClothes(label)) continue;
-			if (x >= radius && classes[at - radius] !== label) continue;
-			if (x + radius < widthPx && classes[at + radius] !== label) continue;
-			if (y >= radius && classes[at - radius * widthPx] !== label) continue;
-			if (y + radius < heightPx && classes[at + radius * widthPx] !== label) continue;
+			if (at >= row + radius && classes[at - radius] !== label) continue;
+			if (at <= last - radius && classes[at + radius] !== label) continue;
+			if (at >= up && classes[at - up] !== label) continue;
+			if (at < down && classes[at + up] !== label) continue;
 			inside[at] = label;
-			remaining[label] = 1;
 		}
 	}
-	for (let i = 0; i < classes.length; i++) {
-		const label = classes[i]!;
-		if (isClothes(label) && !remaining[label]) inside[i] = label;
-	}
+	const [areas, remaining] = [areaByMark(classes), areaByMark(inside)];
+	const isLost = areas.map((area, label) => (isClothes(label) && area > 0 && remaining[label] === 0 ? 1 : 0));
+	if (isLost.includes(1))
+		for (let i = 0; i < classes.length; i++) if (isLost[classes[i]!] === 1) inside[i] = classes[i]!;
 	return inside;
-}
-
-/** Pixels of each mark. */
-function areaByMark(marks: Uint8Array): Uint32Array {
-	const areas = new Uint32Array(256);
-	for (let i = 0; i < marks.length; i++) areas[marks[i]!]!++;
-	return areas;
 }
 
 /** Every so-many-th of the `area` pixels whose mark is the wanted one. */

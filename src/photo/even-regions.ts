@@ -44,29 +44,42 @@ function gridOf(pixels: Pixels, labels: LabelMap): Grid {
 	const { widthPx, heightPx, rgb } = pixels;
 	const scale = Math.max(1, Math.round(Math.max(widthPx, heightPx) / GRID_SIDE));
 	const [width, height] = [Math.floor(widthPx / scale), Math.floor(heightPx / scale)];
-	const sums = new Uint32Array(width * height * 3);
-	const free = new Uint8Array(width * height).fill(1);
-	const visible = visiblePixels(pixels);
-	for (let y = 0; y < height * scale; y++) {
-		const first = Math.floor(y / scale) * width;
-		for (let cell = first, at = y * widthPx; cell < first + width; cell++) {
+	const bytes = new Uint8Array(width * height * 3);
+	const free = new Uint8Array(width * height);
+	const visible = pixels.alpha && visiblePixels(pixels);
+	const area = scale * scale;
+	// The colours of free cells, one after the other: nobody asks for the others'.
+	let count = 0;
+	for (let row = 0, cell = 0; row < height; row++) {
+		for (let column = 0; column < width; column++, cell++) {
 			let r = 0;
 			let g = 0;
 			let b = 0;
-			for (const end = at + scale; at < end; at++) {
-				if (labels.classes[at] !== BACKGROUND || visible[at] === 0) free[cell] = 0;
-				r += rgb[at * 3]!;
-				g += rgb[at * 3 + 1]!;
-				b += rgb[at * 3 + 2]!;
+			let isFree = true;
+			const corner = (row * widthPx + column) * scale;
+			for (let line = 0, from = corner; line < scale && isFree; line++, from += widthPx) {
+				for (let at = from, end = from + scale; at < end; at++) {
+					if (labels.classes[at] !== BACKGROUND || (visible && visible[at] === 0)) isFree = false;
+					r += rgb[at * 3]!;
+					g += rgb[at * 3 + 1]!;
+					b += rgb[at * 3 + 2]!;
+				}
 			}
-			sums[cell * 3]! += r;
-			sums[cell * 3 + 1]! += g;
-			sums[cell * 3 + 2]! += b;
+			if (!isFree) continue;
+			free[cell] = 1;
+			bytes[count * 3] = r / area + 0.5;
+			bytes[count * 3 + 1] = g / area + 0.5;
+			bytes[count * 3 + 2] = b / area + 0.5;
+			count++;
 		}
 	}
-	const bytes = new Uint8Array(sums.length);
-	for (let i = 0; i < sums.length; i++) bytes[i] = sums[i]! / (scale * scale) + 0.5;
-	return { width, height, labs: labFromPixels(bytes, 3), free, scale };
+	const ofFree = labFromPixels(bytes.subarray(0, count * 3), 3);
+	const labs = new Float32Array(free.length * 3);
+	for (let cell = 0, from = 0; cell < free.length; cell++) {
+		if (free[cell] === 0) continue;
+		for (let axis = 0; axis < 3; axis++) labs[cell * 3 + axis] = ofFree[from++]!;
+	}
+	return { width, height, labs, free, scale };
 }
 
 /**

