@@ -3,23 +3,31 @@ import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { READER_ENVIRONMENT, READER_FLAGS } from '../src/photo/reader-settings.ts';
 import type { CaseAnswer, CaseName } from './photo-case.ts';
-import { phoneSized, SIZES, type SizeName } from './sample-photos.ts';
+import { phoneSized, SIZES, type SizeName, type Weight } from './sample-photos.ts';
 import type { Row, Table } from './table.ts';
 
 const FORMATS = ['jpeg', 'png', 'webp', 'heic'] as const;
+type Format = (typeof FORMATS)[number];
+const weightOf = (format: Format): Weight => (format === 'png' ? 'light' : 'phone');
 const PEERS = ['node-vibrant', 'colorthief', 'extract-colors'] as const satisfies readonly CaseName[];
-/** The largest photos take seconds each. */
-const runsOf = (size: SizeName): number => (size === '48 MP' ? 1 : 3);
+/** Measured runs, after as many to warm up; the largest photos take seconds each. */
+const runsOf = (size: SizeName): number => (size === '48 MP' ? 1 : 7);
 
 const caseProgram = fileURLToPath(new URL('./photo-case.ts', import.meta.url));
 
 /** Runs one case in a process of its own; null where it failed, with the last line it said. */
 function measured(name: CaseName, path: string, runs: number): CaseAnswer | { readonly failed: string } {
-	const done = spawnSync(process.execPath, ['--import', 'tsx', caseProgram, name, path, String(runs)], {
-		encoding: 'utf8',
-		timeout: 180_000,
-	});
+	const done = spawnSync(
+		process.execPath,
+		[...READER_FLAGS, '--import', 'tsx', caseProgram, name, path, String(runs)],
+		{
+			encoding: 'utf8',
+			env: { ...process.env, ...READER_ENVIRONMENT },
+			timeout: 180_000,
+		},
+	);
 	if (done.status === 0) return JSON.parse(done.stdout) as CaseAnswer;
 	const said =
 		done.stderr.split('\n').find((line) => /Error:/.test(line)) ?? `ended with ${done.status ?? done.signal}`;
@@ -30,15 +38,16 @@ function measured(name: CaseName, path: string, runs: number): CaseAnswer | { re
 async function photoFile(
 	folder: string,
 	size: SizeName,
-	format: (typeof FORMATS)[number],
+	format: Format,
+	weight: Weight,
 ): Promise<string | { why: string }> {
 	const path = join(folder, `${size.replace(' ', '')}.${format}`);
 	if (format !== 'heic') {
-		writeFileSync(path, await phoneSized(size, format));
+		writeFileSync(path, await phoneSized(size, format, weight));
 		return path;
 	}
 	const source = join(folder, 'source.png');
-	writeFileSync(source, await phoneSized(size, 'png'));
+	writeFileSync(source, await phoneSized(size, 'png', weight));
 	const made = spawnSync('heif-enc', ['-q', '60', '-p', 'preset=ultrafast', '-o', path, source], { encoding: 'utf8' });
 	if (made.error) return { why: 'no heif-enc on this machine' };
 	return made.status === 0 ? path : { why: made.stderr.split('\n')[0]!.slice(0, 60) };
@@ -55,7 +64,7 @@ function measuredPhoto(label: string, path: string, runs: number, idleMb: number
 		return { stages: [label, why], peers: [label, why] };
 	}
 	const { decode, parser, derived } = stages.cpuMs as Record<'decode' | 'parser' | 'derived', number>;
-	const total = whole.cpuMs.whole!;
+	const { reading, whole: total } = whole.cpuMs as Record<'reading' | 'whole', number>;
 	// sharp itself cannot open a phone's HEIC: there is no floor to compare with.
 	const floorMs = 'failed' in floor ? null : floor.cpuMs.floor!;
 	const peers = PEERS.map((peer) => {
@@ -69,9 +78,11 @@ function measuredPhoto(label: string, path: string, runs: number, idleMb: number
 			floorMs ?? 'none',
 			decode,
 			parser,
-			Math.max(0, total - decode - parser - derived),
+			Math.max(0, reading - decode - parser),
+			reading,
 			derived,
 			total,
+			floorMs === null ? 'no floor' : reading / (2 * floorMs + parser),
 			floorMs === null ? 'no floor' : total / (2 * floorMs + parser),
 			whole.peakMb - idleMb,
 		],
@@ -85,21 +96,22 @@ export async function run(): Promise<readonly Table[]> {
 	const stages: Row[] = [];
 	const peers: Row[] = [];
 	try {
-		const small = await photoFile(folder, '2 MP', 'jpeg');
+		const small = await photoFile(folder, '2 MP', 'jpeg', 'phone');
 		const idle = typeof small === 'string' ? measured('idle', small, 1) : { failed: small.why };
 		if ('failed' in idle) throw new Error(`the bench's own process cannot start: ${idle.failed}`);
-		for (const size of Object.keys(SIZES) as SizeName[]) {
-			for (const format of FORMATS) {
-				const label = `${size} ${format.toUpperCase()}`;
-				const path = await photoFile(folder, size, format);
-				const row: Measured =
-					typeof path === 'string'
-						? measuredPhoto(label, path, runsOf(size), idle.peakMb)
-						: { stages: [label, path.why], peers: [label, path.why] };
-				console.error(`photos: ${label} measured`);
-				stages.push(row.stages);
-				peers.push(row.peers);
-			}
+		const photos = (Object.keys(SIZES) as SizeName[]).flatMap((size) =>
+			FORMATS.map((format) => ({ size, format, weight: weightOf(format) })),
+		);
+		for (const { size, format, weight } of [...photos, { size: '12 MP', format: 'jpeg', weight: 'light' } as const]) {
+			const label = `${size} ${format.toUpperCase()}${weight === 'light' ? ', light' : ''}`;
+			const path = await photoFile(folder, size, format, weight);
+			const row: Measured =
+				typeof path === 'string'
+					? measuredPhoto(label, path, runsOf(size), idle.peakMb)
+					: { stages: [label, path.why], peers: [label, path.why] };
+			console.error(`photos: ${label} measured`);
+			stages.push(row.stages);
+			peers.push(row.peers);
 		}
 	} finally {
 		rmSync(folder, { recursive: true, force: true });
@@ -114,14 +126,16 @@ export async function run(): Promise<readonly Table[]> {
 				'decode',
 				'parser',
 				'light, swatches, pattern',
+				'reading',
 				'pictures kept',
 				'whole',
+				'reading / (2 floor + parser)',
 				'whole / (2 floor + parser)',
 				'peak MB above idle',
 			],
 			rows: stages,
 			notes: [
-				"Floor: sharp's decode and shrink to the display size, alone. Light, swatches, pattern: the whole less the other stages.",
+				"Floor: sharp's decode and shrink to the display size, alone. Light, swatches, pattern: the reading less decode and parser. Whole: with the pictures kept.",
 			],
 		},
 		{

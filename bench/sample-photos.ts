@@ -15,24 +15,32 @@ export const demoPhotos = (): string[] =>
 		.map((name) => demoFolder + name);
 
 /**
- * A demo picture enlarged to a phone's size, with some noise. Still lighter than a phone's own file (0.9 MB for a 12-megapixel JPEG): real
- * ones take longer to decode, here and in the floor alike.
+ * How heavy a photo is made: `phone`, with grain as a phone's sensor and sharpening leave it (a 12-megapixel JPEG of 3 MB; phones write 2 to 5 of them,
+ * from memory), or `light`, with so little that it is a third of that. PNG holds all grain at full weight: only the light one stays within our limit.
  */
-export async function phoneSized(size: SizeName, format: 'jpeg' | 'png' | 'webp'): Promise<Buffer> {
+export type Weight = 'phone' | 'light';
+const GRAIN: Readonly<Record<Weight, { sigma: number; quality: number }>> = {
+	phone: { sigma: 20, quality: 90 },
+	light: { sigma: 6, quality: 88 },
+};
+
+/** A demo picture enlarged to a phone's size, with grain. */
+export async function phoneSized(size: SizeName, format: 'jpeg' | 'png' | 'webp', weight: Weight): Promise<Buffer> {
 	const [width, height] = SIZES[size];
-	const noise = await sharp({
+	const { sigma, quality } = GRAIN[weight];
+	const grain = await sharp({
 		create: {
 			width: 512,
 			height: 512,
 			channels: 3,
 			background: '#808080',
-			noise: { type: 'gaussian', mean: 128, sigma: 6 },
+			noise: { type: 'gaussian', mean: 128, sigma },
 		},
 	})
 		.png()
 		.toBuffer();
 	const picture = sharp(readFileSync(demoPhotos()[0]!))
 		.resize(width, height, { fit: 'cover' })
-		.composite([{ input: noise, tile: true, blend: 'soft-light' }]);
-	return picture.toFormat(format, { quality: 88, compressionLevel: 3 }).toBuffer();
+		.composite([{ input: grain, tile: true, blend: 'soft-light' }]);
+	return picture.toFormat(format, { quality, compressionLevel: 3 }).toBuffer();
 }
