@@ -9,7 +9,6 @@ Writes OUT.onnx and OUT.json (figures).
 import argparse
 import copy
 import json
-import math
 import pathlib
 import time
 
@@ -24,7 +23,7 @@ from folded import load_onnx
 from losses import at_half, class_weights, cloth_loss, clothes_probability, distil_loss, parse_loss
 from network import CLASSES
 from singles import load_singles, motifs, pasted_batch, singles_batch, without_edge
-from train import SCENE, SINGLE, WORN, WeightAverage
+from steps import SCENE, WeightAverage, begun, photo_kinds, set_rate, take_step
 
 
 def arguments():
@@ -46,10 +45,7 @@ def arguments():
 
 def main():
     options = arguments()
-    torch.manual_seed(options.seed)
-    torch.backends.cudnn.benchmark = True
-    torch.set_float32_matmul_precision("high")
-    device = "cuda" if torch.cuda.is_available() else "cpu"
+    device = begun(options.seed)
     outfits = load_outfits(options.outfits)
     singles = load_singles(options.garments, options.outlines, options.decisions)
     photos, labels = (t.to(device) for t in outfits["train"])
@@ -64,10 +60,9 @@ def main():
     average = WeightAverage(network, decay=0.998)
     network.train()
     optimiser = torch.optim.AdamW(network.parameters(), lr=options.rate, weight_decay=0.01)
-    begun, step = time.time(), 0
-    while (done := (time.time() - begun) / options.seconds) < 1:
-        for group in optimiser.param_groups:
-            group["lr"] = options.rate * min(1.0, (step + 1) / 100) * (0.5 + 0.5 * math.cos(math.pi * done)) + 1e-6
+    since, step = time.time(), 0
+    while (done := (time.time() - since) / options.seconds) < 1:
+        set_rate(optimiser, options.rate, min(1.0, (step + 1) / 100), done)
         n = options.batch
         n_out, n_cut, n_paste, n_single, n_scene = n // 2, n // 16, n // 8, n // 4, n // 16
         with torch.no_grad():
@@ -78,7 +73,7 @@ def main():
             s_image = torch.cat([grounds.take(n_scene // 2, HEIGHT, WIDTH), motifs(n_scene // 2, HEIGHT, WIDTH, device)])
             image = normalised(colour_jitter(torch.cat([o_image, c_image, p_image, g_image, s_image])))
             image = image.contiguous(memory_format=torch.channels_last)
-        with torch.autocast("cuda", torch.bfloat16, enabled=device == "cuda"):
+        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
             logits, photo_kind, garment_kind = network(image)
             with torch.no_grad():
                 lesson = before(image)[0]
@@ -88,16 +83,9 @@ def main():
         loss = loss + 0.7 * cloth_loss(logits[at_cloth:at_single], at_half(torch.cat([c_label, p_label])))
         loss = loss + cloth_loss(logits[at_single:at_scene], at_half(g_label))
         loss = loss - 0.3 * torch.log1p(-clothes_probability(logits[at_scene:]).clamp(1e-4, 1 - 1e-4)).mean()
-        kinds = torch.full((len(image),), SINGLE, device=device)
-        kinds[:at_cloth] = torch.where((o_label > 0).flatten(1).float().mean(1) > 0.03, WORN, -1)
-        kinds[at_scene:] = SCENE
-        loss = loss + 0.3 * F.cross_entropy(photo_kind.float(), kinds, ignore_index=-1)
+        loss = loss + 0.3 * F.cross_entropy(photo_kind.float(), photo_kinds(o_label, len(image), at_scene), ignore_index=-1)
         loss = loss + 0.4 * F.cross_entropy(garment_kind[at_single:at_scene].float(), g_kind, label_smoothing=0.05)
-        optimiser.zero_grad(set_to_none=True)
-        loss.backward()
-        torch.nn.utils.clip_grad_norm_(network.parameters(), 2.0)
-        optimiser.step()
-        average.take(network)
+        take_step(network, optimiser, loss, average)
         step += 1
         if step % 400 == 0:
             print(step, round(loss.item(), 4), flush=True)

@@ -16,7 +16,7 @@ def clothes_maps(network, photos, batch=64):
     for part in photos.split(batch):
         height, width = part.shape[2:]
         image = normalised(part)
-        with torch.autocast("cuda", torch.bfloat16, enabled=image.is_cuda):
+        with torch.autocast(image.device.type, torch.bfloat16, enabled=image.is_cuda):
             small = F.interpolate(image, scale_factor=0.75, mode="bilinear", align_corners=False)
             small = F.pad(small, ((width - small.shape[3]) // 2,) * 2 + ((height - small.shape[2]) // 2,) * 2, mode="replicate")
             straight = clothes_probability(network(image)[0])

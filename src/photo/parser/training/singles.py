@@ -3,7 +3,6 @@
 import io
 import json
 import pathlib
-import random
 
 import numpy as np
 import torch
@@ -11,18 +10,14 @@ from PIL import Image
 from torch.nn import functional as F
 
 from augment import affine_grid, rand, warp
-from data import HEIGHT, KEPT_OUT, WIDTH, _members, _photo
-from network import GARMENT_KINDS
+from data import HEIGHT, WIDTH, fit, garments_of, members, photo_of
 
 IGNORED = 2
 
 
 def fitted(photo, outline):
     """Photo and outline as the program fits them in: the photo's outermost pixels go on around it; labels 1 = clothes, 0 = not, ignored around the photo."""
-    h, w = photo.shape[:2]
-    scale = min(HEIGHT / h, WIDTH / w)
-    nh, nw = max(1, round(h * scale)), max(1, round(w * scale))
-    top, left = (HEIGHT - nh) // 2, (WIDTH - nw) // 2
+    nh, nw, top, left = fit(photo)
     margin = ((top, HEIGHT - nh - top), (left, WIDTH - nw - left))
     image = np.pad(np.array(Image.fromarray(photo).resize((nw, nh), Image.BILINEAR)), margin + ((0, 0),), mode="edge")
     label = np.full((HEIGHT, WIDTH), IGNORED, np.uint8)
@@ -33,29 +28,21 @@ def fitted(photo, outline):
 
 def load_singles(garments, outlines, decisions, seed=1):
     """{train, kept} of photos, labels, kind index, and how often each is drawn; the same split as `load_garments`. Photos without an outline teach the kind only."""
-    files = {name: data for name, data in _members(garments).items() if name.lower().endswith((".jpg", ".jpeg", ".png"))}
-    drawn = {pathlib.PurePath(name).stem: data for name, data in _members(outlines).items()}
+    drawn = {pathlib.PurePath(name).stem: data for name, data in members(outlines).items()}
     told = json.loads(pathlib.Path(decisions).read_text())
     mended = set(told["ground"]) | set(told["red"])
-    rng = random.Random(seed)
     out = {}
-    rows = {"train": [], "kept": []}
-    for kind in GARMENT_KINDS:
-        names = sorted(name for name in files if name.split("/")[-2] == kind)
-        order = list(range(len(names)))
-        rng.shuffle(order)
-        kept = round(len(names) * KEPT_OUT)
-        for place, at in enumerate(order):
-            name = f"{kind}/{pathlib.PurePath(names[at]).stem}"
-            split = "kept" if place < kept else "train"
-            data = drawn.get(name.replace("/", "_")) if split == "train" else None
-            photo = _photo(files[names[at]])
-            image, label = fitted(photo, Image.open(io.BytesIO(data)).convert("L") if data else None)
+    for split, items in garments_of(garments, seed).items():
+        rows = []
+        for path, data, kind in items:
+            name = "/".join(pathlib.PurePath(path).with_suffix("").parts[-2:])
+            outline = drawn.get(name.replace("/", "_")) if split == "train" else None
+            photo = photo_of(data)
+            image, label = fitted(photo, Image.open(io.BytesIO(outline)).convert("L") if outline else None)
             # Wide photos and mended outlines are what goes wrong most.
-            weight = 0 if data is None else 1 + (photo.shape[1] > photo.shape[0]) + 4 * (name in mended)
-            rows[split].append((image, label, GARMENT_KINDS.index(kind), weight))
-    for split, items in rows.items():
-        images, labels, kinds, weights = zip(*items)
+            weight = 0 if outline is None else 1 + (photo.shape[1] > photo.shape[0]) + 4 * (name in mended)
+            rows.append((image, label, kind, weight))
+        images, labels, kinds, weights = zip(*rows)
         out[split] = (
             torch.from_numpy(np.stack(images)).permute(0, 3, 1, 2).contiguous(),
             torch.from_numpy(np.stack(labels)),

@@ -7,9 +7,7 @@ Writes OUT.pt (weight average), OUT.onnx and OUT.json (figures). Seeds are fixed
 """
 
 import argparse
-import copy
 import json
-import math
 import time
 
 import torch
@@ -21,8 +19,7 @@ from export import export
 from losses import at_half, class_weights, cloth_loss, distil_loss, parse_loss
 from network import CLASSES, Parser, Several, load_weights
 from selflabel import self_labels
-
-WORN, SINGLE, SCENE = 0, 1, 2
+from steps import WeightAverage, begun, photo_kinds, set_rate, take_step
 
 
 def arguments():
@@ -41,32 +38,10 @@ def arguments():
     return parser.parse_args()
 
 
-class WeightAverage:
-    """Exponential average of weights and statistics; what is kept is the average, not the last step."""
-
-    def __init__(self, network, decay=0.999):
-        self.network = copy.deepcopy(network).eval()
-        self.decay = decay
-        self.steps = 0
-
-    @torch.no_grad()
-    def take(self, network):
-        self.steps += 1
-        decay = min(self.decay, (1 + self.steps) / (10 + self.steps))
-        for kept, new in zip(self.network.state_dict().values(), network.state_dict().values()):
-            if kept.dtype.is_floating_point:
-                kept.lerp_(new, 1 - decay)
-            else:
-                kept.copy_(new)
-
-
 def main():
     options = arguments()
     start = time.time()
-    torch.manual_seed(options.seed)
-    torch.backends.cudnn.benchmark = True
-    torch.set_float32_matmul_precision("high")
-    device = "cuda" if torch.cuda.is_available() else "cpu"
+    device = begun(options.seed)
     outfits = load_outfits(options.outfits)
     garments = load_garments(options.garments)
     photos, labels = (t.to(device) for t in outfits["train"])
@@ -92,17 +67,15 @@ def main():
     step = 0
     loading = time.time() - start
     print(f"{options.size}: {sum(p.numel() for p in network.parameters()) / 1e6:.2f} M parameters, loaded in {loading:.0f} s", flush=True)
-    begun = time.time()
+    since = time.time()
 
-    while (done := (time.time() - begun) / options.seconds) < 1:
+    while (done := (time.time() - since) / options.seconds) < 1:
         if rounds and done >= rounds[0]:
             rounds.pop(0)
             labeller = teacher if teacher and done < 0.3 else average.network
             g_labels, g_kept = self_labels(labeller, g_photos, g_inside)
             print(f"self-labelled {int(g_kept.sum())} of {len(g_photos)} garments at {done:.2f}", flush=True)
-        warm = min(1.0, step / 200)
-        for group in optimiser.param_groups:
-            group["lr"] = options.rate * warm * (0.5 + 0.5 * math.cos(math.pi * done)) + 1e-6
+        set_rate(optimiser, options.rate, min(1.0, step / 200), done)
 
         n = options.batch
         n_out, n_cut, n_gar, n_scene = n // 2, n // 8, n // 4, n // 8
@@ -113,7 +86,7 @@ def main():
             s_image = grounds.take(n_scene, *photos.shape[2:])
             image = normalised(colour_jitter(torch.cat([o_image, c_image, r_image, s_image])))
             image = image.contiguous(memory_format=torch.channels_last)
-        with torch.autocast("cuda", torch.bfloat16, enabled=device == "cuda"):
+        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
             logits, photo_kind, garment_kind = network(image)
             with torch.no_grad():
                 lesson = teacher(image)[0] if teacher else None
@@ -124,20 +97,12 @@ def main():
         if g_kept.any():
             loss = loss + 0.7 * cloth_loss(logits[at_r:at_s], at_half(r_label))
         loss = loss + 0.3 * cloth_loss(logits[at_s:], torch.zeros_like(at_half(o_label[:1])).expand(n_scene, -1, -1))
-        person = (o_label > 0).flatten(1).float().mean(1) > 0.03
-        kinds = torch.full((n,), SINGLE, device=device)
-        kinds[:at_c] = torch.where(person, WORN, -1)
-        kinds[at_s:] = SCENE
         # A lone garment cut out of an outfit looks like one laid flat; a bare ground is a scene.
-        loss = loss + 0.3 * torch.nn.functional.cross_entropy(photo_kind.float(), kinds, ignore_index=-1)
+        loss = loss + 0.3 * torch.nn.functional.cross_entropy(photo_kind.float(), photo_kinds(o_label, n, at_s), ignore_index=-1)
         loss = loss + 0.4 * torch.nn.functional.cross_entropy(garment_kind[at_r:at_s].float(), r_kind, label_smoothing=0.05)
         if lesson is not None:
             loss = loss + 1.5 * distil_loss(logits[:at_s], lesson[:at_s])
-        optimiser.zero_grad(set_to_none=True)
-        loss.backward()
-        torch.nn.utils.clip_grad_norm_(network.parameters(), 2.0)
-        optimiser.step()
-        average.take(network)
+        take_step(network, optimiser, loss, average)
         step += 1
         if step % 500 == 0:
             figures = outfit_figures(average.network, val_photos, val_labels)
