@@ -9,7 +9,7 @@ if (!folder)
 	console.info('Skipped: the pattern of real garments, since DYELOT_GARMENTS names no folder with their photos.');
 
 describe.skipIf(!folder)('the pattern of a hundred real garments, none of which the network was trained on', () => {
-	it('is what people saw, or their second choice, in nine of ten, and mostly their first', async () => {
+	it('is the word first told by eye, or the second, in nine of ten, and mostly the first', async () => {
 		const rows = readFileSync(new URL('../../fixtures/garment-patterns/labels.csv', import.meta.url), 'utf8')
 			.trim()
 			.split('\n')

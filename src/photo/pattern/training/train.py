@@ -27,7 +27,7 @@ DRAWN, OTHER_PLAIN, LEAST_CLOTH = 3000, 1000, 3000
 # Shares of a batch.
 SHARES = {"photos": 0.62, "drawn": 0.16, "plain": 0.06, "renders": 0.16}
 ALSO_SHARE, DOUBT, FOLDS = 0.25, 0.04, 5
-BATCH, RATE, TRUNK_RATE, DECAY, KEPT = 128, 2e-3, 6e-4, 0.1, 0.998
+BATCH, RATE, DECAY, KEPT = 128, 2e-3, 0.1, 0.998
 # Second words and doubt in the truth leave the network too careful: so many times its scores, it is as sure as it is right on a fifth held out.
 SHARPER = 1.4
 # Rare patterns are shown oftener, by this power of how rare they are.
@@ -99,8 +99,7 @@ def trained(network, parts, args, device):
         network.even(torch.cat([network.trunk(batch(parts)[0]) for _ in range(12)]))
     teachers = [read(path, args, device) for path in args.teachers]
     network = network.to(memory_format=torch.channels_last)
-    groups = [{"params": network.trunk.parameters(), "lr": TRUNK_RATE}, {"params": [*network.hidden.parameters(), *network.scores.parameters()], "lr": RATE}]
-    optimiser = torch.optim.AdamW(groups, weight_decay=DECAY)
+    optimiser = torch.optim.AdamW(network.parameters(), lr=RATE, weight_decay=DECAY)
     steps = args.passes * len(parts["photos"].said) // round(BATCH * SHARES["photos"])
     rate = torch.optim.lr_scheduler.LambdaLR(optimiser, lambda step: min(1, (step + 1) / 100) * 0.5 * (1 + np.cos(np.pi * step / steps)))
     mean = {name: value.clone() for name, value in network.state_dict().items()}
