@@ -3,18 +3,22 @@ import { getPalette } from 'colorthief';
 import { extractColors } from 'extract-colors';
 import { Vibrant } from 'node-vibrant/node';
 import sharp from 'sharp';
+import { medianOf } from '../src/colour/median.ts';
 import { type DecodedPhoto, decodePhoto } from '../src/photo/decode.ts';
 import { derivedPictures } from '../src/photo/derived-pictures.ts';
 import { DISPLAY_SIDE_PX } from '../src/photo/limits.ts';
 import { parsePhoto } from '../src/photo/parser.ts';
 import read from '../src/photo/worker.ts';
-import { medianMs } from './table.ts';
 
-/** What one process measured: CPU milliseconds by step, and the most memory it ever held. */
-export type CaseAnswer = { readonly cpuMs: Readonly<Record<string, number>>; readonly peakMb: number };
+/** What can be done with a photo here, in a process of its own: nothing, one reading after the other (for its peak of memory), or every step in turn. */
+export type CaseName = 'idle' | 'whole' | 'steps';
 
-/** What can be done with a photo here; each in a process of its own, so that its peak of memory is its own. */
-export type CaseName = 'idle' | 'floor' | 'stages' | 'whole' | 'node-vibrant' | 'colorthief' | 'extract-colors';
+/** CPU milliseconds by step, without those that cannot read the photo, and the most memory the process ever held. */
+export type CaseAnswer = { readonly cpuMs: Readonly<Partial<Record<StepName, number>>>; readonly peakMb: number };
+
+type OwnStep = 'floor' | 'decode' | 'parser' | 'derived' | 'reading' | 'whole';
+export type PeerName = 'node-vibrant' | 'colorthief' | 'extract-colors';
+export type StepName = OwnStep | PeerName;
 
 /** All pixels as extract-colors takes them: outside a browser it leaves decoding to its caller. */
 async function allPixels(bytes: Uint8Array) {
@@ -34,43 +38,68 @@ async function wholeReading(bytes: Uint8Array, derived: boolean): Promise<void> 
 	if (!result.ok) throw new Error(result.message);
 }
 
-/** The steps of a case, by name. */
-async function stepsOf(name: CaseName, bytes: Buffer): Promise<Record<string, () => Promise<unknown>>> {
-	switch (name) {
-		case 'idle':
-			return {};
-		case 'floor':
-			return {
-				floor: () =>
-					sharp(bytes).autoOrient().resize(DISPLAY_SIDE_PX, DISPLAY_SIDE_PX, { fit: 'inside' }).raw().toBuffer(),
-			};
-		case 'whole':
-			return { reading: () => wholeReading(bytes, false), whole: () => wholeReading(bytes, true) };
-		case 'stages': {
-			const photo = await decoded(bytes);
-			const parse = await parsePhoto(photo.analysis);
-			return {
-				decode: () => decoded(bytes),
-				parser: () => parsePhoto(photo.analysis),
-				derived: () => derivedPictures(photo.display, photo.analysis, parse),
-			};
-		}
-		case 'node-vibrant':
-			return { peer: () => Vibrant.from(bytes).getPalette() };
-		case 'colorthief':
-			return { peer: () => getPalette(bytes, { colorCount: 6 }) };
-		case 'extract-colors':
-			return { peer: async () => extractColors(await allPixels(bytes)) };
-	}
+async function stepsOf(bytes: Buffer): Promise<Record<OwnStep, () => Promise<unknown>>> {
+	const photo = await decoded(bytes);
+	const parse = await parsePhoto(photo.analysis);
+	return {
+		floor: () => sharp(bytes).autoOrient().resize(DISPLAY_SIDE_PX, DISPLAY_SIDE_PX, { fit: 'inside' }).raw().toBuffer(),
+		decode: () => decoded(bytes),
+		parser: () => parsePhoto(photo.analysis),
+		derived: () => derivedPictures(photo.display, photo.analysis, parse),
+		reading: () => wholeReading(bytes, false),
+		whole: () => wholeReading(bytes, true),
+	};
 }
 
-const [name, path, runs] = process.argv.slice(2);
-if (!name || !path || !runs) throw new TypeError('expected a case, a photo and a number of runs');
+/** Libraries that only take colours, on the same photo. */
+function peersOf(bytes: Buffer): Record<PeerName, () => Promise<unknown>> {
+	return {
+		'node-vibrant': () => Vibrant.from(bytes).getPalette(),
+		colorthief: () => getPalette(bytes, { colorCount: 6 }),
+		'extract-colors': async () => extractColors(await allPixels(bytes)),
+	};
+}
+
+async function cpuMsOf(work: () => Promise<unknown>): Promise<number> {
+	const before = process.cpuUsage();
+	await work();
+	const { user, system } = process.cpuUsage(before);
+	return (user + system) / 1000;
+}
+
+/** Medians of the steps that can read the photo, one after the other in each round: a machine that changes its pace changes it for all of them. */
+async function inTurn(
+	steps: readonly [StepName, () => Promise<unknown>][],
+	rounds: number,
+): Promise<CaseAnswer['cpuMs']> {
+	const figures = new Map<StepName, number[]>();
+	for (const [name, work] of steps) {
+		const canRead = await work().then(
+			() => true,
+			() => false,
+		);
+		if (canRead) figures.set(name, []);
+	}
+	for (let round = 0; round < rounds; round++)
+		for (const [name, work] of steps) figures.get(name)?.push(await cpuMsOf(work));
+	return Object.fromEntries([...figures].map(([name, values]) => [name, medianOf(values)]));
+}
+
+async function measured(bytes: Buffer, rounds: number): Promise<CaseAnswer['cpuMs']> {
+	// A reader has read a dozen photos before its code is compiled to the end.
+	for (let round = 0; round < 2 * rounds; round++) await wholeReading(bytes, true);
+	const own = await inTurn(Object.entries(await stepsOf(bytes)) as [StepName, () => Promise<unknown>][], rounds);
+	// After ours: what they leave for the collector would be cleared up in our time.
+	return { ...own, ...(await inTurn(Object.entries(peersOf(bytes)) as [StepName, () => Promise<unknown>][], rounds)) };
+}
+
+const [name, path, rounds] = process.argv.slice(2);
+if (!name || !path || !rounds) throw new TypeError('expected a case, a photo and a number of rounds');
 // As in the reader: one photo a thread.
 sharp.concurrency(1);
 sharp.cache(false);
-const cpuMs: Record<string, number> = {};
-for (const [step, work] of Object.entries(await stepsOf(name as CaseName, readFileSync(path))))
-	cpuMs[step] = (await medianMs(Number(runs), work)).cpuMs;
+const bytes = readFileSync(path);
+if (name === 'whole') for (let round = 0; round < Number(rounds); round++) await wholeReading(bytes, true);
+const cpuMs = name === 'steps' ? await measured(bytes, Number(rounds)) : {};
 const answer: CaseAnswer = { cpuMs, peakMb: process.resourceUsage().maxRSS / 1024 };
 console.log(JSON.stringify(answer));

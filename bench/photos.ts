@@ -4,28 +4,28 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { READER_ENVIRONMENT, READER_FLAGS } from '../src/photo/reader-settings.ts';
-import type { CaseAnswer, CaseName } from './photo-case.ts';
+import type { CaseAnswer, CaseName, PeerName } from './photo-case.ts';
 import { phoneSized, SIZES, type SizeName, type Weight } from './sample-photos.ts';
 import type { Row, Table } from './table.ts';
 
 const FORMATS = ['jpeg', 'png', 'webp', 'heic'] as const;
 type Format = (typeof FORMATS)[number];
 const weightOf = (format: Format): Weight => (format === 'png' ? 'light' : 'phone');
-const PEERS = ['node-vibrant', 'colorthief', 'extract-colors'] as const satisfies readonly CaseName[];
-/** Measured runs, after as many to warm up; the largest photos take seconds each. */
-const runsOf = (size: SizeName): number => (size === '48 MP' ? 1 : 7);
+const PEERS = ['node-vibrant', 'colorthief', 'extract-colors'] as const satisfies readonly PeerName[];
+/** Measured rounds, after twice as many readings to warm up; the largest photos take seconds each. */
+const roundsOf = (size: SizeName): number => (size === '48 MP' ? 1 : 9);
 
 const caseProgram = fileURLToPath(new URL('./photo-case.ts', import.meta.url));
 
 /** Runs one case in a process of its own; null where it failed, with the last line it said. */
-function measured(name: CaseName, path: string, runs: number): CaseAnswer | { readonly failed: string } {
+function measured(name: CaseName, path: string, rounds: number): CaseAnswer | { readonly failed: string } {
 	const done = spawnSync(
 		process.execPath,
-		[...READER_FLAGS, '--import', 'tsx', caseProgram, name, path, String(runs)],
+		[...READER_FLAGS, '--import', 'tsx', caseProgram, name, path, String(rounds)],
 		{
 			encoding: 'utf8',
 			env: { ...process.env, ...READER_ENVIRONMENT },
-			timeout: 180_000,
+			timeout: 300_000,
 		},
 	);
 	if (done.status === 0) return JSON.parse(done.stdout) as CaseAnswer;
@@ -55,36 +55,34 @@ async function photoFile(
 
 type Measured = { readonly stages: Row; readonly peers: Row };
 
-function measuredPhoto(label: string, path: string, runs: number, idleMb: number): Measured {
-	const floor = measured('floor', path, runs);
-	const stages = measured('stages', path, runs);
-	const whole = measured('whole', path, runs);
-	if ('failed' in whole || 'failed' in stages) {
-		const why = 'failed' in whole ? whole.failed : 'failed' in stages ? stages.failed : '';
+function measuredPhoto(label: string, path: string, rounds: number, idleMb: number): Measured {
+	const steps = measured('steps', path, rounds);
+	const peak = measured('whole', path, rounds);
+	if ('failed' in steps || 'failed' in peak) {
+		const why = 'failed' in steps ? steps.failed : 'failed' in peak ? peak.failed : '';
 		return { stages: [label, why], peers: [label, why] };
 	}
-	const { decode, parser, derived } = stages.cpuMs as Record<'decode' | 'parser' | 'derived', number>;
-	const { reading, whole: total } = whole.cpuMs as Record<'reading' | 'whole', number>;
+	const { floor, decode = 0, parser = 0, derived = 0, reading = 0, whole = 0 } = steps.cpuMs;
 	// sharp itself cannot open a phone's HEIC: there is no floor to compare with.
-	const floorMs = 'failed' in floor ? null : floor.cpuMs.floor!;
+	const share = (total: number) => (floor === undefined ? 'no floor' : total / (2 * floor + parser));
 	const peers = PEERS.map((peer) => {
-		const answer = measured(peer, path, runs);
-		return 'failed' in answer ? 'cannot read it' : answer.cpuMs.peer! / total;
+		const theirs = steps.cpuMs[peer];
+		return theirs === undefined ? 'cannot read it' : theirs / whole;
 	});
 	return {
 		stages: [
 			label,
 			statSync(path).size / 1e6,
-			floorMs ?? 'none',
+			floor ?? 'none',
 			decode,
 			parser,
 			Math.max(0, reading - decode - parser),
 			reading,
 			derived,
-			total,
-			floorMs === null ? 'no floor' : reading / (2 * floorMs + parser),
-			floorMs === null ? 'no floor' : total / (2 * floorMs + parser),
-			whole.peakMb - idleMb,
+			whole,
+			share(reading),
+			share(whole),
+			peak.peakMb - idleMb,
 		],
 		peers: [label, ...peers],
 	};
@@ -107,7 +105,7 @@ export async function run(): Promise<readonly Table[]> {
 			const path = await photoFile(folder, size, format, weight);
 			const row: Measured =
 				typeof path === 'string'
-					? measuredPhoto(label, path, runsOf(size), idle.peakMb)
+					? measuredPhoto(label, path, roundsOf(size), idle.peakMb)
 					: { stages: [label, path.why], peers: [label, path.why] };
 			console.error(`photos: ${label} measured`);
 			stages.push(row.stages);

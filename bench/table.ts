@@ -29,9 +29,9 @@ export function textOfTable({ title, columns, rows, notes = [] }: Table): string
 	].join('\n');
 }
 
-/** Median of `runs` timings in milliseconds of wall clock and of CPU, after as many to warm up. */
+/** Median of `runs` timings in milliseconds of wall clock and of CPU, after one run to warm up. */
 export async function medianMs(runs: number, work: () => unknown): Promise<{ wallMs: number; cpuMs: number }> {
-	for (let i = 0; i < runs; i++) await work();
+	await work();
 	const wall: number[] = [];
 	const cpu: number[] = [];
 	for (let i = 0; i < runs; i++) {
