@@ -9,6 +9,7 @@ import { derivedPictures } from '../src/photo/derived-pictures.ts';
 import { DISPLAY_SIDE_PX } from '../src/photo/limits.ts';
 import { parsePhoto } from '../src/photo/parser.ts';
 import read from '../src/photo/worker.ts';
+import { timed } from './table.ts';
 
 /** What can be done with a photo here, in a process of its own: nothing, one reading after the other (for its peak of memory), or every step in turn. */
 export type CaseName = 'idle' | 'whole' | 'steps';
@@ -60,13 +61,6 @@ function peersOf(bytes: Buffer): Record<PeerName, () => Promise<unknown>> {
 	};
 }
 
-async function cpuMsOf(work: () => Promise<unknown>): Promise<number> {
-	const before = process.cpuUsage();
-	await work();
-	const { user, system } = process.cpuUsage(before);
-	return (user + system) / 1000;
-}
-
 /** Medians of the steps that can read the photo, one after the other in each round: a machine that changes its pace changes it for all of them. */
 async function inTurn(
 	steps: readonly [StepName, () => Promise<unknown>][],
@@ -81,7 +75,7 @@ async function inTurn(
 		if (canRead) figures.set(name, []);
 	}
 	for (let round = 0; round < rounds; round++)
-		for (const [name, work] of steps) figures.get(name)?.push(await cpuMsOf(work));
+		for (const [name, work] of steps) figures.get(name)?.push((await timed(work)).cpuMs);
 	return Object.fromEntries([...figures].map(([name, values]) => [name, medianOf(values)]));
 }
 

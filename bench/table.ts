@@ -1,3 +1,5 @@
+import { medianOf } from '../src/colour/median.ts';
+
 /** One measured row: a name and its figures, in the order of the table's columns. */
 export type Row = readonly [name: string, ...figures: (string | number)[]];
 
@@ -29,19 +31,23 @@ export function textOfTable({ title, columns, rows, notes = [] }: Table): string
 	].join('\n');
 }
 
+/** Milliseconds of wall clock and of CPU that some work took. */
+export async function timed(work: () => unknown): Promise<{ wallMs: number; cpuMs: number }> {
+	const cpuBefore = process.cpuUsage();
+	const start = performance.now();
+	await work();
+	const wallMs = performance.now() - start;
+	const { user, system } = process.cpuUsage(cpuBefore);
+	return { wallMs, cpuMs: (user + system) / 1000 };
+}
+
 /** Median of `runs` timings in milliseconds of wall clock and of CPU, after one run to warm up. */
 export async function medianMs(runs: number, work: () => unknown): Promise<{ wallMs: number; cpuMs: number }> {
 	await work();
-	const wall: number[] = [];
-	const cpu: number[] = [];
-	for (let i = 0; i < runs; i++) {
-		const cpuBefore = process.cpuUsage();
-		const start = performance.now();
-		await work();
-		wall.push(performance.now() - start);
-		const used = process.cpuUsage(cpuBefore);
-		cpu.push((used.user + used.system) / 1000);
-	}
-	const middle = (values: number[]) => values.sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
-	return { wallMs: middle(wall), cpuMs: middle(cpu) };
+	const timings: Awaited<ReturnType<typeof timed>>[] = [];
+	for (let i = 0; i < runs; i++) timings.push(await timed(work));
+	return {
+		wallMs: medianOf(timings.map(({ wallMs }) => wallMs)),
+		cpuMs: medianOf(timings.map(({ cpuMs }) => cpuMs)),
+	};
 }
