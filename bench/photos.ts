@@ -12,8 +12,8 @@ const FORMATS = ['jpeg', 'png', 'webp', 'heic'] as const;
 type Format = (typeof FORMATS)[number];
 const weightOf = (format: Format): Weight => (format === 'png' ? 'light' : 'phone');
 const PEERS = ['node-vibrant', 'colorthief', 'extract-colors'] as const satisfies readonly PeerName[];
-/** Measured rounds, after twice as many readings to warm up; the largest photos take seconds each. */
-const roundsOf = (size: SizeName): number => (size === '48 MP' ? 1 : 9);
+/** Measured rounds of a few of each step; the largest photos take seconds each. */
+const roundsOf = (size: SizeName): number => (size === '48 MP' ? 1 : 5);
 
 const caseProgram = fileURLToPath(new URL('./photo-case.ts', import.meta.url));
 
