@@ -1,5 +1,4 @@
 import type { Image, ImageData } from '@vibrant/image';
-import { Vibrant } from 'node-vibrant/node';
 import { labFromSrgb8 } from '../colour/lab65.ts';
 import type { Pixels } from './pixels.ts';
 import type { RawSwatch } from './swatches.ts';
@@ -58,6 +57,8 @@ function imageClassOf(pixels: Pixels): new () => Image {
  * a picture of one colour gives one swatch.
  */
 export async function sceneSwatches(pixels: Pixels): Promise<RawSwatch[]> {
+	// Loaded with the first scene: what it brings along is nearly half of all objects of a reading thread, through which its collector must go.
+	const { Vibrant } = await import('node-vibrant/node');
 	const vibrant = new Vibrant('', { ImageClass: imageClassOf(pixels), colorCount: SCENE_COLOURS, filters: [] });
 	await vibrant.getPalette();
 	const { colors: colours } = vibrant.result as Quantized;
