@@ -87,7 +87,7 @@ async function inTurn(
 		if (canRead) figures.set(name, []);
 	}
 	for (let round = 0; round < rounds; round++)
-		for (const [name, work] of steps) if (figures.has(name)) figures.get(name)!.push(await inARow(work));
+		for (const [name, work] of steps) figures.get(name)?.push(await inARow(work));
 	return Object.fromEntries([...figures].map(([name, values]) => [name, medianOf(values)]));
 }
 
