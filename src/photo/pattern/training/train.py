@@ -1,11 +1,13 @@
 """
 Trains the pattern network:
 
-    python train.py PARSER.onnx CUT-OUTS LABELS.csv RENDERS OUT [--shape shipped|teacher] [--passes N] [--fold K] [--seed N] [--teachers A.pt B.pt ...]
+    python train.py DETECTOR.tflite CUT-OUTS LABELS.csv RENDERS OUT [--shape shipped|teacher|near-teacher] [--passes N] [--fold K] [--seed N]
+        [--teachers A.pt B.pt ...]
 
-CUT-OUTS holds what bench/pattern/cut-out.ts wrote for the photos of LABELS.csv, RENDERS what it wrote for the pictures of rendered_cloth.py.
-Writes OUT.pt; of the shape that ships also OUT.onnx, or, with --fold, OUT.csv: one fifth of the photos, drawn by lot, is then left out, and
-what the network says of these is told. --teachers: half of the truth is then the teachers' mean answer to the same view.
+DETECTOR.tflite is the published network with whose first layers ours begins (../MODEL-CARD.md). CUT-OUTS holds what bench/pattern/cut-out.ts
+wrote for the photos of LABELS.csv, RENDERS what it wrote for the pictures of rendered_cloth.py. Writes OUT.pt; of the shape that ships also
+OUT.onnx, or, with --fold, OUT.csv: one fifth of the photos, drawn by lot, is then left out, and what the network says of these is told.
+--teachers: half of the truth is then the teachers' mean answer to the same view.
 """
 
 import argparse
@@ -27,9 +29,9 @@ DRAWN, OTHER_PLAIN, LEAST_CLOTH = 3000, 1000, 3000
 # Shares of a batch.
 SHARES = {"photos": 0.62, "drawn": 0.16, "plain": 0.06, "renders": 0.16}
 ALSO_SHARE, DOUBT, FOLDS = 0.25, 0.04, 5
-BATCH, RATE, DECAY, KEPT = 128, 2e-3, 0.1, 0.998
+BATCH, HEAD_RATE, DECAY, KEPT = 128, 2e-3, 0.1, 0.998
 # Second words and doubt in the truth leave the network too careful: so many times its scores, it is as sure as it is right on a fifth held out.
-SHARPER = 1.4
+SHARPER = 1.25
 # Rare patterns are shown oftener, by this power of how rare they are.
 BALANCE = 0.25
 
@@ -99,7 +101,10 @@ def trained(network, parts, args, device):
         network.even(torch.cat([network.trunk(batch(parts)[0]) for _ in range(12)]))
     teachers = [read(path, args, device) for path in args.teachers]
     network = network.to(memory_format=torch.channels_last)
-    optimiser = torch.optim.AdamW(network.parameters(), lr=RATE, weight_decay=DECAY)
+    layers = list(network.trunk.convs.parameters())
+    new = [one for name, one in network.named_parameters() if not name.startswith("trunk.convs")]
+    groups = [{"params": layers, "lr": SHAPES[args.shape]["rate"]}, {"params": new, "lr": HEAD_RATE}]
+    optimiser = torch.optim.AdamW(groups, weight_decay=DECAY)
     steps = args.passes * len(parts["photos"].said) // round(BATCH * SHARES["photos"])
     rate = torch.optim.lr_scheduler.LambdaLR(optimiser, lambda step: min(1, (step + 1) / 100) * 0.5 * (1 + np.cos(np.pi * step / steps)))
     mean = {name: value.clone() for name, value in network.state_dict().items()}
@@ -131,7 +136,7 @@ def trained(network, parts, args, device):
 
 def read(path, args, device):
     state = torch.load(path, map_location=device, weights_only=True)
-    network = PatternNetwork(args.parser, state.pop("shape")).to(device)
+    network = PatternNetwork(args.detector, state.pop("shape")).to(device)
     network.load_state_dict(state)
     return network.eval().to(memory_format=torch.channels_last)
 
@@ -144,7 +149,7 @@ def told(network, cloths, device):
 
 def main():
     options = argparse.ArgumentParser()
-    for name in ("parser", "cut_outs", "labels", "renders", "out"):
+    for name in ("detector", "cut_outs", "labels", "renders", "out"):
         options.add_argument(name)
     options.add_argument("--shape", default="shipped", choices=SHAPES)
     options.add_argument("--passes", type=int, default=100)
@@ -160,7 +165,7 @@ def main():
     lot = np.random.default_rng(0).permutation(len(rows)) % FOLDS
     learnt = [at for at in range(len(rows)) if lot[at] != args.fold]
     parts = sources(args, photos, rows, learnt, device)
-    network = trained(PatternNetwork(args.parser, args.shape).to(device), parts, args, device)
+    network = trained(PatternNetwork(args.detector, args.shape).to(device), parts, args, device)
     torch.save({**network.state_dict(), "shape": args.shape}, args.out + ".pt")
     if args.shape != "shipped":
         return
