@@ -7,7 +7,7 @@ from torch.nn import functional as F
 from detector_layers import detector_layers
 
 PATTERNS = ["plain", "striped", "checked", "printed", "mottled"]
-# The detector's layers whose steps halve the resolution; the first two are its stem, then each block has three: widen, look around, narrow.
+# The detector's layers that halve the resolution. After its first layer each block has three, widen, look around, narrow; the first block does not widen.
 STRIDE_TWO = (0, 4, 10, 19, 40)
 LAST_BLOCK = 50
 # Into so many mixtures the channels are brought before it is looked how far they go together.
