@@ -45,7 +45,7 @@ async function largestCloth(path: string): Promise<ClothPicture | null> {
 	if (outline.photoKind === 'scene') return clothPicture(analysis, visiblePixels(analysis), 1, CLOTH_SIDE);
 	const inside = insideClothes(outline.labels);
 	const [largest] = clothPixels(analysis, inside).sort((a, b) => b.area - a.area);
-	return clothPicture(analysis, inside, SLOTS.indexOf(largest!.slot!) + 1, CLOTH_SIDE);
+	return clothPicture(analysis, inside.marks, SLOTS.indexOf(largest!.slot!) + 1, CLOTH_SIDE);
 }
 
 /** A rendered cloth, a little inside its mask's edge. */
@@ -56,8 +56,8 @@ async function renderedCloth(path: string): Promise<ClothPicture | null> {
 		.raw()
 		.toBuffer();
 	const size = { widthPx: info.width, heightPx: info.height };
-	const inside = insideClothes({ ...size, classes: Uint8Array.from(mask, (value) => (value >= 128 ? 1 : 0)) });
-	return clothPicture({ ...size, rgb: new Uint8Array(data), alpha: null }, inside, 1, CLOTH_SIDE);
+	const { marks } = insideClothes({ ...size, classes: Uint8Array.from(mask, (value) => (value >= 128 ? 1 : 0)) });
+	return clothPicture({ ...size, rgb: new Uint8Array(data), alpha: null }, marks, 1, CLOTH_SIDE);
 }
 
 const pngOf = (file: string) => file.replace(/\.jpe?g$/, '.png');

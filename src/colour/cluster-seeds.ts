@@ -39,7 +39,11 @@ function nearestToMean(points: Float64Array, weights: Float64Array): number {
 
 /** Points to try as the next seed: all that cost something, or those at even steps through the summed cost. */
 function candidatesOf(cost: Float64Array, total: number): number[] {
-	if (cost.length <= TRY_ALL_UP_TO) return Array.from(cost.keys()).filter((index) => cost[index]! > 0);
+	if (cost.length <= TRY_ALL_UP_TO) {
+		const costing: number[] = [];
+		for (let index = 0; index < cost.length; index++) if (cost[index]! > 0) costing.push(index);
+		return costing;
+	}
 	const chosen: number[] = [];
 	let sum = 0;
 	let step = 0;
@@ -52,14 +56,15 @@ function candidatesOf(cost: Float64Array, total: number): number[] {
 	return chosen;
 }
 
-/** Summed cost if `candidate` became a seed, or infinity as soon as it is no better than `lowest`. */
-function costWith(
-	points: Float64Array,
-	weights: Float64Array,
-	cost: Float64Array,
-	candidate: number,
-	lowest: number,
-): number {
+/** The candidate that may save most; the first of several. */
+function mostPromising(candidates: readonly number[], mostSaved: Float64Array): number {
+	let promising = candidates[0]!;
+	for (const candidate of candidates) if (mostSaved[candidate]! > mostSaved[promising]!) promising = candidate;
+	return promising;
+}
+
+/** Summed cost if `candidate` became a seed. */
+function costWith(points: Float64Array, weights: Float64Array, cost: Float64Array, candidate: number): number {
 	const atX = points[candidate * 3]!;
 	const atY = points[candidate * 3 + 1]!;
 	const atZ = points[candidate * 3 + 2]!;
@@ -70,10 +75,12 @@ function costWith(
 		const z = points[i * 3 + 2]! - atZ;
 		const reached = weights[i]! * (x * x + y * y + z * z);
 		left += Math.min(reached, cost[i]!);
-		if (left >= lowest) return Number.POSITIVE_INFINITY;
 	}
 	return left;
 }
+
+/** Keeps what rounding in long sums does from ruling out a candidate. */
+const ROUNDING = 1 - 1e-9;
 
 /**
  * Indices of at most `k` points as seeds for k-means, distinct in colour, deterministic: first the point nearest to the weighted mean, then
@@ -85,19 +92,28 @@ export function greedySeeds(points: Float64Array, weights: Float64Array, k: numb
 	const first = nearestToMean(points, weights);
 	if (first < 0) return [];
 	const seeds = [first];
-	const cost = weights.map((weight, i) => weight * squared(points, i, first));
+	const cost = new Float64Array(weights.length);
+	for (let i = 0; i < cost.length; i++) cost[i] = weights[i]! * squared(points, i, first);
+	// The more seeds there are, the less one more can save: what a point saved when it was last tried is the most that it can save now
+	// (Minoux 1978). So few are tried again.
+	const mostSaved = new Float64Array(cost.length).fill(Number.POSITIVE_INFINITY);
 	while (seeds.length < k) {
-		const total = cost.reduce((sum, value) => sum + value, 0);
+		let total = 0;
+		for (let i = 0; i < cost.length; i++) total += cost[i]!;
 		if (!(total > 0)) break;
 		let best = -1;
 		let lowest = Number.POSITIVE_INFINITY;
-		for (const candidate of candidatesOf(cost, total)) {
-			const left = costWith(points, weights, cost, candidate, lowest);
-			if (left < lowest) {
-				lowest = left;
-				best = candidate;
-			}
-		}
+		const candidates = candidatesOf(cost, total);
+		const tryOut = (candidate: number) => {
+			if ((total - mostSaved[candidate]!) * ROUNDING > lowest) return;
+			const left = costWith(points, weights, cost, candidate);
+			mostSaved[candidate] = total - left;
+			if (left > lowest || (left === lowest && candidate > best)) return;
+			lowest = left;
+			best = candidate;
+		};
+		tryOut(mostPromising(candidates, mostSaved));
+		for (const candidate of candidates) tryOut(candidate);
 		seeds.push(best);
 		for (let i = 0; i < cost.length; i++) cost[i] = Math.min(cost[i]!, weights[i]! * squared(points, i, best));
 	}

@@ -72,8 +72,9 @@ export function clusterLab(
 		points[i * 3 + 2]!,
 	]);
 	const scale = ([L, a, b]: readonly [number, number, number]) => [L * lightnessWeight, a, b];
-	const packed = Float64Array.from(points, (value, i) => (i % 3 === 0 ? value * lightnessWeight : value));
-	const first = greedySeeds(packed, weights ? Float64Array.from(weights) : new Float64Array(count).fill(1), k);
+	const packed = new Float64Array(points);
+	for (let i = 0; i < packed.length; i += 3) packed[i]! *= lightnessWeight;
+	const first = greedySeeds(packed, weights ? new Float64Array(weights) : new Float64Array(count).fill(1), k);
 	if (first.length === 0) return { centres: [], shares: [], labels: new Uint8Array(count) };
 
 	let seeds = first.map((index) => [...scaled[index]!]);

@@ -1,18 +1,14 @@
 import type { Lab65 } from '../colour/lab65.ts';
 import { medianOf } from '../colour/median.ts';
 import { sampleOf } from './cloth-pixels.ts';
-import { BACKGROUND, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
+import { BACKGROUND, type LabelMap, type Pixels, seenClasses } from './pixels.ts';
 
 /** Less than this share of the frame says nothing of the place. */
 const LEAST_SHARE = 0.05;
-/** What marks a transparent pixel, which is no background: the label of no class. */
-const TRANSPARENT = 255;
 
 /** Median of each CIELAB coordinate over the background that is not transparent, or null where too little of it is seen. */
 export function backgroundColour(pixels: Pixels, labels: LabelMap): Lab65 | null {
-	const visible = pixels.alpha && visiblePixels(pixels);
-	const marks = visible ? labels.classes.map((label, i) => (visible[i] ? label : TRANSPARENT)) : labels.classes;
-	const { labs, area } = sampleOf(pixels, marks, BACKGROUND, null);
+	const { labs, area } = sampleOf(pixels, seenClasses(pixels, labels), BACKGROUND, null);
 	if (area < LEAST_SHARE * labels.classes.length) return null;
 	const median = (axis: number) => {
 		const values = new Float32Array(labs.length / 3);

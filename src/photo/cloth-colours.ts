@@ -1,11 +1,8 @@
 import { labFromPixels } from '../colour/lab-pixels.ts';
+import { type ColourBins, colourBins, smoothShares } from './colour-bins.ts';
 import type { Parse } from './parser.ts';
 import { BACKGROUND, isClothes, type LabelMap, type Pixels } from './pixels.ts';
 
-/** Side of a colour bin in CIELAB; 16 x 32 x 32 bins hold every sRGB colour. */
-const BIN = 8;
-const BINS = { L: 16, a: 32, b: 32 } as const;
-const BIN_COUNT = BINS.L * BINS.a * BINS.b;
 /** How far the colours can move the network's own answer, as a factor on the log odds; measured on rendered garments with true masks. */
 const COLOUR_SAYS = 1.5;
 const MOST_ODDS = 3;
@@ -31,8 +28,8 @@ function gridOver({ widthPx, heightPx }: Pixels): Grid {
 	return { square, width: Math.ceil(widthPx / square), height: Math.ceil(heightPx / square) };
 }
 
-/** Colour bin of each square. */
-function binsOf({ rgb, widthPx }: Pixels, { square, width, height }: Grid): Uint16Array {
+/** Colours of the squares, by the pixel that speaks for each: three bytes a square. */
+function cornersOf({ rgb, widthPx }: Pixels, { square, width, height }: Grid): Uint8Array {
 	const corners = new Uint8Array(width * height * 3);
 	for (let y = 0, to = 0; y < height; y++)
 		for (let x = 0, from = y * square * widthPx * 3; x < width; x++, from += square * 3) {
@@ -40,38 +37,7 @@ function binsOf({ rgb, widthPx }: Pixels, { square, width, height }: Grid): Uint
 			corners[to++] = rgb[from + 1]!;
 			corners[to++] = rgb[from + 2]!;
 		}
-	const labs = labFromPixels(corners, 3);
-	const bins = new Uint16Array(width * height);
-	for (let i = 0, at = 0; i < bins.length; i++, at += 3) {
-		// Cutting off what follows the point rounds down: none is negative, as every sRGB colour's a* and b* lie within 128 of 0.
-		const L = (labs[at]! / BIN) | 0;
-		const a = ((labs[at + 1]! + 128) / BIN) | 0;
-		const b = ((labs[at + 2]! + 128) / BIN) | 0;
-		bins[i] = (L * BINS.a + a) * BINS.b + b;
-	}
-	return bins;
-}
-
-/** Each bin mixed with its neighbours along one axis (1 2 1); `step` bins lie between neighbours, `size` along the axis. */
-function mixed(shares: Float64Array, step: number, size: number): Float64Array {
-	const into = new Float64Array(shares.length);
-	for (let block = 0; block < shares.length; block += step * size) {
-		for (let place = 0; place < size; place++) {
-			const [back, on] = [place > 0 ? step : 0, place < size - 1 ? step : 0];
-			for (let i = block + place * step, end = i + step; i < end; i++)
-				into[i] = (shares[i - back]! + 2 * shares[i]! + shares[i + on]!) / 4;
-		}
-	}
-	return into;
-}
-
-/** The counts as shares of their sum, neighbouring colours mixed; all 0 where nothing was counted. */
-function smoothShares(counts: Float64Array): Float64Array {
-	let total = 0;
-	for (let i = 0; i < counts.length; i++) total += counts[i]!;
-	const shares = new Float64Array(counts.length);
-	if (total > 0) for (let i = 0; i < counts.length; i++) shares[i] = counts[i]! / total;
-	return mixed(mixed(mixed(shares, 1, BINS.b), BINS.b, BINS.a), BINS.a * BINS.b, BINS.L);
+	return corners;
 }
 
 /** Running mean over `radius` values each way along each row; the outermost stand for what lies beyond. */
@@ -131,35 +97,28 @@ function placesOf(width: number, height: number): Places {
 	return { cloth, ground };
 }
 
-/** Log odds of cloth against ground for each colour bin of `held`, given how sure each pixel is cloth; 0 for all other bins. */
-function coloursOdds(bins: Uint16Array, held: Uint16Array, sure: Float32Array, places: Places): Float32Array {
-	const cloth = new Float64Array(BIN_COUNT);
-	const ground = new Float64Array(BIN_COUNT);
-	for (let i = 0; i < bins.length; i++) {
+/** Log odds of cloth against ground for each colour bin that occurs, given how sure each square is cloth; 0 for all other bins. */
+function coloursOdds({ of, held, sides }: ColourBins, sure: Float32Array, places: Places): Float32Array {
+	const count = sides[0] * sides[1] * sides[2];
+	const cloth = new Float64Array(count);
+	const ground = new Float64Array(count);
+	for (let i = 0; i < of.length; i++) {
 		const p = sure[i]!;
-		const bin = bins[i]!;
+		const bin = of[i]!;
 		if (p > 0.5) {
 			cloth[bin]! += p * places.cloth[i]!;
 			ground[bin]! += places.ground[i]!;
 		} else ground[bin]! += 1 - p + places.ground[i]!;
 	}
-	const [clothShares, groundShares] = [smoothShares(cloth), smoothShares(ground)];
-	const odds = new Float32Array(BIN_COUNT);
-	for (const bin of held) {
+	const clothShares = smoothShares(cloth, sides);
+	const groundShares = smoothShares(ground, sides);
+	const odds = new Float32Array(count);
+	for (let i = 0; i < held.length; i++) {
+		const bin = held[i]!;
 		const heard = Math.log((clothShares[bin]! + RARE) / (groundShares[bin]! + RARE));
 		odds[bin] = Math.max(-MOST_ODDS, Math.min(MOST_ODDS, heard));
 	}
 	return odds;
-}
-
-/** The bins that occur. */
-function binsHeld(bins: Uint16Array): Uint16Array {
-	const isHeld = new Uint8Array(BIN_COUNT);
-	for (let i = 0; i < bins.length; i++) isHeld[bins[i]!] = 1;
-	const held = new Uint16Array(BIN_COUNT);
-	let count = 0;
-	for (let bin = 0; bin < BIN_COUNT; bin++) if (isHeld[bin] === 1) held[count++] = bin;
-	return held.subarray(0, count);
 }
 
 /** Log odds of each 8-bit probability, not quite certain at the ends: colours can still speak against the network. */
@@ -180,60 +139,60 @@ const probabilityOf = (odds: number): number => PROBABILITIES[((odds + LARGEST_O
 /** Log odds of cloth against ground by the photo's own colours, one for each square. */
 function heardOdds(pixels: Pixels, clothes: Uint8Array, grid: Grid): Float32Array {
 	const { square, width, height } = grid;
-	const bins = binsOf(pixels, grid);
-	const held = binsHeld(bins);
+	const bins = colourBins(labFromPixels(cornersOf(pixels, grid), 3));
+	const { of } = bins;
 	const places = placesOf(width, height);
 	const radius = Math.max(1, Math.round(Math.max(width, height) * SMOOTHING));
-	const own = new Float32Array(bins.length);
-	const sure = new Float32Array(bins.length);
+	const own = new Float32Array(of.length);
+	const sure = new Float32Array(of.length);
 	for (let y = 0, at = 0; y < height; y++)
-		for (let x = 0; x < width; x++, at++) {
-			const value = clothes[(y * pixels.widthPx + x) * square]!;
+		for (let x = 0, from = y * square * pixels.widthPx; x < width; x++, at++, from += square) {
+			const value = clothes[from]!;
 			own[at] = OWN_ODDS[value]!;
 			sure[at] = value / 255;
 		}
-	let heard: Float32Array = new Float32Array(bins.length);
+	let heard: Float32Array = new Float32Array(of.length);
 	for (let round = 0; round < ROUNDS; round++) {
 		// What is sure after the round before.
-		if (round > 0) for (let i = 0; i < bins.length; i++) sure[i] = probabilityOf(own[i]! + COLOUR_SAYS * heard[i]!);
-		const odds = coloursOdds(bins, held, sure, places);
-		for (let i = 0; i < bins.length; i++) heard[i] = odds[bins[i]!]!;
+		if (round > 0) for (let i = 0; i < of.length; i++) sure[i] = probabilityOf(own[i]! + COLOUR_SAYS * heard[i]!);
+		const odds = coloursOdds(bins, sure, places);
+		for (let i = 0; i < of.length; i++) heard[i] = odds[of[i]!]!;
 		heard = meanAlongColumns(meanAlongRows(heard, width, radius), width, radius);
 	}
 	return heard;
 }
 
-/**
- * What is clothes (1 a pixel, else 0) after the photo's own colours were heard: a colour that lies inside the outline and hardly outside
- * counts for cloth, one that lies along the frame and outside against it. For photos of one garment on a bed, a floor or a wall; where
- * garment and ground have the same colours, the network's answer stays. `clothes`: its probability of clothes a pixel, 0..255.
- */
-export function clothesByColour(pixels: Pixels, clothes: Uint8Array): Uint8Array {
-	const { widthPx, heightPx } = pixels;
-	const grid = gridOver(pixels);
-	const heard = heardOdds(pixels, clothes, grid);
-	const isCloth = new Uint8Array(clothes.length);
-	for (let y = 0, at = 0; y < heightPx; y++) {
-		const row = Math.floor(y / grid.square) * grid.width;
-		for (let x = 0, place = row; x < widthPx; place++) {
-			const said = COLOUR_SAYS * heard[place]!;
-			for (const end = Math.min(widthPx, x + grid.square); x < end; x++, at++)
-				isCloth[at] = OWN_ODDS[clothes[at]!]! + said > 0 ? 1 : 0;
-		}
-	}
-	return isCloth;
+/** The least probability of clothes, 0..255, from which a pixel is cloth where the colours say `heard`; 256 where none is enough. */
+function leastClothes(heard: number): number {
+	const said = COLOUR_SAYS * heard;
+	let least = (probabilityOf(-said) * 255) | 0;
+	while (least > 0 && OWN_ODDS[least - 1]! + said > 0) least--;
+	while (least < 256 && OWN_ODDS[least]! + said <= 0) least++;
+	return least;
 }
 
-/** The labels of a photo of one garment with its outline corrected by colour; pixels that join it take the label `filler`. */
-export function labelsByColour(
-	pixels: Pixels,
-	{ widthPx, heightPx, classes, clothes }: Parse,
-	filler: number,
-): LabelMap {
-	const isCloth = clothesByColour(pixels, clothes);
-	const corrected = classes.slice();
-	for (let i = 0; i < classes.length; i++) {
-		if ((isCloth[i] === 1) !== isClothes(classes[i]!)) corrected[i] = isCloth[i] === 1 ? filler : BACKGROUND;
+/**
+ * The labels of a photo of one garment after the photo's own colours were heard: a colour that lies inside the outline and hardly outside
+ * counts for cloth, one that lies along the frame and outside against it. For photos of one garment on a bed, a floor or a wall; where
+ * garment and ground have the same colours, the network's answer stays. All clothes get the label given.
+ */
+export function labelsByColour(pixels: Pixels, parse: Parse, label: number): LabelMap {
+	const { widthPx, heightPx, classes, clothes } = parse;
+	const grid = gridOver(pixels);
+	const heard = heardOdds(pixels, clothes, grid);
+	const corrected = new Uint8Array(classes.length);
+	const leasts = new Uint16Array(grid.width * grid.square);
+	for (let y = 0, at = 0; y < heightPx; y++) {
+		// The rows of a square share what the colours say.
+		if (y % grid.square === 0)
+			for (let x = 0, place = (y / grid.square) * grid.width; x < leasts.length; place++) {
+				const least = leastClothes(heard[place]!);
+				for (const end = x + grid.square; x < end; x++) leasts[x] = least;
+			}
+		for (let x = 0; x < widthPx; x++, at++) {
+			const own = classes[at]!;
+			corrected[at] = clothes[at]! >= leasts[x]! ? label : isClothes(own) ? BACKGROUND : own;
+		}
 	}
 	return { widthPx, heightPx, classes: corrected };
 }

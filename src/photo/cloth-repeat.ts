@@ -54,28 +54,33 @@ type Edges = {
 /** Colour gradients as Di Zenzo's tensor (1986), central differences, summed over a piece. */
 function edgesOf({ widthPx, rgb, inside }: ClothPicture, { left, top }: Place): Edges {
 	let [weight, c2, s2, c4, s4] = [0, 0, 0, 0, 0];
+	const below = widthPx * 3;
 	for (let v = top + 1; v < top + SIDE - 1; v++) {
 		for (let u = left + 1; u < left + SIDE - 1; u++) {
 			const at = v * widthPx + u;
 			if (!(inside[at - 1] && inside[at + 1] && inside[at - widthPx] && inside[at + widthPx])) continue;
-			let [xx, yy, xy] = [0, 0, 0];
-			for (let k = 0; k < 3; k++) {
-				const gx = rgb[(at + 1) * 3 + k]! - rgb[(at - 1) * 3 + k]!;
-				const gy = rgb[(at + widthPx) * 3 + k]! - rgb[(at - widthPx) * 3 + k]!;
+			let xx = 0;
+			let yy = 0;
+			let xy = 0;
+			for (let from = at * 3, end = from + 3; from < end; from++) {
+				const gx = rgb[from + 3]! - rgb[from - 3]!;
+				const gy = rgb[from + below]! - rgb[from - below]!;
 				xx += gx * gx;
 				yy += gy * gy;
 				xy += gx * gy;
 			}
 			const strength = xx + yy;
 			if (strength === 0) continue;
-			// Cosine and sine of twice the gradient's angle, then of four times.
-			const [c, s] = [(xx - yy) / strength, (2 * xy) / strength];
-			const sure = strength * Math.hypot(c, s);
+			// Cosine and sine of twice the gradient's angle by how far it runs one way, then of four times.
+			const c = (xx - yy) / strength;
+			const s = (2 * xy) / strength;
+			const square = c * c + s * s;
+			const sure = (strength * Math.sqrt(square)) / (square + 1e-9);
 			weight += strength;
 			c2 += strength * c;
 			s2 += strength * s;
-			c4 += (sure * (c * c - s * s)) / (c * c + s * s + 1e-9);
-			s4 += (sure * 2 * c * s) / (c * c + s * s + 1e-9);
+			c4 += sure * (c * c - s * s);
+			s4 += sure * 2 * c * s;
 		}
 	}
 	const oneWay = Math.hypot(c2, s2) / (weight + 1e-9);

@@ -1,6 +1,6 @@
 import { labFromPixels } from '../colour/lab-pixels.ts';
 import type { Lab65 } from '../colour/lab65.ts';
-import { BACKGROUND, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
+import { BACKGROUND, type LabelMap, type Pixels, seenClasses } from './pixels.ts';
 
 /** A patch of background of one even colour. */
 export type EvenRegion = {
@@ -46,20 +46,20 @@ function gridOf(pixels: Pixels, labels: LabelMap): Grid {
 	const [width, height] = [Math.floor(widthPx / scale), Math.floor(heightPx / scale)];
 	const bytes = new Uint8Array(width * height * 3);
 	const free = new Uint8Array(width * height);
-	const visible = pixels.alpha && visiblePixels(pixels);
+	const classes = seenClasses(pixels, labels);
 	const area = scale * scale;
 	// The colours of free cells, one after the other: nobody asks for the others'.
 	let count = 0;
 	for (let row = 0, cell = 0; row < height; row++) {
 		for (let column = 0; column < width; column++, cell++) {
+			const corner = (row * widthPx + column) * scale;
 			let r = 0;
 			let g = 0;
 			let b = 0;
 			let isFree = true;
-			const corner = (row * widthPx + column) * scale;
-			for (let line = 0, from = corner; line < scale && isFree; line++, from += widthPx) {
-				for (let at = from, end = from + scale; at < end; at++) {
-					if (labels.classes[at] !== BACKGROUND || (visible && visible[at] === 0)) isFree = false;
+			for (let line = 0, at = corner; line < scale && isFree; line++, at += widthPx - scale) {
+				for (const end = at + scale; at < end; at++) {
+					isFree &&= classes[at] === BACKGROUND;
 					r += rgb[at * 3]!;
 					g += rgb[at * 3 + 1]!;
 					b += rgb[at * 3 + 2]!;

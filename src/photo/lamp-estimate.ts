@@ -1,6 +1,6 @@
 import { nthSmallest } from '../colour/median.ts';
 import { acrossOf, alongOf, type CastStops, castFrom, stopsOf } from './lamp-casts.ts';
-import { BACKGROUND, type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
+import { BACKGROUND, type LabelMap, type Pixels, seenClasses, TRANSPARENT } from './pixels.ts';
 
 /** What the background tells about the lamp. */
 export type LampEstimate = {
@@ -109,7 +109,7 @@ function brightestTenth(rgb: Uint8Array, places: Uint32Array, light: Float64Arra
 /** Casts by two means over the background (shades of grey, and the bright tenth), and the luminance of the picture's brightest hundredth. */
 function tally(pixels: Pixels, labels: LabelMap): Tally {
 	const { widthPx, heightPx, rgb } = pixels;
-	const visible = visiblePixels(pixels);
+	const classes = seenClasses(pixels, labels);
 	const step = Math.max(1, Math.round(Math.max(widthPx, heightPx) / LOOKED_AT_SIDE));
 	const room = Math.ceil(widthPx / step) * Math.ceil(heightPx / step);
 	const frame = new Float64Array(room);
@@ -121,13 +121,14 @@ function tally(pixels: Pixels, labels: LabelMap): Tally {
 	for (let row = 0; row < heightPx; row += step) {
 		for (let column = 0; column < widthPx; column += step) {
 			const at = row * widthPx + column;
-			if (!visible[at]) continue;
+			const label = classes[at]!;
+			if (label === TRANSPARENT) continue;
 			const r = rgb[at * 3]!;
 			const g = rgb[at * 3 + 1]!;
 			const b = rgb[at * 3 + 2]!;
 			const y = 0.2126 * LINEAR[r]! + 0.7152 * LINEAR[g]! + 0.0722 * LINEAR[b]!;
 			frame[seen++] = y;
-			if (labels.classes[at] !== BACKGROUND) continue;
+			if (label !== BACKGROUND) continue;
 			grounds[ground++] = (r << 16) | (g << 8) | b;
 			if (r >= CLIPPED || g >= CLIPPED || b >= CLIPPED) continue;
 			places[lit] = at;

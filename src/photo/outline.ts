@@ -57,9 +57,8 @@ function largestLabel(areas: Uint32Array): number {
 	return largest;
 }
 
-/** Pixels the user added take the likeliest slot around: the largest one of the photo. */
-function withMask(classes: Uint8Array, mask: Uint8Array): Uint8Array {
-	const filler = largestLabel(areaByMark(classes));
+/** Pixels that the mask adds take the label `filler`. */
+function withMask(classes: Uint8Array, mask: Uint8Array, filler: number): Uint8Array {
 	const masked = classes.slice();
 	for (let i = 0; i < masked.length; i++) {
 		if ((mask[i] === 1) !== isClothes(masked[i]!)) masked[i] = mask[i] === 1 ? filler : BACKGROUND;
@@ -74,6 +73,14 @@ function withOneSlot(classes: Uint8Array, label: number): Uint8Array {
 	return same;
 }
 
+/** The labels before any mask is heard; `label` is for a single garment. */
+function parsedClasses(pixels: Pixels, parse: Parse, photoKind: 'worn' | 'single', label: number): Uint8Array {
+	if (photoKind === 'worn') return cleanedLabels(parse, photoKind);
+	if (!pixels.alpha) return cleanedLabels(labelsByColour(pixels, parse, label), photoKind);
+	// A cut-out: whoever cut it said what the garment is.
+	return withMask(withOneSlot(parse.classes, label), visiblePixels(pixels), label);
+}
+
 /**
  * Decides what counts as clothes. The user's mask wins over everything, then a cut-out's alpha, then the parser. On a photo of one
  * garment all clothes belong to the slot of its likeliest kind.
@@ -85,25 +92,17 @@ export async function outlineOf(
 ): Promise<Outline> {
 	const size = { widthPx: parse.widthPx, heightPx: parse.heightPx };
 	const scene: Outline = { photoKind: 'scene', labels: { ...size, classes: parse.classes }, kindGuesses: [] };
-	const areas = areaByMark(parse.classes);
-	let photoKind = photoKindOf(parse, areas);
-	const corrected =
-		photoKind === 'single' && !pixels.alpha ? labelsByColour(pixels, parse, largestLabel(areas)) : parse;
-	let classes = photoKind === 'scene' ? parse.classes : cleanedLabels(corrected, photoKind);
-	if (options.mask) {
-		classes = withMask(classes, await maskAt(options.mask, pixels));
-		if (photoKind === 'scene') photoKind = 'single';
-	} else if (pixels.alpha && photoKind === 'single') {
-		// A cut-out: whoever cut it said what the garment is.
-		classes = withMask(classes, visiblePixels(pixels));
-	}
-	if (photoKind === 'scene' || !classes.some(isClothes)) return scene;
-	if (photoKind === 'worn') return { photoKind, labels: { ...size, classes }, kindGuesses: [] };
+	const ofParse = photoKindOf(parse, areaByMark(parse.classes));
+	if (ofParse === 'scene' && !options.mask) return scene;
+	// What is masked on a scene is a garment that the parser missed.
+	const photoKind = ofParse === 'worn' ? 'worn' : 'single';
 	const guesses = kindGuesses(parse.garmentKind);
 	const label = guesses[0] ? SLOTS.indexOf(slotOfKind(guesses[0].kind)) + 1 : 1;
-	return {
-		photoKind,
-		labels: { ...size, classes: withOneSlot(classes, label) },
-		kindGuesses: guesses,
-	};
+	let classes = parsedClasses(pixels, parse, photoKind, label);
+	if (options.mask) {
+		const filler = photoKind === 'worn' ? largestLabel(areaByMark(classes)) : label;
+		classes = withMask(classes, await maskAt(options.mask, pixels), filler);
+	}
+	if (!classes.some(isClothes)) return scene;
+	return { photoKind, labels: { ...size, classes }, kindGuesses: photoKind === 'worn' ? [] : guesses };
 }

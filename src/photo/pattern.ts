@@ -2,7 +2,7 @@ import { PATTERN_TYPES, type Pattern } from '../wardrobe/reading.ts';
 import { clothPicture } from './cloth-picture.ts';
 import { clothRepeat } from './cloth-repeat.ts';
 import { patternScores } from './pattern-network.ts';
-import type { Pixels } from './pixels.ts';
+import { areaByMark, type Pixels } from './pixels.ts';
 import { softmax } from './softmax.ts';
 import type { RawSwatch } from './swatches.ts';
 
@@ -33,8 +33,7 @@ export async function patternOf(
 	pictureScale: number,
 ): Promise<Pattern> {
 	const cloth = clothPicture(pixels, marks, wanted, CLOTH_SIDE);
-	const seen = cloth?.inside.reduce((sum, one) => sum + one, 0) ?? 0;
-	if (!cloth || seen < LEAST_PIXELS) return ofSmallPiece(swatches);
+	if (!cloth || areaByMark(cloth.inside)[1]! < LEAST_PIXELS) return ofSmallPiece(swatches);
 	const sure = softmax(await patternScores(cloth));
 	const best = sure.indexOf(Math.max(...sure));
 	const type = PATTERN_TYPES[best]!;

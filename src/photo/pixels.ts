@@ -33,6 +33,16 @@ export const HAIR = 9;
 /** Whether a class is one of the seven slots. */
 export const isClothes = (label: number): boolean => label >= 1 && label <= 7;
 
+/** What marks a transparent pixel, which shows nothing, and no background either: the label of no class. */
+export const TRANSPARENT = 255;
+
+/** The class of every pixel that is seen, `TRANSPARENT` elsewhere; the labels' own array where all is seen. */
+export function seenClasses(pixels: Pixels, { classes }: LabelMap): Uint8Array {
+	if (!pixels.alpha) return classes;
+	const visible = visiblePixels(pixels);
+	return classes.map((label, i) => (visible[i] === 1 ? label : TRANSPARENT));
+}
+
 /** Pixels of each mark, 0..255, counted run by run: like lies beside like. */
 export function areaByMark(marks: Uint8Array): Uint32Array {
 	const areas = new Uint32Array(256);

@@ -99,7 +99,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		return { lab: corrected, share, slot, name: colourName(corrected) };
 	});
 	const pictureScale = photo.widthPx / analysis.widthPx;
-	const patterns = inside ? await patternsOf(analysis, inside, raw, pictureScale) : [];
+	const patterns = inside ? await patternsOf(analysis, inside.marks, raw, pictureScale) : [];
 	// The whole clothing's pattern is its largest piece's.
 	const main = patterns.find(([slot]) => slot === raw[0]!.slot)?.[1];
 	const reading: Reading = {

@@ -1,10 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { clothesByColour } from '../../src/photo/cloth-colours.ts';
-import type { Pixels } from '../../src/photo/pixels.ts';
+import { labelsByColour } from '../../src/photo/cloth-colours.ts';
+import { isClothes, type Pixels } from '../../src/photo/pixels.ts';
 
 const WIDTH = 120;
 const HEIGHT = 160;
 const isMiddle = (x: number, y: number) => Math.abs(x - WIDTH / 2) < 30 && Math.abs(y - HEIGHT / 2) < 40;
+
+/** What is clothes (1, else 0) by a network's answer and the colours. */
+function clothesByColour(pixels: Pixels, clothes: Uint8Array): Uint8Array {
+	const { widthPx, heightPx } = pixels;
+	const classes = clothes.map((value) => (value > 127 ? 1 : 0));
+	const parse = { widthPx, heightPx, classes, clothes, photoKind: [0, 1, 0], garmentKind: [] } as const;
+	return labelsByColour(pixels, parse, 1).classes.map((label) => (isClothes(label) ? 1 : 0));
+}
 
 /** A garment (the middle) on a ground. */
 function photo(ground: readonly number[], cloth: readonly number[]): Pixels {

@@ -118,7 +118,7 @@ export async function clothPhotos(): Promise<ClothPhoto[]> {
 				.toBuffer();
 			const { widthPx, heightPx } = pixels;
 			const labels = { widthPx, heightPx, classes: Uint8Array.from(mask, (value) => (value >= 128 ? 1 : 0)) };
-			const inside = insideClothes(labels);
+			const inside = insideClothes(labels).marks;
 			return { ...truth, pixels, labels, inside, swatches: swatchesOf([sampleOf(pixels, inside, 1, 'top')]) };
 		}),
 	);
