@@ -66,11 +66,9 @@ export function clusterLab(
 	if (points.length % 3 !== 0) throw new RangeError('Expected whole L, a, b triples.');
 	if (!(k >= 1 && k <= 256)) throw new RangeError(`Expected 1 to 256 clusters; received ${k}.`);
 	const count = points.length / 3;
-	const scaled = Array.from({ length: count }, (_, i) => [
-		points[i * 3]! * lightnessWeight,
-		points[i * 3 + 1]!,
-		points[i * 3 + 2]!,
-	]);
+	const scaled: number[][] = [];
+	for (let i = 0; i < count; i++)
+		scaled.push([points[i * 3]! * lightnessWeight, points[i * 3 + 1]!, points[i * 3 + 2]!]);
 	const scale = ([L, a, b]: readonly [number, number, number]) => [L * lightnessWeight, a, b];
 	const packed = new Float64Array(points);
 	for (let i = 0; i < packed.length; i += 3) packed[i]! *= lightnessWeight;
@@ -96,9 +94,11 @@ export function clusterLab(
 	const place = new Uint8Array(seeds.length);
 	for (const [position, { index }] of kept.entries()) place[index] = position;
 	const total = kept.reduce((sum, { weight }) => sum + weight, 0);
+	const placed = new Uint8Array(labels.length);
+	for (let i = 0; i < placed.length; i++) placed[i] = place[labels[i]!]!;
 	return {
 		centres: kept.map(({ mean }) => mean),
 		shares: kept.map(({ weight }) => weight / total),
-		labels: Uint8Array.from(labels, (label) => place[label]!),
+		labels: placed,
 	};
 }

@@ -53,7 +53,11 @@ type Edges = {
 
 /** Colour gradients as Di Zenzo's tensor (1986), central differences, summed over a piece. */
 function edgesOf({ widthPx, rgb, inside }: ClothPicture, { left, top }: Place): Edges {
-	let [weight, c2, s2, c4, s4] = [0, 0, 0, 0, 0];
+	let weight = 0;
+	let c2 = 0;
+	let s2 = 0;
+	let c4 = 0;
+	let s4 = 0;
 	const below = widthPx * 3;
 	for (let v = top + 1; v < top + SIDE - 1; v++) {
 		for (let u = left + 1; u < left + SIDE - 1; u++) {
@@ -118,7 +122,9 @@ function profileOf({ widthPx, rgb, inside }: ClothPicture, { left, top }: Place,
 
 /** Likeness of a profile to itself some lines further: 1 the same, 0 unrelated. */
 function likeness(profile: Float64Array, lines: number): number {
-	let [product, one, other] = [0, 0, 0];
+	let product = 0;
+	let one = 0;
+	let other = 0;
 	for (let i = 0, j = lines * 3; j < profile.length; i++, j++) {
 		product += profile[i]! * profile[j]!;
 		one += profile[i]! ** 2;

@@ -1,19 +1,15 @@
 import { BACKGROUND, isClothes, type LabelMap } from './pixels.ts';
 
-/** A connected part of the picture: all clothes, or no clothes at all. */
-type Part = {
-	readonly isCloth: boolean;
-	area: number;
-	touchesFrame: boolean;
-	/** Its first pixel, row by row. */
-	readonly seed: number;
+/** Pieces of one row that are all clothes or no clothes, row by row, and the connected parts (4 neighbours) of the picture that they make up. */
+type Runs = {
+	/** First pixel of each run; a run ends where the next one begins, the last one with the picture. */
+	readonly starts: Int32Array;
+	/** The first run of each run's part: it stands for the part. */
+	readonly partOf: Int32Array;
 };
 
-/** The part of each run of pixels: a piece of one row that is all clothes or no clothes. */
-type Runs = { readonly starts: readonly number[]; readonly parts: readonly Part[] };
-
-/** Where each run begins, row by row; a run ends where the next one begins. */
-function runStarts({ widthPx, classes }: LabelMap): number[] {
+/** Where each run begins, and the picture's end. */
+function runStarts({ widthPx, classes }: LabelMap): Int32Array {
 	const starts: number[] = [];
 	for (let row = 0; row < classes.length; row += widthPx) {
 		for (let at = row, end = row + widthPx; at < end; ) {
@@ -22,40 +18,35 @@ function runStarts({ widthPx, classes }: LabelMap): number[] {
 			while (at < end && isClothes(classes[at]!) === isCloth) at++;
 		}
 	}
-	return starts;
+	starts.push(classes.length);
+	return Int32Array.from(starts);
 }
 
-/** Connected parts (4 neighbours), by joining the runs of each row to those of the row above (Rosenfeld and Pfaltz 1966). */
-function partsOf(labels: LabelMap): Runs {
+/** The part of each run, by joining the runs of each row to those of the row above (Rosenfeld and Pfaltz 1966). */
+function runsOf(labels: LabelMap): Runs {
 	const { widthPx, classes } = labels;
 	const starts = runStarts(labels);
-	const endOf = (run: number): number => starts[run + 1] ?? classes.length;
-	const isCloth = (run: number): boolean => isClothes(classes[starts[run]!]!);
+	const count = starts.length - 1;
 	// Each run points to an earlier one of its part; the part's first run points to itself.
-	const earlier = Int32Array.from(starts.keys());
+	const earlier = new Int32Array(count);
+	for (let run = 0; run < count; run++) earlier[run] = run;
 	const first = (run: number): number => {
 		let root = run;
 		while (earlier[root] !== root) root = earlier[root] = earlier[earlier[root]!]!;
 		return root;
 	};
-	for (let run = 0, above = 0; run < starts.length; run++) {
-		while (endOf(above) + widthPx <= starts[run]!) above++;
-		for (let over = above; starts[over]! + widthPx < endOf(run); over++) {
-			if (isCloth(over) !== isCloth(run)) continue;
-			const [one, other] = [first(run), first(over)];
+	for (let run = 0, above = 0; run < count; run++) {
+		const isCloth = isClothes(classes[starts[run]!]!);
+		while (starts[above + 1]! + widthPx <= starts[run]!) above++;
+		for (let over = above; starts[over]! + widthPx < starts[run + 1]!; over++) {
+			if (isClothes(classes[starts[over]!]!) !== isCloth) continue;
+			const one = first(run);
+			const other = first(over);
 			earlier[Math.max(one, other)] = Math.min(one, other);
 		}
 	}
-	const parts: Part[] = [];
-	for (const [run, seed] of starts.entries()) {
-		const root = first(run);
-		parts[run] = root === run ? { isCloth: isCloth(run), area: 0, touchesFrame: false, seed } : parts[root]!;
-		const end = endOf(run);
-		parts[run].area += end - seed;
-		parts[run].touchesFrame ||=
-			seed < widthPx || end > classes.length - widthPx || seed % widthPx === 0 || end % widthPx === 0;
-	}
-	return { starts, parts };
+	for (let run = 0; run < count; run++) earlier[run] = first(run);
+	return { starts, partOf: earlier };
 }
 
 /** Share of the largest part under which a part is no piece of a single garment: the two of a pair are alike. */
@@ -70,19 +61,37 @@ const LARGEST_HOLE = 0.002;
  * a map without clothes comes back as it is.
  */
 export function cleanedLabels(labels: LabelMap, photoKind: 'worn' | 'single'): Uint8Array {
-	const { classes } = labels;
-	const { starts, parts } = partsOf(labels);
-	const cloths = [...new Set(parts)].filter(({ isCloth }) => isCloth);
-	const largest = cloths.reduce((most, { area }) => Math.max(most, area), 0);
-	const clothesArea = cloths.reduce((sum, { area }) => sum + area, 0);
+	const { widthPx, classes } = labels;
+	const { starts, partOf } = runsOf(labels);
+	const areas = new Int32Array(partOf.length);
+	const touchesFrame = new Uint8Array(partOf.length);
+	let largest = 0;
+	let clothesArea = 0;
+	for (let run = 0; run < partOf.length; run++) {
+		const part = partOf[run]!;
+		const start = starts[run]!;
+		const end = starts[run + 1]!;
+		areas[part]! += end - start;
+		if (start < widthPx || end > classes.length - widthPx || start % widthPx === 0 || end % widthPx === 0)
+			touchesFrame[part] = 1;
+		if (!isClothes(classes[start]!)) continue;
+		clothesArea += end - start;
+		largest = Math.max(largest, areas[part]!);
+	}
 	const least = largest * (photoKind === 'single' ? LEAST_OF_SINGLE : LEAST_OF_WORN);
 	const cleaned = classes.slice();
-	for (const [run, { isCloth, area, touchesFrame, seed }] of parts.entries()) {
-		const end = starts[run + 1] ?? classes.length;
-		if (isCloth && area < least) cleaned.fill(BACKGROUND, starts[run], end);
-		if (isCloth || touchesFrame || area > clothesArea * LARGEST_HOLE) continue;
+	for (let run = 0; run < partOf.length; run++) {
+		const part = partOf[run]!;
+		const start = starts[run]!;
+		const end = starts[run + 1]!;
+		if (isClothes(classes[start]!)) {
+			if (areas[part]! < least) cleaned.fill(BACKGROUND, start, end);
+			continue;
+		}
+		if (touchesFrame[part] === 1 || areas[part]! > clothesArea * LARGEST_HOLE) continue;
 		// The pixel before a hole's first one, row by row, is cloth: a hole touches no frame.
-		for (let at = starts[run]!; at < end; at++) if (classes[at] === BACKGROUND) cleaned[at] = classes[seed - 1]!;
+		const around = classes[starts[part]! - 1]!;
+		for (let at = start; at < end; at++) if (classes[at] === BACKGROUND) cleaned[at] = around;
 	}
 	return cleaned;
 }

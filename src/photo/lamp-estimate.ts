@@ -116,8 +116,12 @@ function tally(pixels: Pixels, labels: LabelMap): Tally {
 	const grounds = new Uint32Array(room);
 	const places = new Uint32Array(room);
 	const light = new Float64Array(room);
-	let [seen, ground, lit] = [0, 0, 0];
-	let [red, green, blue] = [0, 0, 0];
+	let seen = 0;
+	let ground = 0;
+	let lit = 0;
+	let red = 0;
+	let green = 0;
+	let blue = 0;
 	for (let row = 0; row < heightPx; row += step) {
 		for (let column = 0; column < widthPx; column += step) {
 			const at = row * widthPx + column;

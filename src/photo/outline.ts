@@ -23,8 +23,11 @@ export type Outline = {
 	readonly kindGuesses: Reading['kindGuesses'];
 };
 
-const clothesArea = (areas: Uint32Array): number =>
-	areas.reduce((sum, area, label) => sum + (isClothes(label) ? area : 0), 0);
+function clothesArea(areas: Uint32Array): number {
+	let sum = 0;
+	for (let label = 0; label < areas.length; label++) if (isClothes(label)) sum += areas[label]!;
+	return sum;
+}
 
 function photoKindOf(parse: Parse, areas: Uint32Array): PhotoKind {
 	const clothes = clothesArea(areas);

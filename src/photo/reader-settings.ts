@@ -14,14 +14,15 @@ export const READER_ENVIRONMENT = {
 
 /**
  * The collector can be called so that the worker may clear up after each photo. New objects get a megabyte or two a thread: arrays of pixels lie
- * elsewhere, and by default each thread may keep 48 MB of garbage for no gain in time. Pictures come and go so fast that the collector goes through
- * all objects about once a photo: by four helping threads at once, as by default, that takes 40 ms of processor time and more, by the thread itself
- * less than half; and it waits until one and a half times what was in use has come on top, once in three photos (7 % more photos a second).
- * Waiting twice as long makes a reading 4 % cheaper and all processes together 50 MB larger, beyond the 400 MB that we allow them.
+ * elsewhere, and by default each thread may keep 48 MB of garbage for no gain in time. What a photo leaves is cleared up while it is new; going
+ * through all objects is done by the thread itself (by four helping threads at once, as by default, it takes more than twice the time) and seldom:
+ * the collector waits until one and a half times what was in use has come on top, and does not take little garbage for idleness, in which it
+ * would drop compiled code that the next photo needs (an eighth more time a photo). Idle threads are ended by the pool instead.
  */
 export const READER_FLAGS = [
 	'--expose-gc',
 	'--max-semi-space-size=1',
 	'--no-concurrent-marking',
 	'--heap-growing-percent=150',
+	'--no-memory-reducer',
 ] as const;

@@ -64,7 +64,7 @@ function startClusters(labs: Float32Array): Cluster[] {
 		maxIterations: 12,
 	});
 	const sizes = centres.map(() => 0);
-	for (const [cell, label] of labels.entries()) sizes[label]! += counts[cell]!;
+	for (let cell = 0; cell < labels.length; cell++) sizes[labels[cell]!]! += counts[cell]!;
 	const clusters = centres.map((lab, index) => ({ lab, members: new Uint32Array(sizes[index]!) }));
 	const filled = centres.map(() => 0);
 	for (let point = 0; point < cellOf.length; point++) {
@@ -119,8 +119,11 @@ const SHADOW_PART = 0.2;
 /** The colour of the lit part: the median of each coordinate over all but the darkest pixels. */
 function litColour(labs: Float32Array, members: Uint32Array): Lab65 {
 	const darkest = nthSmallest(along(0, labs, members), Math.floor(members.length * SHADOW_PART));
-	const lit = members.filter((member) => labs[member * 3]! >= darkest);
-	return [medianOf(along(0, labs, lit)), medianOf(along(1, labs, lit)), medianOf(along(2, labs, lit))];
+	const lit = new Uint32Array(members.length);
+	let count = 0;
+	for (let i = 0; i < members.length; i++) if (labs[members[i]! * 3]! >= darkest) lit[count++] = members[i]!;
+	const median = (axis: 0 | 1 | 2) => medianOf(along(axis, labs, lit.subarray(0, count)));
+	return [median(0), median(1), median(2)];
 }
 
 function swatchesOfSlot({ labs, slot, area }: ClothPixels, totalArea: number): RawSwatch[] {
