@@ -96,17 +96,19 @@ function edgesOf({ widthPx, rgb, inside }: ClothPicture, { left, top }: Place): 
 
 /** Mean colour of each line of a piece, lines one pixel apart from one side to the other, their mean taken off: RGB triples. */
 function profileOf({ widthPx, rgb, inside }: ClothPicture, { left, top }: Place, across: number): Float64Array {
-	const [c, s] = [Math.cos(across), Math.sin(across)];
+	const c = Math.cos(across);
+	const s = Math.sin(across);
 	const sums = new Float64Array(SIDE * 3);
 	const counts = new Uint32Array(SIDE);
 	const middle = (SIDE - 1) / 2;
 	for (let v = 0; v < SIDE; v++) {
-		for (let u = 0; u < SIDE; u++) {
+		for (let u = 0, at = (top + v) * widthPx + left; u < SIDE; u++, at++) {
 			const line = Math.round((u - middle) * c + (v - middle) * s + middle);
-			const at = (top + v) * widthPx + left + u;
 			if (line < 0 || line >= SIDE || !inside[at]) continue;
 			counts[line]!++;
-			for (let k = 0; k < 3; k++) sums[line * 3 + k]! += rgb[at * 3 + k]!;
+			sums[line * 3]! += rgb[at * 3]!;
+			sums[line * 3 + 1]! += rgb[at * 3 + 1]!;
+			sums[line * 3 + 2]! += rgb[at * 3 + 2]!;
 		}
 	}
 	const total = counts.reduce((sum, count) => sum + count, 0) || 1;

@@ -6,6 +6,9 @@ import { isClothes, type LabelMap, type Pixels } from './pixels.ts';
 /** Of 0..6: the quickest. Measured on thumbnails and cut-outs: a tenth more bytes than the next. */
 const WEBP_EFFORT = 0;
 
+/** Of 0..9: labels lie in large patches, and half the time of the usual level costs a kilobyte a photo. */
+const LABELS_LEVEL = 3;
+
 /** What stands behind transparent pixels in a JPEG: the page's mid-grey, on which all photos stand. */
 const GROUND = '#777777';
 
@@ -64,7 +67,10 @@ export async function derivedPictures(display: Pixels, analysis: Pixels, labels:
 			.resize(THUMB_SIDE_PX, THUMB_SIDE_PX, { fit: 'inside', withoutEnlargement: true })
 			.webp({ quality: 78, effort: WEBP_EFFORT })
 			.toBuffer(),
-		sharp(labels.classes, { raw }).toColourspace('b-w').png({ palette: false }).toBuffer(),
+		sharp(labels.classes, { raw })
+			.toColourspace('b-w')
+			.png({ palette: false, compressionLevel: LABELS_LEVEL })
+			.toBuffer(),
 		cutoutOf(analysis, labels),
 	]);
 	return { display: displayJpeg, thumb, labels: labelPng, ...(cutout ? { cutout } : {}) };

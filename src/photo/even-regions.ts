@@ -57,12 +57,12 @@ function gridOf(pixels: Pixels, labels: LabelMap): Grid {
 			let g = 0;
 			let b = 0;
 			let isFree = true;
-			for (let line = 0, at = corner; line < scale && isFree; line++, at += widthPx - scale) {
-				for (const end = at + scale; at < end; at++) {
-					isFree &&= classes[at] === BACKGROUND;
-					r += rgb[at * 3]!;
-					g += rgb[at * 3 + 1]!;
-					b += rgb[at * 3 + 2]!;
+			for (let line = 0, from = corner; line < scale && isFree; line++, from += widthPx) {
+				for (let at = from, end = from + scale; at < end; at++) if (classes[at] !== BACKGROUND) isFree = false;
+				for (let at = from * 3, end = (from + scale) * 3; at < end; at += 3) {
+					r += rgb[at]!;
+					g += rgb[at + 1]!;
+					b += rgb[at + 2]!;
 				}
 			}
 			if (!isFree) continue;

@@ -14,36 +14,44 @@ const loaded = (): Promise<InferenceSession> => {
 	return session;
 };
 
-/** Mean red, green, blue of the cloth, 0..1. */
-function meanColour({ rgb, inside }: ClothPicture): number[] {
-	const sums = [0, 0, 0];
-	let count = 0;
-	for (let at = 0; at < inside.length; at++) {
-		if (!inside[at]) continue;
-		count++;
-		for (let k = 0; k < 3; k++) sums[k]! += rgb[at * 3 + k]!;
-	}
-	return sums.map((sum) => sum / (255 * count));
-}
+/** Each byte as 0..1. */
+const SHARES = Float32Array.from({ length: 256 }, (_, byte) => byte / 255);
 
 /** Planes of red, green, blue, 0..1, and of cloth (1 = cloth), in the middle of sides filled up; outside the cloth its mean colour. */
-function planes(cloth: ClothPicture): Tensor {
+function planes({ widthPx, heightPx, rgb, inside }: ClothPicture): Tensor {
 	const filledUp = (side: number) => Math.ceil(side / STEP) * STEP;
-	const [width, height] = [filledUp(cloth.widthPx), filledUp(cloth.heightPx)];
+	const [width, height] = [filledUp(widthPx), filledUp(heightPx)];
 	const area = width * height;
 	const values = new Float32Array(4 * area);
-	for (const [k, value] of meanColour(cloth).entries()) values.fill(value, k * area, (k + 1) * area);
-	const start = ((height - cloth.heightPx) >> 1) * width + ((width - cloth.widthPx) >> 1);
-	for (let row = 0, at = 0; row < cloth.heightPx; row++) {
-		for (let column = 0; column < cloth.widthPx; column++, at++) {
-			if (!cloth.inside[at]) continue;
-			const to = start + row * width + column;
-			for (let k = 0; k < 3; k++) values[k * area + to] = cloth.rgb[at * 3 + k]! / 255;
-			values[3 * area + to] = 1;
+	const [red, green, blue, cloth] = [0, 1, 2, 3].map((k) => values.subarray(k * area, (k + 1) * area)) as Planes;
+	const start = ((height - heightPx) >> 1) * width + ((width - widthPx) >> 1);
+	let r = 0;
+	let g = 0;
+	let b = 0;
+	let count = 0;
+	for (let row = 0, at = 0; row < heightPx; row++) {
+		for (let to = start + row * width, end = to + widthPx; to < end; to++, at++) {
+			if (inside[at] !== 1) continue;
+			count++;
+			r += rgb[at * 3]!;
+			g += rgb[at * 3 + 1]!;
+			b += rgb[at * 3 + 2]!;
+			red[to] = SHARES[rgb[at * 3]!]!;
+			green[to] = SHARES[rgb[at * 3 + 1]!]!;
+			blue[to] = SHARES[rgb[at * 3 + 2]!]!;
+			cloth[to] = 1;
 		}
+	}
+	const all = 255 * count;
+	for (let to = 0; to < area; to++) {
+		if (cloth[to] === 1) continue;
+		red[to] = r / all;
+		green[to] = g / all;
+		blue[to] = b / all;
 	}
 	return new Tensor('float32', values, [1, 4, height, width]);
 }
+type Planes = [Float32Array, Float32Array, Float32Array, Float32Array];
 
 /** Scores of the pattern types, in the order of `PATTERN_TYPES`, for a cloth with some pixels inside. */
 export async function patternScores(cloth: ClothPicture): Promise<Float32Array> {

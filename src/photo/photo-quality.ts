@@ -22,18 +22,21 @@ const ROW_STEP = 2;
 export function photoQuality({ widthPx, heightPx, rgb }: Pixels, labels: LabelMap | null): PhotoQuality {
 	const brightness = new Uint32Array(256);
 	const steps = new Uint32Array(256);
-	let [count, clothes, clipped] = [0, 0, 0];
+	const classes = labels?.classes;
+	let count = 0;
+	let clothes = 0;
+	let clipped = 0;
 	for (let row = 0; row < heightPx; row += ROW_STEP) {
 		let before = rgb[row * widthPx * 3 + 1]!;
 		for (let at = row * widthPx, end = at + widthPx; at < end; at++) {
 			const r = rgb[at * 3]!;
 			const g = rgb[at * 3 + 1]!;
 			const b = rgb[at * 3 + 2]!;
-			// Cutting off what follows the point rounds: none is negative.
-			brightness[(0.2126 * r + 0.7152 * g + 0.0722 * b + 0.5) | 0]!++;
+			// In ten-thousandths, rounded: whole numbers take half the time.
+			brightness[((2126 * r + 7152 * g + 722 * b + 5000) / 10000) | 0]!++;
 			steps[Math.abs(g - before)]!++;
 			before = g;
-			if (labels !== null && !isClothes(labels.classes[at]!)) continue;
+			if (classes !== undefined && !isClothes(classes[at]!)) continue;
 			clothes++;
 			if (r >= BURNT || g >= BURNT || b >= BURNT) clipped++;
 		}

@@ -43,15 +43,23 @@ export function seenClasses(pixels: Pixels, { classes }: LabelMap): Uint8Array {
 	return classes.map((label, i) => (visible[i] === 1 ? label : TRANSPARENT));
 }
 
-/** Pixels of each mark, 0..255, counted run by run: like lies beside like. */
+/** Pixels of each mark, 0..255, counted four at a time where they are alike: like lies beside like. */
 export function areaByMark(marks: Uint8Array): Uint32Array {
 	const areas = new Uint32Array(256);
-	for (let at = 0; at < marks.length; ) {
-		const start = at;
-		const mark = marks[start]!;
-		while (at < marks.length && marks[at] === mark) at++;
-		areas[mark]! += at - start;
+	const aligned = marks.byteOffset % 4 === 0 ? marks : marks.slice();
+	const fours = new Uint32Array(aligned.buffer, aligned.byteOffset, aligned.length >> 2);
+	for (let i = 0; i < fours.length; i++) {
+		const four = fours[i]!;
+		const mark = four & 255;
+		if (four === (mark * 0x01010101) >>> 0) areas[mark]! += 4;
+		else {
+			areas[mark]!++;
+			areas[(four >>> 8) & 255]!++;
+			areas[(four >>> 16) & 255]!++;
+			areas[four >>> 24]!++;
+		}
 	}
+	for (let at = fours.length * 4; at < marks.length; at++) areas[marks[at]!]!++;
 	return areas;
 }
 
