@@ -8,9 +8,9 @@ export type EvenRegion = {
 	readonly lab: Lab65;
 	/** Share of the frame. */
 	readonly areaShare: number;
-	/** Its area as a share of the smallest turned rectangle around it, 0..1: 1 for a sheet of paper. */
+	/** Its area as a share of the smallest turned rectangle around it, 0..1: 1 for a sheet of paper; 0 where it touches the frame, beyond which it may go on. */
 	readonly fill: number;
-	/** Longer side by shorter side of that rectangle. */
+	/** Longer side by shorter side of that rectangle; 1 where it touches the frame. */
 	readonly aspect: number;
 	/** Root mean square of its pixels' distance from the mean colour (CIELAB, Euclid). */
 	readonly unevenness: number;
@@ -53,6 +53,7 @@ function gridOf(pixels: Pixels, labels: LabelMap): Grid {
 	for (let row = 0, cell = 0; row < height; row++) {
 		for (let column = 0; column < width; column++, cell++) {
 			const corner = (row * widthPx + column) * scale;
+			if (classes[corner] !== BACKGROUND) continue;
 			let r = 0;
 			let g = 0;
 			let b = 0;
@@ -159,6 +160,9 @@ function boundingRectangle(cells: Uint32Array, grid: Grid): { readonly area: num
 	return best;
 }
 
+/** The rectangle around a region that goes on beyond the frame. */
+const UNSEEN = { area: Number.POSITIVE_INFINITY, aspect: 1 };
+
 function regionOf(grid: Grid, cells: Uint32Array): EvenRegion {
 	const { width, height, labs, scale } = grid;
 	let [L, a, b, x, y, border, squares] = [0, 0, 0, 0, 0, 0, 0];
@@ -174,7 +178,7 @@ function regionOf(grid: Grid, cells: Uint32Array): EvenRegion {
 	}
 	const lab: Lab65 = [L / cells.length, a / cells.length, b / cells.length];
 	for (const cell of cells) squares += squared(labs, cell * 3, lab[0], lab[1], lab[2]);
-	const { area, aspect } = boundingRectangle(cells, grid);
+	const { area, aspect } = border > 0 ? UNSEEN : boundingRectangle(cells, grid);
 	return {
 		lab,
 		areaShare: cells.length / (width * height),
