@@ -1,13 +1,18 @@
 """The parser that ships as a PyTorch network again: its batch normalisation is folded into the convolutions."""
 
+import pathlib
+import sys
+
 import numpy as np
 import onnx
 import torch
-from onnx import numpy_helper
 from torch import nn
 
 from data import HEIGHT, WIDTH
 from network import Parser
+
+sys.path.append(str(pathlib.Path(__file__).parents[2] / "training"))
+from few_bits import in_floats  # noqa: E402
 
 
 def folded_parser(size="student"):
@@ -21,21 +26,10 @@ def folded_parser(size="student"):
     return network
 
 
-def _tensors(graph):
-    """Arrays by name, the packed ones unpacked (see export.py)."""
-    values = {tensor.name: numpy_helper.to_array(tensor) for tensor in graph.initializer}
-    for node in graph.node:
-        if node.op_type == "Cast" and node.input[0] in values:
-            values[node.output[0]] = values[node.input[0]].astype("float32")
-        elif node.op_type == "Mul" and all(name in values for name in node.input):
-            values[node.output[0]] = values[node.input[0]] * values[node.input[1]]
-    return values
-
-
 def load_onnx(path, size="student"):
     """The network of an ONNX file written by export.py. Its layers come in the order in which the network uses them."""
     graph = onnx.load(path).graph
-    values = _tensors(graph)
+    values = in_floats(graph)
     stored = [node for node in graph.node if node.op_type in ("Conv", "Gemm")]
     network = folded_parser(size).eval()
     used = []
