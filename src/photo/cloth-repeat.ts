@@ -75,7 +75,7 @@ function edgesOf({ widthPx, rgb, inside }: ClothPicture, { left, top }: Place): 
 			}
 			const strength = xx + yy;
 			if (strength === 0) continue;
-			// Cosine and sine of twice the gradient's angle by how far it runs one way, then of four times.
+			// Cosine and sine of twice the gradient's angle, then of four times.
 			const c = (xx - yy) / strength;
 			const s = (2 * xy) / strength;
 			const square = c * c + s * s;

@@ -14,6 +14,8 @@ const loaded = (): Promise<InferenceSession> => {
 	return session;
 };
 
+type Planes = [red: Float32Array, green: Float32Array, blue: Float32Array, cloth: Float32Array];
+
 /** Each byte as 0..1. */
 const SHARES = Float32Array.from({ length: 256 }, (_, byte) => byte / 255);
 
@@ -51,7 +53,6 @@ function planes({ widthPx, heightPx, rgb, inside }: ClothPicture): Tensor {
 	}
 	return new Tensor('float32', values, [1, 4, height, width]);
 }
-type Planes = [Float32Array, Float32Array, Float32Array, Float32Array];
 
 /** Scores of the pattern types, in the order of `PATTERN_TYPES`, for a cloth with some pixels inside. */
 export async function patternScores(cloth: ClothPicture): Promise<Float32Array> {

@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { greedySeeds } from '../../src/colour/cluster-seeds.ts';
+
+/** A fixed sequence of numbers 0..1 (Lehmer's generator, Park and Miller 1988: multiplier 16807, modulus 2^31 - 1). */
+function numbers(seed: number): () => number {
+	let state = seed;
+	return () => {
+		state = (state * 16807) % 2147483647;
+		return state / 2147483647;
+	};
+}
+
+/** Points on a grid, so that several lie at one place and costs tie. */
+function cloud(seed: number, count: number, steps: number) {
+	const next = numbers(seed);
+	return {
+		points: Float64Array.from({ length: count * 3 }, () => Math.floor(next() * steps)),
+		weights: Float64Array.from({ length: count }, () => 1 + Math.floor(next() * 4)),
+	};
+}
+
+/** Arthur and Vassilvitskii's greedy rule (2007) without chance, word for word: every point tried each time, the first of the best taken. */
+function byTryingAll(points: Float64Array, weights: Float64Array, k: number, first: number): number[] {
+	const squared = (one: number, other: number) =>
+		[0, 1, 2].reduce((sum, axis) => sum + (points[one * 3 + axis]! - points[other * 3 + axis]!) ** 2, 0);
+	const costOf = (seeds: readonly number[]) =>
+		weights.reduce((sum, weight, i) => sum + weight * Math.min(...seeds.map((seed) => squared(i, seed))), 0);
+	const seeds = [first];
+	while (seeds.length < k && costOf(seeds) > 0) {
+		const costs = Array.from(weights, (_, candidate) => costOf([...seeds, candidate]));
+		seeds.push(costs.indexOf(Math.min(...costs)));
+	}
+	return seeds;
+}
+
+describe('greedy seeds', () => {
+	it.each([
+		[1, 40, 4],
+		[2, 80, 12],
+		[3, 120, 100],
+		[4, 25, 2],
+	])('are those that trying all points gives (cloud %i: %i points on %i steps)', (seed, count, steps) => {
+		const { points, weights } = cloud(seed, count, steps);
+		const seeds = greedySeeds(points, weights, 8);
+		expect(seeds).toEqual(byTryingAll(points, weights, 8, seeds[0]!));
+	});
+});
