@@ -1,5 +1,6 @@
 import { deltaE2000Of } from './delta-e-many.ts';
-import { medianOf } from './median.ts';
+import type { Lab65 } from './lab65.ts';
+import { medianLab } from './median-lab.ts';
 
 /** A picture as CIELAB triples, row by row. */
 export type LabPicture = { readonly labs: Float32Array; readonly width: number; readonly height: number };
@@ -22,14 +23,16 @@ const COSTLIEST = 255;
 const TAP_RADIUS = 2;
 
 /** Median of each CIELAB axis in the square around a point, cut at the picture's border. */
-function colourAround({ labs, width, height }: LabPicture, x: number, y: number): readonly [number, number, number] {
-	const axes: [number[], number[], number[]] = [[], [], []];
-	for (let row = Math.max(0, y - TAP_RADIUS); row <= Math.min(height - 1, y + TAP_RADIUS); row++) {
-		for (let column = Math.max(0, x - TAP_RADIUS); column <= Math.min(width - 1, x + TAP_RADIUS); column++) {
-			for (const [axis, values] of axes.entries()) values.push(labs[(row * width + column) * 3 + axis]!);
-		}
+function colourAround({ labs, width, height }: LabPicture, x: number, y: number): Lab65 {
+	const [top, bottom] = [Math.max(0, y - TAP_RADIUS), Math.min(height - 1, y + TAP_RADIUS)];
+	const [left, right] = [Math.max(0, x - TAP_RADIUS), Math.min(width - 1, x + TAP_RADIUS)];
+	const count = (right - left + 1) * 3;
+	const around = new Float32Array((bottom - top + 1) * count);
+	for (let row = top; row <= bottom; row++) {
+		const from = (row * width + left) * 3;
+		around.set(labs.subarray(from, from + count), (row - top) * count);
 	}
-	return [medianOf(axes[0]), medianOf(axes[1]), medianOf(axes[2])];
+	return medianLab(around);
 }
 
 /**

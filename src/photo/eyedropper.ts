@@ -1,6 +1,6 @@
 import { labFromPixels } from '../colour/lab-pixels.ts';
 import type { Lab65 } from '../colour/lab65.ts';
-import { medianOf } from '../colour/median.ts';
+import { medianLab } from '../colour/median-lab.ts';
 import type { Pixels } from './pixels.ts';
 
 /** Half the side of the patch that a point stands for, as a share of the longest side. */
@@ -27,9 +27,9 @@ export function patchColour(pixels: Pixels, x: number, y: number): Lab65 {
 		{ length: labs.length / 3 },
 		(_, i) => [labs[i * 3]!, labs[i * 3 + 1]!, labs[i * 3 + 2]!] as const,
 	);
-	const middle = [0, 1, 2].map((axis) => medianOf(points.map((point) => point[axis]!)));
+	const middle = medianLab(labs);
 	const distance = (point: readonly number[]) =>
-		Math.hypot(point[0]! - middle[0]!, point[1]! - middle[1]!, point[2]! - middle[2]!);
+		Math.hypot(point[0]! - middle[0], point[1]! - middle[1], point[2]! - middle[2]);
 	const kept = points
 		.sort((a, b) => distance(a) - distance(b))
 		.slice(0, Math.max(1, Math.ceil(points.length * KEPT_SHARE)));

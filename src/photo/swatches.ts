@@ -1,6 +1,7 @@
 import { clusterLab } from '../colour/cluster.ts';
 import type { Lab65 } from '../colour/lab65.ts';
-import { medianOf, nthSmallest } from '../colour/median.ts';
+import { nthSmallest } from '../colour/median.ts';
+import { medianLab } from '../colour/median-lab.ts';
 import type { Slot } from '../wardrobe/slot.ts';
 import type { ClothPixels } from './cloth-pixels.ts';
 import { isOneCloth } from './one-cloth.ts';
@@ -106,24 +107,24 @@ function meanOf(labs: Float32Array, members: Uint32Array): Lab65 {
 	return [L / members.length, a / members.length, b / members.length];
 }
 
-/** One coordinate of some of the pixels. */
-function along(axis: 0 | 1 | 2, labs: Float32Array, members: Uint32Array): Float32Array {
-	const values = new Float32Array(members.length);
-	for (let i = 0; i < values.length; i++) values[i] = labs[members[i]! * 3 + axis]!;
-	return values;
-}
-
 /** Share of a cloth's darkest pixels that are left out of its colour: shadow only darkens. */
 const SHADOW_PART = 0.2;
 
 /** The colour of the lit part: the median of each coordinate over all but the darkest pixels. */
 function litColour(labs: Float32Array, members: Uint32Array): Lab65 {
-	const darkest = nthSmallest(along(0, labs, members), Math.floor(members.length * SHADOW_PART));
-	const lit = new Uint32Array(members.length);
-	let count = 0;
-	for (let i = 0; i < members.length; i++) if (labs[members[i]! * 3]! >= darkest) lit[count++] = members[i]!;
-	const median = (axis: 0 | 1 | 2) => medianOf(along(axis, labs, lit.subarray(0, count)));
-	return [median(0), median(1), median(2)];
+	const lightness = new Float64Array(members.length);
+	for (let i = 0; i < members.length; i++) lightness[i] = labs[members[i]! * 3]!;
+	const darkest = nthSmallest(lightness, Math.floor(members.length * SHADOW_PART));
+	const lit = new Float32Array(members.length * 3);
+	let end = 0;
+	for (let i = 0; i < members.length; i++) {
+		const from = members[i]! * 3;
+		if (labs[from]! < darkest) continue;
+		lit[end++] = labs[from]!;
+		lit[end++] = labs[from + 1]!;
+		lit[end++] = labs[from + 2]!;
+	}
+	return medianLab(lit.subarray(0, end));
 }
 
 function swatchesOfSlot({ labs, slot, area }: ClothPixels, totalArea: number): RawSwatch[] {
