@@ -6,16 +6,14 @@
  * Reads FOLDER and the folders in it; writes OUT/sheet-01.jpg and so on, 25 tiles a sheet (photo, outline with the rest dimmed, swatches as
  * wide as their share, what it was taken for) and OUT/tiles.csv. --count takes so many, evenly from all.
  */
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import sharp, { type OverlayOptions } from 'sharp';
 import { hexFromLab } from '../../src/colour/lab65.ts';
-import { decodePhoto } from '../../src/photo/decode.ts';
-import { outlineOf } from '../../src/photo/outline.ts';
-import { parsePhoto } from '../../src/photo/parser.ts';
 import { isClothes, type LabelMap, type Pixels } from '../../src/photo/pixels.ts';
 import { readPhoto } from '../../src/photo/read-photo.ts';
+import { outlinedPhoto } from '../outlined-photo.ts';
 
 const USAGE = 'Usage: node --import tsx bench/parser/contact-sheet.ts FOLDER OUT [--count N]';
 const COLUMNS = 5;
@@ -63,16 +61,14 @@ const caption = (text: string): Promise<Buffer> =>
 
 /** One tile's pictures at (left, top), and its line of the table. */
 async function tile(path: string, place: number, left: number, top: number) {
-	const bytes = readFileSync(path);
-	const photo = await decodePhoto(bytes);
-	const reading = await readPhoto(bytes);
-	if (!photo.ok || !reading.ok) throw new Error(`Expected a photo that can be read; received ${path}.`);
-	const outline = await outlineOf(photo.analysis, await parsePhoto(photo.analysis), {});
+	const { analysis, outline } = await outlinedPhoto(path);
+	const reading = await readPhoto(path);
+	if (!reading.ok) throw new Error(`${path}: ${reading.message}`);
 	const { kindGuesses, photoKind, swatches } = reading.reading;
 	const guesses = kindGuesses.slice(0, 2).map(({ kind, probability }) => `${kind} ${Math.round(probability * 100)}%`);
 	const overlays: OverlayOptions[] = [
-		{ input: await fitted(photo.analysis.rgb, photo.analysis), left, top },
-		{ input: await fitted(outlined(photo.analysis, outline.labels), photo.analysis), left: left + PICTURE.width, top },
+		{ input: await fitted(analysis.rgb, analysis), left, top },
+		{ input: await fitted(outlined(analysis, outline.labels), analysis), left: left + PICTURE.width, top },
 		{
 			input: await caption(`${place} ${photoKind} ${guesses.join(', ')}`),
 			left,

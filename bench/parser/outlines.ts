@@ -5,13 +5,11 @@
  *
  * For each FOLDER/KIND/NAME.jpg writes OUT/KIND_NAME.png, as large as the photo: 255 = clothes, 0 = not.
  */
-import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { decodePhoto } from '../../src/photo/decode.ts';
-import { outlineOf } from '../../src/photo/outline.ts';
-import { parsePhoto } from '../../src/photo/parser.ts';
 import { isClothes } from '../../src/photo/pixels.ts';
+import { outlinedPhoto } from '../outlined-photo.ts';
 
 const [folder, out, ...rest] = process.argv.slice(2);
 if (!folder || !out || rest.length > 0) {
@@ -23,10 +21,8 @@ if (!folder || !out || rest.length > 0) {
 mkdirSync(out, { recursive: true });
 const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => /\.(jpe?g|png)$/i.test(name));
 for (const name of names.sort()) {
-	const photo = await decodePhoto(readFileSync(join(folder, name)));
-	if (!photo.ok) throw new Error(`${photo.message} (${name})`);
-	const { labels } = await outlineOf(photo.analysis, await parsePhoto(photo.analysis), {});
-	const { widthPx: width, heightPx: height, classes } = labels;
+	const { outline } = await outlinedPhoto(join(folder, name));
+	const { widthPx: width, heightPx: height, classes } = outline.labels;
 	await sharp(
 		classes.map((label) => (isClothes(label) ? 255 : 0)),
 		{ raw: { width, height, channels: 1 } },

@@ -13,12 +13,10 @@ import { parseArgs } from 'node:util';
 import sharp from 'sharp';
 import { type ClothPicture, clothPicture } from '../../src/photo/cloth-picture.ts';
 import { clothPixels, insideClothes } from '../../src/photo/cloth-pixels.ts';
-import { decodePhoto } from '../../src/photo/decode.ts';
-import { outlineOf } from '../../src/photo/outline.ts';
-import { parsePhoto } from '../../src/photo/parser.ts';
 import { CLOTH_SIDE } from '../../src/photo/pattern.ts';
 import { visiblePixels } from '../../src/photo/pixels.ts';
 import { SLOTS } from '../../src/wardrobe/slot.ts';
+import { outlinedPhoto } from '../outlined-photo.ts';
 
 const USAGE = 'Usage: node --import tsx bench/pattern/cut-out.ts LABELS.csv FOLDER OUT | --renders FOLDER OUT';
 
@@ -38,10 +36,7 @@ async function write(path: string, cloth: ClothPicture | null): Promise<void> {
 
 /** The largest piece of clothing of a photo; all of the photo where no clothes are seen. */
 async function largestCloth(path: string): Promise<ClothPicture | null> {
-	const photo = await decodePhoto(readFileSync(path));
-	if (!photo.ok) throw new Error(`${path}: ${photo.message}`);
-	const { analysis } = photo;
-	const outline = await outlineOf(analysis, await parsePhoto(analysis), {});
+	const { analysis, outline } = await outlinedPhoto(path);
 	if (outline.photoKind === 'scene') return clothPicture(analysis, visiblePixels(analysis), 1, CLOTH_SIDE);
 	const inside = insideClothes(outline.labels);
 	const [largest] = clothPixels(analysis, inside).sort((a, b) => b.area - a.area);
