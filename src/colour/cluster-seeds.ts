@@ -104,16 +104,16 @@ export function greedySeeds(points: Float64Array, weights: Float64Array, k: numb
 		let best = -1;
 		let lowest = Number.POSITIVE_INFINITY;
 		const candidates = candidatesOf(cost, total);
-		const tryOut = (candidate: number) => {
-			if ((total - mostSaved[candidate]!) * ROUNDING > lowest) return;
+		// First the one that rules out most others.
+		candidates.unshift(mostPromising(candidates, mostSaved));
+		for (const candidate of candidates) {
+			if (candidate === best || (total - mostSaved[candidate]!) * ROUNDING > lowest) continue;
 			const left = costWith(points, weights, cost, candidate);
 			mostSaved[candidate] = total - left;
-			if (left > lowest || (left === lowest && candidate > best)) return;
+			if (left > lowest || (left === lowest && candidate > best)) continue;
 			lowest = left;
 			best = candidate;
-		};
-		tryOut(mostPromising(candidates, mostSaved));
-		for (const candidate of candidates) tryOut(candidate);
+		}
 		seeds.push(best);
 		for (let i = 0; i < cost.length; i++) cost[i] = Math.min(cost[i]!, weights[i]! * squared(points, i, best));
 	}

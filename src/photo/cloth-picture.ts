@@ -18,8 +18,7 @@ export type ClothPicture = {
  * folds and weave are about as large in every photo. Null where no pixel has the mark.
  */
 export function clothPicture(pixels: Pixels, marks: Uint8Array, wanted: number, side: number): ClothPicture | null {
-	const { widthPx: pictureWidth, rgb: picture } = pixels;
-	const bounds = boxAround(marks, pictureWidth, (mark) => mark === wanted);
+	const bounds = boxAround(marks, pixels.widthPx, (mark) => mark === wanted);
 	if (!bounds) return null;
 	const scale = Math.max(1, Math.max(bounds.width, bounds.height) / side);
 	const widthPx = Math.max(1, Math.floor(bounds.width / scale));
@@ -40,10 +39,10 @@ export function clothPicture(pixels: Pixels, marks: Uint8Array, wanted: number, 
 			let b = 0;
 			let isCloth = 1;
 			for (let v = v0; v < v1; v++) {
-				for (let at = v * pictureWidth + u0, end = at + across; at < end; at++) {
-					r += picture[at * 3]!;
-					g += picture[at * 3 + 1]!;
-					b += picture[at * 3 + 2]!;
+				for (let at = v * pixels.widthPx + u0, end = at + across; at < end; at++) {
+					r += pixels.rgb[at * 3]!;
+					g += pixels.rgb[at * 3 + 1]!;
+					b += pixels.rgb[at * 3 + 2]!;
 					if (marks[at] !== wanted) isCloth = 0;
 				}
 			}

@@ -22,10 +22,7 @@ const ROW_STEP = 2;
 export function photoQuality({ widthPx, heightPx, rgb }: Pixels, labels: LabelMap | null): PhotoQuality {
 	const brightness = new Uint32Array(256);
 	const steps = new Uint32Array(256);
-	const classes = labels?.classes;
-	let count = 0;
-	let clothes = 0;
-	let clipped = 0;
+	let [count, clothes, clipped] = [0, 0, 0];
 	for (let row = 0; row < heightPx; row += ROW_STEP) {
 		let before = rgb[row * widthPx * 3 + 1]!;
 		for (let at = row * widthPx, end = at + widthPx; at < end; at++) {
@@ -36,7 +33,7 @@ export function photoQuality({ widthPx, heightPx, rgb }: Pixels, labels: LabelMa
 			brightness[((2126 * r + 7152 * g + 722 * b + 5000) / 10000) | 0]!++;
 			steps[Math.abs(g - before)]!++;
 			before = g;
-			if (classes !== undefined && !isClothes(classes[at]!)) continue;
+			if (labels !== null && !isClothes(labels.classes[at]!)) continue;
 			clothes++;
 			if (r >= BURNT || g >= BURNT || b >= BURNT) clipped++;
 		}
