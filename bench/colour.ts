@@ -8,7 +8,7 @@ import { labFromPixels } from '../src/colour/lab-pixels.ts';
 import { labFromSrgb8 } from '../src/colour/lab65.ts';
 import { colourName } from '../src/colour/name.ts';
 import { regionCosts } from '../src/colour/region.ts';
-import { seededRandom } from '../src/wardrobe/seeded-random.ts';
+import { seededRandom } from '../src/wardrobe/words/seeded-random.ts';
 import { medianMs, type Table } from './table.ts';
 
 const RUNS = 7;

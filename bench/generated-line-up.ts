@@ -1,7 +1,8 @@
-import { type LineUpProblem, lineUpProblemOf } from '../src/wardrobe/line-up-problem.ts';
-import type { Quotas } from '../src/wardrobe/season.ts';
-import { seededRandom } from '../src/wardrobe/seeded-random.ts';
-import { SLOTS, type Slot } from '../src/wardrobe/slot.ts';
+import type { LineUpProblem } from '../src/wardrobe/line-up/line-up-choices.ts';
+import { lineUpProblemOf } from '../src/wardrobe/line-up/line-up-problem.ts';
+import type { Quotas } from '../src/wardrobe/words/season.ts';
+import { seededRandom } from '../src/wardrobe/words/seeded-random.ts';
+import { SLOTS, type Slot } from '../src/wardrobe/words/slot.ts';
 
 /** Quotas of a set of 33. */
 const QUOTAS: Quotas = { top: 10, outer: 4, bottom: 6, full: 3, legwear: 3, shoes: 4, accessory: 3 };

@@ -1,11 +1,11 @@
 import type { Lab65 } from '../src/colour/lab65.ts';
 import { colourName } from '../src/colour/name.ts';
-import type { Garment } from '../src/wardrobe/garment.ts';
-import { KIND_NAMES, slotOfKind } from '../src/wardrobe/kind.ts';
-import { newGarment } from '../src/wardrobe/new-garment.ts';
-import type { Reading, Swatch } from '../src/wardrobe/reading.ts';
-import { seededRandom } from '../src/wardrobe/seeded-random.ts';
-import type { Slot } from '../src/wardrobe/slot.ts';
+import type { Garment } from '../src/wardrobe/words/garment.ts';
+import { KIND_NAMES, slotOfKind } from '../src/wardrobe/words/kind.ts';
+import { newGarment } from '../src/wardrobe/words/new-garment.ts';
+import type { Reading, Swatch } from '../src/wardrobe/words/reading.ts';
+import { seededRandom } from '../src/wardrobe/words/seeded-random.ts';
+import type { Slot } from '../src/wardrobe/words/slot.ts';
 
 /** A colour as clothes have them: three in five near grey, the rest anywhere up to a chroma of 60. */
 function aClothColour(random: () => number): Lab65 {

@@ -1,4 +1,4 @@
-import { bestSet, greedySet } from '../src/wardrobe/line-up-search.ts';
+import { bestSet, greedySet } from '../src/wardrobe/line-up/line-up-search.ts';
 import { generatedLineUp } from './generated-line-up.ts';
 import type { Row, Table } from './table.ts';
 

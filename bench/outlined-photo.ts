@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { decodePhoto } from '../src/photo/decode.ts';
-import { type Outline, outlineOf } from '../src/photo/outline.ts';
-import { parsePhoto } from '../src/photo/parser.ts';
-import type { Pixels } from '../src/photo/pixels.ts';
+import { decodePhoto } from '../src/photo/file/decode.ts';
+import { type Outline, outlineOf } from '../src/photo/networks/outline/outline.ts';
+import { parsePhoto } from '../src/photo/networks/outline/parser.ts';
+import type { Pixels } from '../src/reading/pixels.ts';
 
 /** A photo as the program analyses it, and the outline that it draws. Throws where the photo cannot be read. */
 export async function outlinedPhoto(path: string): Promise<{ analysis: Pixels; outline: Outline }> {

@@ -4,11 +4,11 @@ import { extractColors } from 'extract-colors';
 import { Vibrant } from 'node-vibrant/node';
 import sharp from 'sharp';
 import { medianOf } from '../src/colour/median.ts';
-import { type DecodedPhoto, decodePhoto } from '../src/photo/decode.ts';
-import { derivedPictures } from '../src/photo/derived-pictures.ts';
-import { DISPLAY_SIDE_PX } from '../src/photo/limits.ts';
-import { parsePhoto } from '../src/photo/parser.ts';
-import read from '../src/photo/worker.ts';
+import { type DecodedPhoto, decodePhoto } from '../src/photo/file/decode.ts';
+import { derivedPictures } from '../src/photo/file/derived-pictures.ts';
+import { DISPLAY_SIDE_PX } from '../src/photo/file/limits.ts';
+import { parsePhoto } from '../src/photo/networks/outline/parser.ts';
+import read from '../src/photo/readers/worker.ts';
 import { timed } from './table.ts';
 
 /** What can be done with a photo here, in a process of its own: nothing, one reading after the other (for its peak of memory), or every step in turn. */

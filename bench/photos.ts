@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { READER_ENVIRONMENT, READER_FLAGS } from '../src/photo/reader-settings.ts';
+import { READER_ENVIRONMENT, READER_FLAGS } from '../src/photo/readers/reader-settings.ts';
 import type { CaseAnswer, CaseName, PeerName } from './photo-case.ts';
 import { phoneSized, SIZES, type SizeName, type Weight } from './sample-photos.ts';
 import type { Row, Table } from './table.ts';

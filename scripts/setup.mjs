@@ -84,6 +84,7 @@ const pageSources = [
 	...filesBelow('web'),
 	...filesBelow('src/colour'),
 	...filesBelow('src/wardrobe'),
+	...filesBelow('src/reading'),
 	'vite.config.ts',
 	'vite.pocket.config.ts',
 ];

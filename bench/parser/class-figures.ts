@@ -1,4 +1,4 @@
-import { CLASSES, isClothes } from '../../src/photo/pixels.ts';
+import { CLASSES, isClothes } from '../../src/reading/pixels.ts';
 
 /** Counts of pixels by true class and by the class they were taken for. */
 export type Confusion = Float64Array;

@@ -11,8 +11,8 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import sharp, { type OverlayOptions } from 'sharp';
 import { hexFromLab } from '../../src/colour/lab65.ts';
-import { isClothes, type LabelMap, type Pixels } from '../../src/photo/pixels.ts';
 import { readPhoto } from '../../src/photo/read-photo.ts';
+import { isClothes, type LabelMap, type Pixels } from '../../src/reading/pixels.ts';
 import { outlinedPhoto } from '../outlined-photo.ts';
 
 const USAGE = 'Usage: node --import tsx bench/parser/contact-sheet.ts FOLDER OUT [--count N]';

@@ -1,4 +1,4 @@
-import type { Pixels } from '../../src/photo/pixels.ts';
+import type { Pixels } from '../../src/reading/pixels.ts';
 import type { LabelledPhoto } from './labelled-folder.ts';
 
 /** Where a photo's pixel (x, y) comes from in a source of the same size; null = from nowhere, the neighbour's frame or the ground. */

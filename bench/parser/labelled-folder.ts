@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { CLASSES, type LabelMap, type Pixels } from '../../src/photo/pixels.ts';
+import { CLASSES, type LabelMap, type Pixels } from '../../src/reading/pixels.ts';
 
 /** A photo with the class of every pixel, as somebody marked it. */
 export type LabelledPhoto = { readonly name: string; readonly pixels: Pixels; readonly truth: LabelMap };

@@ -3,13 +3,13 @@
  *
  *     node --import tsx bench/parser/main.ts FOLDER [--split NAME] [--crops]
  *
- * FOLDER holds photo/NAME.jpg, label/NAME.png (grey value = class, in the order of src/photo/pixels.ts) and, for --split, an index.json with
+ * FOLDER holds photo/NAME.jpg, label/NAME.png (grey value = class, in the order of src/reading/pixels.ts) and, for --split, an index.json with
  * lists of names. --crops adds the same people off centre, cut by the frame, small, and two to a picture.
  */
 import { parseArgs } from 'node:util';
-import { outlineOf } from '../../src/photo/outline.ts';
-import { parsePhoto } from '../../src/photo/parser.ts';
-import { CLASSES } from '../../src/photo/pixels.ts';
+import { outlineOf } from '../../src/photo/networks/outline/outline.ts';
+import { parsePhoto } from '../../src/photo/networks/outline/parser.ts';
+import { CLASSES } from '../../src/reading/pixels.ts';
 import { type Row, type Table, textOfTable } from '../table.ts';
 import { classFigures, countPixels, emptyConfusion } from './class-figures.ts';
 import { CROPS } from './crops.ts';

@@ -8,7 +8,7 @@
 import { mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { isClothes } from '../../src/photo/pixels.ts';
+import { isClothes } from '../../src/reading/pixels.ts';
 import { outlinedPhoto } from '../outlined-photo.ts';
 
 const [folder, out, ...rest] = process.argv.slice(2);

@@ -1,9 +1,9 @@
 import { clusterLab } from '../../src/colour/cluster.ts';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
-import { clothPixels, framePixels, insideClothes, sampleOf } from '../../src/photo/cloth-pixels.ts';
-import { isClothes, type LabelMap, type Pixels } from '../../src/photo/pixels.ts';
-import { type Shade, shadesOf } from '../../src/photo/shades.ts';
-import { earthMoversDistance } from '../../src/wardrobe/transport.ts';
+import { isClothes, type LabelMap, type Pixels } from '../../src/reading/pixels.ts';
+import { clothPixels, framePixels, insideClothes, sampleOf } from '../../src/reading/swatches/cloth-pixels.ts';
+import { type Shade, shadesOf } from '../../src/reading/swatches/shades.ts';
+import { earthMoversDistance } from '../../src/wardrobe/gaps/transport.ts';
 
 /** Shades a palette is made of here: the more, the nearer to the pixels themselves. */
 const SHADES = 6;

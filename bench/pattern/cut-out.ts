@@ -11,11 +11,11 @@ import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import sharp from 'sharp';
-import { type ClothPicture, clothPicture } from '../../src/photo/cloth-picture.ts';
-import { clothPixels, insideClothes } from '../../src/photo/cloth-pixels.ts';
-import { CLOTH_SIDE } from '../../src/photo/pattern.ts';
-import { visiblePixels } from '../../src/photo/pixels.ts';
-import { SLOTS } from '../../src/wardrobe/slot.ts';
+import { CLOTH_SIDE } from '../../src/photo/networks/pattern/pattern.ts';
+import { visiblePixels } from '../../src/reading/pixels.ts';
+import { type ClothPicture, clothPicture } from '../../src/reading/swatches/cloth-picture.ts';
+import { clothPixels, insideClothes } from '../../src/reading/swatches/cloth-pixels.ts';
+import { SLOTS } from '../../src/wardrobe/words/slot.ts';
 import { outlinedPhoto } from '../outlined-photo.ts';
 
 const USAGE = 'Usage: node --import tsx bench/pattern/cut-out.ts LABELS.csv FOLDER OUT | --renders FOLDER OUT';

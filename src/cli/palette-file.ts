@@ -1,5 +1,5 @@
 import type { Lab65 } from '../colour/lab65.ts';
-import type { Palette, PaletteColour, PaletteRole } from '../wardrobe/palette-colour.ts';
+import type { Palette, PaletteColour, PaletteRole } from '../wardrobe/words/palette-colour.ts';
 
 const ROLES: readonly PaletteRole[] = ['base', 'main', 'accent'];
 

@@ -1,4 +1,4 @@
-import { createReaderPool, type ReadOptions, type ReadResult } from '../photo/pool.ts';
+import { createReaderPool, type ReadOptions, type ReadResult } from '../photo/readers/pool.ts';
 
 export type NamedResult = { readonly photo: string; readonly result: ReadResult };
 

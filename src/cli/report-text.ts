@@ -1,4 +1,4 @@
-import type { Report } from '../wardrobe/report.ts';
+import type { Report } from '../wardrobe/season/report.ts';
 import { textOfPalette } from './commands/palette.ts';
 
 const heading = (text: string) => `\n${text}\n${'-'.repeat(text.length)}`;

@@ -154,3 +154,7 @@ export function deltaE2000Matrix(one: Float64Array, other: Float64Array): Float6
 	for (let row = 0; row < rows; row++) writeRow(one, row * 3, other, chromas, result, row * columns);
 	return result;
 }
+
+/** CIEDE2000 of two colours (weights 1); the same figure as {@link deltaE2000Of}. */
+export const distanceBetween = (one: Lab65, other: Lab65): number =>
+	deltaE2000Of(one[0], one[1], one[2], other[0], other[1], other[2]);

@@ -1,7 +1,7 @@
 import type { Image, ImageData } from '@vibrant/image';
 import { labFromSrgb8 } from '../colour/lab65.ts';
-import type { Pixels } from './pixels.ts';
-import type { RawSwatch } from './swatches.ts';
+import type { Pixels } from '../reading/pixels.ts';
+import type { RawSwatch } from '../reading/swatches/swatches.ts';
 
 /** Colours of a scene: as many as a photo adds to a palette. */
 const SCENE_COLOURS = 8;

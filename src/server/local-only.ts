@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import { UserError } from './errors.ts';
+import { UserError } from '../app/errors.ts';
 
 const LOOPBACK_NAMES = new Set(['localhost', '127.0.0.1', '[::1]']);
 

@@ -1,14 +1,14 @@
 import { randomUUID } from 'node:crypto';
-import { createReaderPool, readerThreads } from '../photo/pool.ts';
+import { createEventHub } from '../app/events.ts';
+import { createPhotoJobs } from '../app/photo-jobs.ts';
+import { followSameLight } from '../app/same-light-jobs.ts';
+import type { Services } from '../app/services.ts';
+import { createSharing } from '../app/sharing.ts';
+import { suggestFromPhotos } from '../app/suggest-from-photos.ts';
+import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
 import { writeBackup } from '../store/backup.ts';
 import { openHome } from '../store/open-home.ts';
 import { buildApp } from './app.ts';
-import { createEventHub } from './events.ts';
-import { createPhotoJobs } from './photo-jobs.ts';
-import { followSameLight } from './same-light-jobs.ts';
-import type { Services } from './services.ts';
-import { createSharing } from './sharing.ts';
-import { suggestFromPhotos } from './suggest-from-photos.ts';
 
 export type ServeSettings = {
 	/** Folder that holds everything the program remembers. */

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance } from 'fastify';
-import { UserError } from './errors.ts';
+import { UserError } from '../app/errors.ts';
 
 const pageFolder = fileURLToPath(new URL('../../web/dist/', import.meta.url));
 

@@ -1,7 +1,7 @@
 import type { Kysely, Transaction } from 'kysely';
-import type { Palette } from '../wardrobe/palette-colour.ts';
-import type { LineUpChoice } from '../wardrobe/season.ts';
-import type { PairWord, Wear } from '../wardrobe/wear.ts';
+import type { Palette } from '../wardrobe/words/palette-colour.ts';
+import type { LineUpChoice } from '../wardrobe/words/season.ts';
+import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import { photoRecords } from './photo-records.ts';
 import type { Tables } from './schema.ts';

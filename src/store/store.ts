@@ -1,9 +1,9 @@
-import type { GarmentDetails } from '../wardrobe/garment.ts';
-import type { Palette } from '../wardrobe/palette-colour.ts';
-import type { Correction, Reading } from '../wardrobe/reading.ts';
-import type { Inspiration, LineUpChoice, Season } from '../wardrobe/season.ts';
-import type { PairWord, Wear } from '../wardrobe/wear.ts';
-import type { CandidateDetails, Maker, Wish } from '../wardrobe/wish.ts';
+import type { GarmentDetails } from '../wardrobe/words/garment.ts';
+import type { Palette } from '../wardrobe/words/palette-colour.ts';
+import type { Correction, Reading } from '../wardrobe/words/reading.ts';
+import type { Inspiration, LineUpChoice, Season } from '../wardrobe/words/season.ts';
+import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
+import type { CandidateDetails, Maker, Wish } from '../wardrobe/words/wish.ts';
 
 /** A photo as kept: the untouched original by content hash, and what was read of it. */
 export type PhotoRecord = {

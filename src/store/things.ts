@@ -1,5 +1,5 @@
 import type { Kysely, Transaction } from 'kysely';
-import { counted } from '../wardrobe/counted.ts';
+import { counted } from '../wardrobe/words/counted.ts';
 import type { Tables } from './schema.ts';
 import type { BinEntry, Decision } from './store.ts';
 

@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Report } from '../../src/wardrobe/report.ts';
+import type { Report } from '../../src/wardrobe/season/report.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}.jpg`, import.meta.url));

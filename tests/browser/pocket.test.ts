@@ -8,7 +8,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import type { Lab65 } from '../../src/colour/lab65.ts';
-import type { Palette } from '../../src/wardrobe/palette-colour.ts';
+import type { Palette } from '../../src/wardrobe/words/palette-colour.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}`, import.meta.url));

@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Report } from '../../src/wardrobe/report.ts';
+import type { Report } from '../../src/wardrobe/season/report.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
 /** Points of 1/72 inch: ISO 216 (A4 is 210 mm by 297 mm) and ANSI/ASME Y14.1 (size A, Letter, is 8.5 by 11 inches). */

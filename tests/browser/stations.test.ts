@@ -1,8 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Report } from '../../src/wardrobe/report.ts';
-import type { Season } from '../../src/wardrobe/season.ts';
+import type { Report } from '../../src/wardrobe/season/report.ts';
+import type { Season } from '../../src/wardrobe/words/season.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
 const PLACES = [

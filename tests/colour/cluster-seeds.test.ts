@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { greedySeeds } from '../../src/colour/cluster-seeds.ts';
-import { seededRandom } from '../../src/wardrobe/seeded-random.ts';
+import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
 
 /** Points on a grid, so that several lie at one place and costs tie. */
 function cloud(name: string, count: number, steps: number) {

@@ -6,7 +6,7 @@ import { clusterLab } from '../../src/colour/cluster.ts';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import { labFromPixels } from '../../src/colour/lab-pixels.ts';
 import { type Lab65, labFromSrgb8 } from '../../src/colour/lab65.ts';
-import { seededRandom } from '../../src/wardrobe/seeded-random.ts';
+import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
 
 const packed = (labs: readonly Lab65[]) => Float32Array.from(labs.flatMap((lab) => [...lab]));
 

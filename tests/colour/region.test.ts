@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import { growRegion, regionCosts } from '../../src/colour/region.ts';
-import { seededRandom } from '../../src/wardrobe/seeded-random.ts';
+import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
 
 /** A picture painted pixel by pixel. */
 function picture(width: number, height: number, colourAt: (x: number, y: number) => Lab65) {

@@ -1,7 +1,7 @@
 // Lives one round in a home and is killed at a given step of it. Prints each step before it begins and once it is acknowledged.
 import { writeSync } from 'node:fs';
 import { join } from 'node:path';
-import { seededRandom } from '../../src/wardrobe/seeded-random.ts';
+import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
 import { dieAtStep } from './crash-points.ts';
 import { carryOut, stepsOfRound } from './life-of-a-home.ts';
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import { DATABASE_FILE, DamagedHomeError, openHome } from '../../src/store/open-home.ts';
 import type { Store } from '../../src/store/store.ts';
-import { seededRandom } from '../../src/wardrobe/seeded-random.ts';
+import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { atLeast, type Figures, noneOf } from './figure.ts';

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { endOf, startServer } from '../../bench/server-process.ts';
-import { seededRandom } from '../../src/wardrobe/seeded-random.ts';
+import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
 import { cutOut } from '../support/pictures.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { atLeast, type Figures, noneOf } from './figure.ts';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { Store } from '../../src/store/store.ts';
-import type { GarmentDetails } from '../../src/wardrobe/garment.ts';
-import type { Wear } from '../../src/wardrobe/wear.ts';
+import type { GarmentDetails } from '../../src/wardrobe/words/garment.ts';
+import type { Wear } from '../../src/wardrobe/words/wear.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 
 /** One call to the store, each of them acknowledged or not at all. */

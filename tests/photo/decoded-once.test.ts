@@ -1,12 +1,12 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { Lab65 } from '../../src/colour/lab65.ts';
-import { decodePhoto } from '../../src/photo/decode.ts';
-import { parsePhoto } from '../../src/photo/parser.ts';
+import { decodePhoto } from '../../src/photo/file/decode.ts';
+import { parsePhoto } from '../../src/photo/networks/outline/parser.ts';
 import { readPhoto } from '../../src/photo/read-photo.ts';
 import { cutOut } from '../support/pictures.ts';
 
-vi.mock('../../src/photo/decode.ts', { spy: true });
-vi.mock('../../src/photo/parser.ts', { spy: true });
+vi.mock('../../src/photo/file/decode.ts', { spy: true });
+vi.mock('../../src/photo/networks/outline/parser.ts', { spy: true });
 
 const rust: Lab65 = [45, 38, 40];
 

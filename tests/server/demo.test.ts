@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import type { Lab65 } from '../../src/colour/lab65.ts';
-import type { Report } from '../../src/wardrobe/report.ts';
+import type { Report } from '../../src/wardrobe/season/report.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
 /**

@@ -1,7 +1,7 @@
 import sharp from 'sharp';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
-import type { Garment } from '../../src/wardrobe/garment.ts';
+import type { Garment } from '../../src/wardrobe/words/garment.ts';
 import { cutOut } from '../support/pictures.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 

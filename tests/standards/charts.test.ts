@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import { type Lab65, labFromXyz, xyzFromLab } from '../../src/colour/lab65.ts';
-import { patchColour } from '../../src/photo/eyedropper.ts';
-import { correctionToWhite, lightOf } from '../../src/photo/light.ts';
+import { patchColour } from '../../src/reading/light/eyedropper.ts';
+import { correctionToWhite, lightOf } from '../../src/reading/light/light.ts';
 import { type ChartPhoto, chartPhotos, meanOf, medianOf } from '../support/known-photos.ts';
 
 /**

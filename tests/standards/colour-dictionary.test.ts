@@ -1,9 +1,9 @@
 import dictionary from 'dictionary-of-colour-combinations' with { type: 'json' };
 import { describe, expect, it } from 'vitest';
 import { chroma, hueDegrees, type Lab65, labFromHex } from '../../src/colour/lab65.ts';
-import { supportOf } from '../../src/wardrobe/partners.ts';
-import { seededRandom } from '../../src/wardrobe/seeded-random.ts';
-import type { PairContext } from '../../src/wardrobe/support.ts';
+import { supportOf } from '../../src/wardrobe/pairs/partners.ts';
+import type { PairContext } from '../../src/wardrobe/pairs/support.ts';
+import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
 import { aGarment } from '../support/build-wardrobe.ts';
 
 // A Dictionary of Colour Combinations (Sanzo Wada, 1930s), as the npm package of that name holds it: 159 colours, 348 combinations.

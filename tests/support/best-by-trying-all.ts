@@ -1,6 +1,6 @@
-import type { LineUpProblem } from '../../src/wardrobe/line-up-problem.ts';
-import { scoreOf } from '../../src/wardrobe/line-up-search.ts';
-import { SLOTS } from '../../src/wardrobe/slot.ts';
+import type { LineUpProblem } from '../../src/wardrobe/line-up/line-up-choices.ts';
+import { scoreOf } from '../../src/wardrobe/line-up/line-up-search.ts';
+import { SLOTS } from '../../src/wardrobe/words/slot.ts';
 
 /** All ways to choose `count` of `items`. */
 function choose(items: readonly number[], count: number): number[][] {

@@ -1,6 +1,6 @@
-import { defaultSeason } from '../../src/wardrobe/season-defaults.ts';
-import type { Candidate, SeasonInput } from '../../src/wardrobe/season-input.ts';
-import type { Wish } from '../../src/wardrobe/wish.ts';
+import { defaultSeason } from '../../src/wardrobe/words/season-defaults.ts';
+import type { Candidate, SeasonInput } from '../../src/wardrobe/words/season-input.ts';
+import type { Wish } from '../../src/wardrobe/words/wish.ts';
 import { aGarment, aPalette, RUST } from './build-wardrobe.ts';
 
 /** A spring season with oat, ink, rust and teal as palette and nothing else yet. */

@@ -1,11 +1,11 @@
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import { colourName } from '../../src/colour/name.ts';
-import type { Garment } from '../../src/wardrobe/garment.ts';
-import { slotOfKind } from '../../src/wardrobe/kind.ts';
-import { newGarment } from '../../src/wardrobe/new-garment.ts';
-import type { Palette, PaletteColour } from '../../src/wardrobe/palette-colour.ts';
-import type { Reading, Swatch } from '../../src/wardrobe/reading.ts';
-import type { Slot } from '../../src/wardrobe/slot.ts';
+import type { Garment } from '../../src/wardrobe/words/garment.ts';
+import { slotOfKind } from '../../src/wardrobe/words/kind.ts';
+import { newGarment } from '../../src/wardrobe/words/new-garment.ts';
+import type { Palette, PaletteColour } from '../../src/wardrobe/words/palette-colour.ts';
+import type { Reading, Swatch } from '../../src/wardrobe/words/reading.ts';
+import type { Slot } from '../../src/wardrobe/words/slot.ts';
 
 /** A swatch of a colour; the whole area and no slot unless told. */
 export const aSwatch = (lab: Lab65, share = 1, slot: Slot | null = null): Swatch => ({

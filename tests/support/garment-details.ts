@@ -1,5 +1,5 @@
-import type { GarmentDetails } from '../../src/wardrobe/garment.ts';
-import { newGarment } from '../../src/wardrobe/new-garment.ts';
+import type { GarmentDetails } from '../../src/wardrobe/words/garment.ts';
+import { newGarment } from '../../src/wardrobe/words/new-garment.ts';
 
 /** Details of a plain shirt on the rail, with what the test cares about in place. */
 export const garmentDetails = (changes: Partial<GarmentDetails> & { readonly id: string }): GarmentDetails =>

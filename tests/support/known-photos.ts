@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import { type Lab65, labFromSrgb8 } from '../../src/colour/lab65.ts';
-import { insideClothes, sampleOf } from '../../src/photo/cloth-pixels.ts';
-import type { LabelMap, Pixels } from '../../src/photo/pixels.ts';
-import { type RawSwatch, swatchesOf } from '../../src/photo/swatches.ts';
-import type { PatternType } from '../../src/wardrobe/reading.ts';
+import type { LabelMap, Pixels } from '../../src/reading/pixels.ts';
+import { insideClothes, sampleOf } from '../../src/reading/swatches/cloth-pixels.ts';
+import { type RawSwatch, swatchesOf } from '../../src/reading/swatches/swatches.ts';
+import type { PatternType } from '../../src/wardrobe/words/reading.ts';
 
 type Lab = [number, number, number];
 type Point = { readonly x: number; readonly y: number; readonly lab: Lab };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Lab65 } from '../../src/colour/lab65.ts';
-import type { Bands } from '../../src/wardrobe/bands.ts';
+import type { Bands } from '../../src/wardrobe/gaps/bands.ts';
 import { bandLayout } from '../../web/src/charts/band-layout.ts';
 
 const lab: Lab65 = [50, 0, 0];

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { fitOf } from '../../src/wardrobe/fit.ts';
-import { pairTable } from '../../src/wardrobe/pair-table.ts';
-import type { Palette } from '../../src/wardrobe/palette-colour.ts';
-import type { GarmentReport } from '../../src/wardrobe/report.ts';
+import { fitOf } from '../../src/wardrobe/fit/fit.ts';
+import { pairTable } from '../../src/wardrobe/pairs/pair-table.ts';
+import type { GarmentReport } from '../../src/wardrobe/season/report.ts';
+import type { Palette } from '../../src/wardrobe/words/palette-colour.ts';
 import { filteredGarments, type GarmentRow, NO_FILTER } from '../../web/src/pages/garments/garment-filter.ts';
 import { outfitsToShow } from '../../web/src/pages/line-up/outfit-list.ts';
 import { roundFromText, sortOrder } from '../../web/src/pages/sort/sort-order.ts';

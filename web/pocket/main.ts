@@ -1,7 +1,7 @@
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import { colourName } from '../../src/colour/name.ts';
-import { KINDS, type Kind } from '../../src/wardrobe/kind.ts';
-import type { PocketData } from '../../src/wardrobe/pocket-data.ts';
+import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
+import { KINDS, type Kind } from '../../src/wardrobe/words/kind.ts';
 import { element, known } from './element.ts';
 import { photoView } from './photo-view.ts';
 import { appearanceInHand } from './piece.ts';

@@ -4,8 +4,8 @@ import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import { labFromPixels } from '../../src/colour/lab-pixels.ts';
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import { colourName } from '../../src/colour/name.ts';
-import { type Kind, slotOfKind } from '../../src/wardrobe/kind.ts';
-import type { Appearance, Swatch, Trust } from '../../src/wardrobe/reading.ts';
+import { type Kind, slotOfKind } from '../../src/wardrobe/words/kind.ts';
+import type { Appearance, Swatch, Trust } from '../../src/wardrobe/words/reading.ts';
 
 /** Mean CIEDE2000 of phone photos without and with a grey reference; measured on 18 phone photos of the 24-patch chart. */
 const ERROR_WITHOUT_WHITE = 9;

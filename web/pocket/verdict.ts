@@ -1,12 +1,13 @@
-import { type AnsweredWish, answeredWish } from '../../src/wardrobe/answered-wish.ts';
-import { type Fit, fitOf } from '../../src/wardrobe/fit.ts';
-import type { Garment } from '../../src/wardrobe/garment.ts';
-import type { Kind } from '../../src/wardrobe/kind.ts';
-import { newGarment } from '../../src/wardrobe/new-garment.ts';
-import { type Partner, partnersOf } from '../../src/wardrobe/partners.ts';
-import type { PocketData } from '../../src/wardrobe/pocket-data.ts';
-import type { Appearance } from '../../src/wardrobe/reading.ts';
-import { type Twin, twinOf } from '../../src/wardrobe/twins.ts';
+import { fitOf } from '../../src/wardrobe/fit/fit.ts';
+import type { Fit } from '../../src/wardrobe/fit/fit-result.ts';
+import { type Twin, twinOf } from '../../src/wardrobe/fit/twins.ts';
+import { type Partner, partnersOf } from '../../src/wardrobe/pairs/partners.ts';
+import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
+import { type AnsweredWish, answeredWish } from '../../src/wardrobe/wishes/answered-wish.ts';
+import type { Garment } from '../../src/wardrobe/words/garment.ts';
+import type { Kind } from '../../src/wardrobe/words/kind.ts';
+import { newGarment } from '../../src/wardrobe/words/new-garment.ts';
+import type { Appearance } from '../../src/wardrobe/words/reading.ts';
 
 /** What the pocket page says of the piece in hand. */
 export type Verdict = {

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { appearanceOf } from '../../wardrobe/appearance.ts';
-import { fitOf } from '../../wardrobe/fit.ts';
-import { KIND_NAMES, type Kind } from '../../wardrobe/kind.ts';
+import { fitOf } from '../../wardrobe/fit/fit.ts';
+import { appearanceOf } from '../../wardrobe/words/appearance.ts';
+import { KIND_NAMES, type Kind } from '../../wardrobe/words/kind.ts';
 import { paletteFromFile } from '../palette-file.ts';
 import { readInOrder } from '../read-photos.ts';
 import { UsageError } from '../usage.ts';

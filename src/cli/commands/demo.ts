@@ -3,10 +3,10 @@ import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { loadDemo } from '../../server/load-demo.ts';
-import { loadSeasonInput } from '../../server/season-input.ts';
+import { loadDemo } from '../../app/load-demo.ts';
+import { loadSeasonInput } from '../../app/load-season.ts';
 import { openServices } from '../../server/serve.ts';
-import { seasonReport } from '../../wardrobe/report.ts';
+import { seasonReport } from '../../wardrobe/season/report.ts';
 import { textOfReport } from '../report-text.ts';
 
 /** `dyelot demo`: the demo scenario in a temporary home, and its report. Your own home is not touched. */

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
-import { derivePalette } from '../../wardrobe/palette.ts';
-import type { Palette, PaletteColour } from '../../wardrobe/palette-colour.ts';
-import type { Reading } from '../../wardrobe/reading.ts';
+import { derivePalette } from '../../wardrobe/palette/palette.ts';
+import type { Palette, PaletteColour } from '../../wardrobe/words/palette-colour.ts';
+import type { Reading } from '../../wardrobe/words/reading.ts';
 import { readInOrder } from '../read-photos.ts';
 import { UsageError } from '../usage.ts';
 

@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import type { ReadOptions, ReadResult } from '../../photo/pool.ts';
+import type { ReadOptions, ReadResult } from '../../photo/readers/pool.ts';
 import { numbersOf } from '../points.ts';
 import { readInOrder } from '../read-photos.ts';
 import { UsageError } from '../usage.ts';

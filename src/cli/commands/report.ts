@@ -1,8 +1,8 @@
 import { parseArgs } from 'node:util';
-import { loadSeasonInput } from '../../server/season-input.ts';
+import { loadSeasonInput } from '../../app/load-season.ts';
 import { openHome } from '../../store/open-home.ts';
 import { defaultHomePath } from '../../store/paths.ts';
-import { seasonReport } from '../../wardrobe/report.ts';
+import { seasonReport } from '../../wardrobe/season/report.ts';
 import { textOfReport } from '../report-text.ts';
 
 /** `dyelot report`: the newest season that is not archived, or the one named. */

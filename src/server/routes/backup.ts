@@ -1,7 +1,7 @@
 import { PassThrough } from 'node:stream';
 import type { FastifyInstance } from 'fastify';
-import { UserError } from '../errors.ts';
-import { type Services, todayOf } from '../services.ts';
+import { UserError } from '../../app/errors.ts';
+import { type Services, todayOf } from '../../app/services.ts';
 
 /** The whole home as one archive, taken while the program runs. */
 export function backupRoutes(app: FastifyInstance, services: Services): void {

@@ -1,13 +1,14 @@
 import type { FastifyInstance } from 'fastify';
-import { type CandidateCheck, checkCandidate } from '../../wardrobe/candidate-check.ts';
-import { newGarment } from '../../wardrobe/new-garment.ts';
-import type { Season } from '../../wardrobe/season.ts';
-import type { CandidateDetails } from '../../wardrobe/wish.ts';
-import { knownIn } from '../known.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import { loadSeasonInput } from '../../app/load-season.ts';
+import { type Services, todayOf } from '../../app/services.ts';
+import type { CandidateCheck } from '../../wardrobe/wishes/candidate.ts';
+import { checkCandidate } from '../../wardrobe/wishes/candidate-check.ts';
+import { newGarment } from '../../wardrobe/words/new-garment.ts';
+import type { Season } from '../../wardrobe/words/season.ts';
+import type { CandidateDetails } from '../../wardrobe/words/wish.ts';
 import { type ById, byId } from '../schemas/basics.ts';
 import { type CandidateChanges, candidateChanges } from '../schemas/wish.ts';
-import { loadSeasonInput } from '../season-input.ts';
-import { type Services, todayOf } from '../services.ts';
 
 /** Pieces found for sale: checked, then bought (they become garments) or passed. */
 export function candidateRoutes(app: FastifyInstance, services: Services): void {

@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
-import { notFound, UserError } from '../errors.ts';
+import { notFound, UserError } from '../../app/errors.ts';
+import type { Services } from '../../app/services.ts';
+import { suggestFromPhotos } from '../../app/suggest-from-photos.ts';
 import { type ById, byId } from '../schemas/basics.ts';
-import type { Services } from '../services.ts';
-import { suggestFromPhotos } from '../suggest-from-photos.ts';
 
 /** What was decided, taking it back, and the bin. */
 export function decisionRoutes(app: FastifyInstance, { store, events }: Services): void {

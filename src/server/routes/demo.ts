@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
-import { loadDemo } from '../load-demo.ts';
-import type { Services } from '../services.ts';
+import { loadDemo } from '../../app/load-demo.ts';
+import type { Services } from '../../app/services.ts';
 
 /** The demo wardrobe with one click. */
 export function demoRoutes(app: FastifyInstance, services: Services): void {

@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
-import type { ServerEvent } from '../events.ts';
-import type { Services } from '../services.ts';
+import type { ServerEvent } from '../../app/events.ts';
+import type { Services } from '../../app/services.ts';
 
 /** Server-sent events: one per photo read, one per change made in another window. */
 export function eventRoutes(app: FastifyInstance, services: Services): void {

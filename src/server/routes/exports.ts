@@ -1,12 +1,12 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
+import { UserError } from '../../app/errors.ts';
+import { loadGarments } from '../../app/load-garments.ts';
+import type { Services } from '../../app/services.ts';
 import { garmentsCsv } from '../../store/export/garments-csv.ts';
 import { garmentsFromCsv } from '../../store/export/garments-import.ts';
 import { thingsCsv } from '../../store/export/things-csv.ts';
-import { newGarment } from '../../wardrobe/new-garment.ts';
-import { UserError } from '../errors.ts';
-import { loadGarments } from '../load-garments.ts';
-import type { Services } from '../services.ts';
+import { newGarment } from '../../wardrobe/words/new-garment.ts';
 
 /** Everything in open formats, and garments from a table with a preview. */
 export function exportRoutes(app: FastifyInstance, services: Services): void {

@@ -1,15 +1,15 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import type { GarmentDetails } from '../../wardrobe/garment.ts';
-import { joinedGarment } from '../../wardrobe/joined-garment.ts';
-import { newGarment } from '../../wardrobe/new-garment.ts';
-import { notFound, UserError } from '../errors.ts';
-import { knownIn } from '../known.ts';
-import { type Box, storeCrop } from '../photo-crop.ts';
+import { notFound, UserError } from '../../app/errors.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import { type Box, storeCrop } from '../../app/photo-crop.ts';
+import type { Services } from '../../app/services.ts';
+import { suggestFromPhotos } from '../../app/suggest-from-photos.ts';
+import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
+import { joinedGarment } from '../../wardrobe/words/joined-garment.ts';
+import { newGarment } from '../../wardrobe/words/new-garment.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { garmentIds, photoId } from '../schemas/garment.ts';
-import type { Services } from '../services.ts';
-import { suggestFromPhotos } from '../suggest-from-photos.ts';
 
 const share = Type.Number({ minimum: 0, maximum: 1 });
 const splitBody = exact({

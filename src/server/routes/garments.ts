@@ -1,12 +1,12 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import type { GarmentDetails } from '../../wardrobe/garment.ts';
-import { newGarment } from '../../wardrobe/new-garment.ts';
-import { knownIn } from '../known.ts';
-import { loadGarments } from '../load-garments.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import { loadGarments } from '../../app/load-garments.ts';
+import type { Services } from '../../app/services.ts';
+import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
+import { newGarment } from '../../wardrobe/words/new-garment.ts';
 import { type ById, byId, exact, name } from '../schemas/basics.ts';
 import { type GarmentChanges, garmentChanges, garmentIds, photoId } from '../schemas/garment.ts';
-import type { Services } from '../services.ts';
 
 /** The wardrobe: list, add, change or put away one or many. */
 export function garmentRoutes(app: FastifyInstance, services: Services): void {

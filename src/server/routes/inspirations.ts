@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { knownIn } from '../known.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import type { Services } from '../../app/services.ts';
 import { type ById, byId, exact, name } from '../schemas/basics.ts';
-import type { Services } from '../services.ts';
 
 const changes = Type.Partial(exact({ title: name, group: name }), { additionalProperties: false });
 

@@ -1,15 +1,15 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { buildLineUp } from '../../wardrobe/line-up.ts';
-import type { LineUpRequest } from '../../wardrobe/line-up-setup.ts';
-import type { Quotas } from '../../wardrobe/season.ts';
-import { whatIf } from '../../wardrobe/what-if.ts';
-import { knownIn } from '../known.ts';
-import { proveLineUp } from '../prove-line-up.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import { loadSeasonInput } from '../../app/load-season.ts';
+import { proveLineUp } from '../../app/prove-line-up.ts';
+import type { Services } from '../../app/services.ts';
+import { buildLineUp } from '../../wardrobe/line-up/line-up.ts';
+import type { LineUpRequest } from '../../wardrobe/line-up/line-up-setup.ts';
+import { whatIf } from '../../wardrobe/line-up/what-if.ts';
+import type { Quotas } from '../../wardrobe/words/season.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { quotasSchema } from '../schemas/season.ts';
-import { loadSeasonInput } from '../season-input.ts';
-import type { Services } from '../services.ts';
 
 const ids = Type.Array(Type.String({ maxLength: 100 }), { maxItems: 2000 });
 const buildBody = exact({

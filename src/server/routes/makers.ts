@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
-import { notFound } from '../errors.ts';
+import { notFound } from '../../app/errors.ts';
+import type { Services } from '../../app/services.ts';
 import { type ById, byId } from '../schemas/basics.ts';
 import { makerFields } from '../schemas/wish.ts';
-import type { Services } from '../services.ts';
 
 type Body = { Body: { name: string; notes: string } };
 

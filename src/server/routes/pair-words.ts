@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { notFound, UserError } from '../errors.ts';
+import { notFound, UserError } from '../../app/errors.ts';
+import type { Services } from '../../app/services.ts';
 import { exact, oneOf, orNull } from '../schemas/basics.ts';
-import type { Services } from '../services.ts';
 
 const body = exact({ a: Type.String(), b: Type.String(), word: orNull(oneOf(['approved', 'refused'] as const)) });
 

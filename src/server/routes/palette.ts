@@ -1,19 +1,19 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
+import { UserError } from '../../app/errors.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import { lastYearOf, loadPaletteReadings } from '../../app/load-season.ts';
+import type { Services } from '../../app/services.ts';
 import { paletteCss } from '../../store/export/palette-css.ts';
 import { paletteSvg } from '../../store/export/palette-svg.ts';
 import { paletteTokens } from '../../store/export/palette-tokens.ts';
-import { derivePalette } from '../../wardrobe/palette.ts';
-import { paletteChange } from '../../wardrobe/palette-change.ts';
-import { EMPTY_PALETTE, type Palette } from '../../wardrobe/palette-colour.ts';
-import { editPalette, type PaletteEdit } from '../../wardrobe/palette-edit.ts';
-import type { Season } from '../../wardrobe/season.ts';
-import { UserError } from '../errors.ts';
-import { knownIn } from '../known.ts';
+import { derivePalette } from '../../wardrobe/palette/palette.ts';
+import { paletteChange } from '../../wardrobe/palette/palette-change.ts';
+import { editPalette, type PaletteEdit } from '../../wardrobe/palette/palette-edit.ts';
+import { EMPTY_PALETTE, type Palette } from '../../wardrobe/words/palette-colour.ts';
+import type { Season } from '../../wardrobe/words/season.ts';
 import { type ById, byId, exact, oneOf } from '../schemas/basics.ts';
 import { paletteEditSchema } from '../schemas/palette.ts';
-import { lastYearOf, loadPaletteReadings } from '../season-input.ts';
-import type { Services } from '../services.ts';
 
 /** The season's palette: derive, edit, compare with last year's, take along. */
 export function paletteRoutes(app: FastifyInstance, services: Services): void {

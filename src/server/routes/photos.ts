@@ -1,13 +1,13 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
+import { notFound, UserError } from '../../app/errors.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import type { Services } from '../../app/services.ts';
 import { mediaTypeOf } from '../../store/photo-files.ts';
 import type { DerivedName, PhotoRecord } from '../../store/store.ts';
-import type { Correction } from '../../wardrobe/reading.ts';
-import { notFound, UserError } from '../errors.ts';
-import { knownIn } from '../known.ts';
+import type { Correction } from '../../wardrobe/words/reading.ts';
 import { exact, oneOf } from '../schemas/basics.ts';
 import { photoId } from '../schemas/garment.ts';
-import type { Services } from '../services.ts';
 
 const byPhoto = Type.Object({ id: photoId });
 type ByPhoto = { Params: { id: string } };

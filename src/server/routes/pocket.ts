@@ -1,11 +1,11 @@
 import type { FastifyInstance } from 'fastify';
-import { KIND_NAMES } from '../../wardrobe/kind.ts';
-import { pairingsFromReadings } from '../../wardrobe/pairings.ts';
-import { knownIn } from '../known.ts';
-import { pocketFile, pocketPictures } from '../pocket-file.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import { loadSeasonInput } from '../../app/load-season.ts';
+import { pocketFile, pocketPictures } from '../../app/pocket-file.ts';
+import type { Services } from '../../app/services.ts';
+import { pairingsFromReadings } from '../../wardrobe/pairs/pairings.ts';
+import { KIND_NAMES } from '../../wardrobe/words/kind.ts';
 import { type ById, byId } from '../schemas/basics.ts';
-import { loadSeasonInput } from '../season-input.ts';
-import type { Services } from '../services.ts';
 
 /** The pocket page for the shop, as a file to send to a phone. */
 export function pocketRoutes(app: FastifyInstance, services: Services): void {

@@ -1,16 +1,16 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { YEAR_PARTS } from '../../wardrobe/garment.ts';
-import { seasonReport } from '../../wardrobe/report.ts';
-import type { Season } from '../../wardrobe/season.ts';
-import { defaultSeason } from '../../wardrobe/season-defaults.ts';
-import { garmentsThatGoWith } from '../demo-garments.ts';
-import { UserError } from '../errors.ts';
-import { knownIn } from '../known.ts';
+import { garmentsThatGoWith } from '../../app/demo-garments.ts';
+import { UserError } from '../../app/errors.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import { loadSeasonInput } from '../../app/load-season.ts';
+import type { Services } from '../../app/services.ts';
+import { seasonReport } from '../../wardrobe/season/report.ts';
+import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
+import type { Season } from '../../wardrobe/words/season.ts';
+import { defaultSeason } from '../../wardrobe/words/season-defaults.ts';
 import { type ById, byId, exact, isoDate, name, oneOf } from '../schemas/basics.ts';
 import { type SeasonChanges, seasonChanges } from '../schemas/season.ts';
-import { loadSeasonInput } from '../season-input.ts';
-import type { Services } from '../services.ts';
 
 const newSeason = exact({ name, yearPart: Type.Optional(oneOf(YEAR_PARTS)), startsOn: isoDate, endsOn: isoDate });
 const copyBody = exact({ name, startsOn: isoDate, endsOn: isoDate });

@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import type { Services } from '../services.ts';
+import type { Services } from '../../app/services.ts';
 
 /** Counts for the page's head, what start-up mended, and the interface's own description. */
 export function statusRoutes(app: FastifyInstance, services: Services): void {

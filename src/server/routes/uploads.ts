@@ -1,10 +1,10 @@
 import type { Multipart, MultipartFile } from '@fastify/multipart';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
-import { MAX_PHOTO_BYTES } from '../../photo/limits.ts';
-import { notFound, UserError } from '../errors.ts';
-import { takeIn } from '../intake.ts';
-import { type IntakeItem, PURPOSES, type Purpose } from '../intake-item.ts';
-import type { Services } from '../services.ts';
+import { notFound, UserError } from '../../app/errors.ts';
+import { takeIn } from '../../app/intake.ts';
+import { type IntakeItem, PURPOSES, type Purpose } from '../../app/intake-item.ts';
+import type { Services } from '../../app/services.ts';
+import { MAX_PHOTO_BYTES } from '../../photo/file/limits.ts';
 
 const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
 

@@ -1,11 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import type { Wear } from '../../wardrobe/wear.ts';
-
-import { notFound, UserError } from '../errors.ts';
+import { notFound, UserError } from '../../app/errors.ts';
+import { type Services, todayOf } from '../../app/services.ts';
+import { wearsFromCsv } from '../../app/wears-import.ts';
+import type { Wear } from '../../wardrobe/words/wear.ts';
 import { exact, isoDate } from '../schemas/basics.ts';
-import { type Services, todayOf } from '../services.ts';
-import { wearsFromCsv } from '../wears-import.ts';
 
 const wear = exact({ garmentId: Type.String({ maxLength: 100 }), on: isoDate });
 

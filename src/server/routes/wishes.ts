@@ -1,14 +1,14 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { seasonReport } from '../../wardrobe/report.ts';
-import type { Wish } from '../../wardrobe/wish.ts';
-import { wishFromGap } from '../../wardrobe/wishes.ts';
-import { notFound } from '../errors.ts';
-import { knownIn } from '../known.ts';
+import { notFound } from '../../app/errors.ts';
+import { knownIn } from '../../app/found-or-refused.ts';
+import { loadSeasonInput } from '../../app/load-season.ts';
+import { type Services, todayOf } from '../../app/services.ts';
+import { seasonReport } from '../../wardrobe/season/report.ts';
+import { wishFromGap } from '../../wardrobe/wishes/wishes.ts';
+import type { Wish } from '../../wardrobe/words/wish.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
 import { type WishChanges, wishChanges, wishFields } from '../schemas/wish.ts';
-import { loadSeasonInput } from '../season-input.ts';
-import { type Services, todayOf } from '../services.ts';
 
 /** The wish list. */
 export function wishRoutes(app: FastifyInstance, services: Services): void {

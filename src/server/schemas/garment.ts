@@ -1,7 +1,7 @@
 import { type Static, Type } from 'typebox';
-import { CONDITIONS, type GarmentDetails, PLACES, WAYS_OUT, YEAR_PARTS } from '../../wardrobe/garment.ts';
-import { KIND_NAMES } from '../../wardrobe/kind.ts';
-import { PATTERN_TYPES } from '../../wardrobe/reading.ts';
+import { CONDITIONS, type GarmentDetails, PLACES, WAYS_OUT, YEAR_PARTS } from '../../wardrobe/words/garment.ts';
+import { KIND_NAMES } from '../../wardrobe/words/kind.ts';
+import { PATTERN_TYPES } from '../../wardrobe/words/reading.ts';
 import { exact, isoDate, name, notes, oneOf, oneOfNumbers, orNull, price } from './basics.ts';
 
 /** A photo's id: the SHA-256 of its bytes. */

@@ -1,7 +1,7 @@
 import { type Static, Type } from 'typebox';
-import { YEAR_PARTS } from '../../wardrobe/garment.ts';
-import type { Season } from '../../wardrobe/season.ts';
-import { SLOTS } from '../../wardrobe/slot.ts';
+import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
+import type { Season } from '../../wardrobe/words/season.ts';
+import { SLOTS } from '../../wardrobe/words/slot.ts';
 import { exact, isoDate, name, notes, oneOf, oneOfNumbers } from './basics.ts';
 
 const share = Type.Number({ minimum: 0, maximum: 1 });

@@ -1,8 +1,8 @@
 import { type Static, Type } from 'typebox';
-import { YEAR_PARTS } from '../../wardrobe/garment.ts';
-import { KIND_NAMES } from '../../wardrobe/kind.ts';
-import { SLOTS } from '../../wardrobe/slot.ts';
-import type { CandidateDetails, Wish } from '../../wardrobe/wish.ts';
+import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
+import { KIND_NAMES } from '../../wardrobe/words/kind.ts';
+import { SLOTS } from '../../wardrobe/words/slot.ts';
+import type { CandidateDetails, Wish } from '../../wardrobe/words/wish.ts';
 import { exact, isoDate, lab, name, notes, oneOf, orNull, price } from './basics.ts';
 
 /** What the user may set of a wish. */

@@ -1,4 +1,4 @@
-import type { Garment } from '../../wardrobe/garment.ts';
+import type { Garment } from '../../wardrobe/words/garment.ts';
 import { csvOf } from './csv.ts';
 
 /** Columns of the garment table, the same for export and import. */

@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
-import { CONDITIONS, type GarmentDetails, PLACES, YEAR_PARTS } from '../../wardrobe/garment.ts';
-import { KIND_NAMES } from '../../wardrobe/kind.ts';
+import { CONDITIONS, type GarmentDetails, PLACES, YEAR_PARTS } from '../../wardrobe/words/garment.ts';
+import { KIND_NAMES } from '../../wardrobe/words/kind.ts';
 import { textOfCell } from './csv.ts';
 import type { GARMENT_COLUMNS } from './garments-csv.ts';
 

@@ -1,5 +1,5 @@
 import { hexFromLab } from '../../colour/lab65.ts';
-import type { Palette } from '../../wardrobe/palette-colour.ts';
+import type { Palette } from '../../wardrobe/words/palette-colour.ts';
 import { tokenName } from './token-name.ts';
 
 /** The palette as CSS custom properties: hex for any browser, and CIELAB beside it in a comment, since hex rounds. */

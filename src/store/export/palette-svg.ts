@@ -1,5 +1,5 @@
 import { chroma, hexFromLab, hueDegrees } from '../../colour/lab65.ts';
-import type { Palette } from '../../wardrobe/palette-colour.ts';
+import type { Palette } from '../../wardrobe/words/palette-colour.ts';
 
 /** Characters that XML 1.0 (section 2.2) allows in no form, not even escaped. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters that must go

@@ -1,5 +1,5 @@
 import { hexFromLab, srgbFromLab } from '../../colour/lab65.ts';
-import type { Palette } from '../../wardrobe/palette-colour.ts';
+import type { Palette } from '../../wardrobe/words/palette-colour.ts';
 import { tokenName } from './token-name.ts';
 
 const clamped = (value: number): number => Math.min(1, Math.max(0, Math.round(value * 10_000) / 10_000));

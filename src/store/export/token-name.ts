@@ -1,4 +1,4 @@
-import type { PaletteColour } from '../../wardrobe/palette-colour.ts';
+import type { PaletteColour } from '../../wardrobe/words/palette-colour.ts';
 
 /** A name for a colour that is safe in CSS and JSON paths, and the same for the same colour: role, word, id where the word has no letters. */
 export function tokenName({ role, label, name, id }: PaletteColour): string {

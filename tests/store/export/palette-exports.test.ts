@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { paletteCss } from '../../../src/store/export/palette-css.ts';
 import { paletteSvg } from '../../../src/store/export/palette-svg.ts';
 import { paletteTokens } from '../../../src/store/export/palette-tokens.ts';
-import type { Palette } from '../../../src/wardrobe/palette-colour.ts';
+import type { Palette } from '../../../src/wardrobe/words/palette-colour.ts';
 import { aPaletteColour, INK, OAT, RUST } from '../../support/build-wardrobe.ts';
 
 const hostile = '</style><script>alert(1)</script> */ } body{} "\u0007 مرحبا 🧥';

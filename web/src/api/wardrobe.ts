@@ -1,9 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Garment } from '../../../src/wardrobe/garment.ts';
-import type { Report } from '../../../src/wardrobe/report.ts';
-import type { Inspiration, LineUpChoice, Season } from '../../../src/wardrobe/season.ts';
-import type { PairWord, Wear } from '../../../src/wardrobe/wear.ts';
-import type { CandidateDetails, Maker, Wish } from '../../../src/wardrobe/wish.ts';
+import type { Report } from '../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import type { Inspiration, LineUpChoice, Season } from '../../../src/wardrobe/words/season.ts';
+import type { PairWord, Wear } from '../../../src/wardrobe/words/wear.ts';
+import type { CandidateDetails, Maker, Wish } from '../../../src/wardrobe/words/wish.ts';
 import { queryOf } from './refresh.ts';
 
 const use = <T>(path: string) => useQuery({ ...queryOf<T>(path), placeholderData: (previous) => previous });

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import type { AskedColour, Bands, HeldColour, Thread } from '../../../src/wardrobe/bands.ts';
+import type { AskedColour, Bands, HeldColour, Thread } from '../../../src/wardrobe/gaps/bands.ts';
 
 /** A stretch of a band, in the drawing's own units from left to right. */
 export type Span = { readonly from: number; readonly to: number };

@@ -1,6 +1,5 @@
-import type { AskedColour, HeldColour, Thread } from '../../../src/wardrobe/bands.ts';
-import { colourWord } from '../../../src/wardrobe/fit-sentence.ts';
-import type { Palette } from '../../../src/wardrobe/palette-colour.ts';
+import type { AskedColour, HeldColour, Thread } from '../../../src/wardrobe/gaps/bands.ts';
+import { colourWord, type Palette } from '../../../src/wardrobe/words/palette-colour.ts';
 import { countText, percentText } from '../parts/colour-text.ts';
 
 const wordOf = (palette: Palette, id: string): string => {

@@ -1,8 +1,8 @@
 import { area, curveBumpY } from 'd3-shape';
 import { type KeyboardEvent, useId, useRef, useState } from 'react';
 import { hexFromLab } from '../../../src/colour/lab65.ts';
-import type { Bands } from '../../../src/wardrobe/bands.ts';
-import type { Palette } from '../../../src/wardrobe/palette-colour.ts';
+import type { Bands } from '../../../src/wardrobe/gaps/bands.ts';
+import type { Palette } from '../../../src/wardrobe/words/palette-colour.ts';
 import { Empty } from '../parts/empty.tsx';
 import { type BandLayout, bandLayout, type Span } from './band-layout.ts';
 import { askedSentence, heldSentence, threadSentence } from './band-words.ts';

@@ -1,5 +1,5 @@
-import type { Garment } from '../../../src/wardrobe/garment.ts';
-import type { GarmentReport, Report } from '../../../src/wardrobe/report.ts';
+import type { GarmentReport, Report } from '../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import { countText, percentText, SEEN_FROM } from './colour-text.ts';
 import { Swatch } from './swatch.tsx';
 import { VerdictMark } from './verdict-mark.tsx';

@@ -1,5 +1,5 @@
 import type { DerivedName } from '../../../src/store/store.ts';
-import type { Garment } from '../../../src/wardrobe/garment.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import { PhotoTile } from './photo-tile.tsx';
 
 /** A garment's first photo; until it is read there is no picture to ask for. */

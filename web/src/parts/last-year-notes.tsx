@@ -1,4 +1,4 @@
-import type { Report } from '../../../src/wardrobe/report.ts';
+import type { Report } from '../../../src/wardrobe/season/report.ts';
 
 /** What was written down for this season when it last came round; nothing where nothing was. */
 export function LastYearNotes({ report }: { report: Report }) {

@@ -1,4 +1,4 @@
-import type { SwatchFit, Verdict } from '../../../src/wardrobe/fit.ts';
+import type { SwatchFit, Verdict } from '../../../src/wardrobe/fit/fit-result.ts';
 
 /** Four threads woven, two that cross, two that never meet, and a weave that cannot be seen for sure. */
 const GLYPHS: Readonly<Record<Verdict, readonly string[]>> = {

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
 import type { PhotoRecord } from '../../../src/store/store.ts';
-import type { Correction } from '../../../src/wardrobe/reading.ts';
+import type { Correction } from '../../../src/wardrobe/words/reading.ts';
 import { useChange } from '../api/change.ts';
 import { usePicture } from '../api/pictures.ts';
 import { request } from '../api/request.ts';

@@ -1,6 +1,6 @@
 import type { PhotoRecord } from '../../../src/store/store.ts';
-import { KINDS } from '../../../src/wardrobe/kind.ts';
-import type { PhotoKind } from '../../../src/wardrobe/reading.ts';
+import { KINDS } from '../../../src/wardrobe/words/kind.ts';
+import type { PhotoKind } from '../../../src/wardrobe/words/reading.ts';
 import { percentText, SEEN_FROM } from '../parts/colour-text.ts';
 import { Swatch } from '../parts/swatch.tsx';
 import { ReadingNote } from './reading-note.tsx';

@@ -1,4 +1,4 @@
-import { STATIONS } from '../../../src/wardrobe/stations.ts';
+import { STATIONS } from '../../../src/wardrobe/season/stations.ts';
 
 /** A page within a season: one of the six stations, the garments, the season's own settings, or its sheet for paper. */
 export const PLACES_IN_SEASON = [...STATIONS, 'garments', 'season', 'sheet'] as const;

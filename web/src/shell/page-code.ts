@@ -1,5 +1,5 @@
 import { type ComponentType, useEffect, useState } from 'react';
-import type { Report } from '../../../src/wardrobe/report.ts';
+import type { Report } from '../../../src/wardrobe/season/report.ts';
 import type { PlaceInSeason } from './addresses.ts';
 
 /** What a page within a season gets. */

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { Link } from 'wouter';
-import type { Report } from '../../../src/wardrobe/report.ts';
+import type { Report } from '../../../src/wardrobe/season/report.ts';
 import { useReport, useSeasons } from '../api/wardrobe.ts';
 import { Loading } from '../parts/loading.tsx';
 import { PageTitle } from '../parts/page-title.tsx';

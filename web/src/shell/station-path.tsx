@@ -1,5 +1,5 @@
 import { Link } from 'wouter';
-import { STATIONS, type Station } from '../../../src/wardrobe/stations.ts';
+import { STATIONS, type Station } from '../../../src/wardrobe/season/stations.ts';
 import { addressOf, PLACE_NAMES, type PlaceInSeason } from './addresses.ts';
 
 const STATE_WORDS: Readonly<Record<Station['state'], string>> = { empty: 'not begun', open: 'open', done: 'done' };

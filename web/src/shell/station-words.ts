@@ -1,4 +1,4 @@
-import type { STATIONS } from '../../../src/wardrobe/stations.ts';
+import type { STATIONS } from '../../../src/wardrobe/season/stations.ts';
 
 /** What each page is for, in one or two sentences: said while its content is still on the way, too. */
 export const PURPOSES: Readonly<Record<(typeof STATIONS)[number] | 'garments', string>> = {

@@ -1,4 +1,4 @@
-import type { IntakeItem, Purpose } from '../../../src/server/intake-item.ts';
+import type { IntakeItem, Purpose } from '../../../src/app/intake-item.ts';
 import { problemOfAnswer, RequestProblem } from '../api/request.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { IntakeItem, Purpose } from '../../../src/server/intake-item.ts';
+import type { IntakeItem, Purpose } from '../../../src/app/intake-item.ts';
 
 /** One photo on its way: waiting, being sent, sent and being read, done, or stopped somewhere. */
 export type Upload = {

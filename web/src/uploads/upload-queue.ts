@@ -1,5 +1,5 @@
 import { useSyncExternalStore } from 'react';
-import type { Purpose } from '../../../src/server/intake-item.ts';
+import type { Purpose } from '../../../src/app/intake-item.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { onPhotoEvent } from '../api/live.ts';
 import { refreshSoon } from '../api/refresh.ts';

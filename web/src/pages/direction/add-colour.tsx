@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type Lab65, labFromHex } from '../../../../src/colour/lab65.ts';
-import type { PaletteEdit } from '../../../../src/wardrobe/palette-edit.ts';
+import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { Swatch } from '../../parts/swatch.tsx';

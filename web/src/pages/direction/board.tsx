@@ -1,6 +1,6 @@
 import { useCallback, useState } from 'react';
 import type { PhotoRecord } from '../../../../src/store/store.ts';
-import type { Inspiration, Season } from '../../../../src/wardrobe/season.ts';
+import type { Inspiration, Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { usePhotos } from '../../api/photos.ts';
 import { request } from '../../api/request.ts';

@@ -1,5 +1,5 @@
 import { colourName } from '../../../../src/colour/name.ts';
-import type { Pairing } from '../../../../src/wardrobe/pairings.ts';
+import type { Pairing } from '../../../../src/wardrobe/pairs/pairings.ts';
 import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { Chip } from '../../parts/swatch.tsx';

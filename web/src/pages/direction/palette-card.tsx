@@ -1,6 +1,5 @@
-import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
-import type { PaletteColour, PaletteRole } from '../../../../src/wardrobe/palette-colour.ts';
-import type { PaletteEdit } from '../../../../src/wardrobe/palette-edit.ts';
+import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
+import { colourWord, type PaletteColour, type PaletteRole } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { Button } from '../../parts/button.tsx';
 import { colourNumbers, countText, percentText } from '../../parts/colour-text.ts';
 import { Check, SelectField, TextField } from '../../parts/field.tsx';

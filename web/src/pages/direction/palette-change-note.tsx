@@ -1,4 +1,4 @@
-import type { PaletteChange } from '../../../../src/wardrobe/palette-change.ts';
+import type { PaletteChange } from '../../../../src/wardrobe/palette/palette-change.ts';
 import { Swatch } from '../../parts/swatch.tsx';
 
 /** What the palette has of last year's same season, what is new and what is gone. */

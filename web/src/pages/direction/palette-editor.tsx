@@ -1,8 +1,7 @@
 import { useState } from 'react';
-import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
-import type { PaletteColour } from '../../../../src/wardrobe/palette-colour.ts';
-import type { PaletteEdit } from '../../../../src/wardrobe/palette-edit.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
+import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { colourWord, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

@@ -1,4 +1,4 @@
-import type { Season } from '../../../../src/wardrobe/season.ts';
+import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { TextField } from '../../parts/field.tsx';

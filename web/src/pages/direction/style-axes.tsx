@@ -1,7 +1,7 @@
-import { KINDS } from '../../../../src/wardrobe/kind.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
-import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/style.ts';
-import type { StyleAxis } from '../../../../src/wardrobe/style-axes.ts';
+import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/fit/style.ts';
+import type { StyleAxis } from '../../../../src/wardrobe/fit/style-axes.ts';
+import { KINDS } from '../../../../src/wardrobe/words/kind.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { countText, percentText, SEEN_FROM } from '../../parts/colour-text.ts';
 
 /** Ends of each axis in words, and the range drawn: L* and C* as they are, warmth and pattern as their axes define them. */

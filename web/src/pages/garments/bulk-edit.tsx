@@ -1,5 +1,5 @@
-import { type Garment, type GarmentDetails, PLACES, YEAR_PARTS } from '../../../../src/wardrobe/garment.ts';
-import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/kind.ts';
+import { type Garment, type GarmentDetails, PLACES, YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
+import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

@@ -1,6 +1,6 @@
 import { useDeferredValue, useEffect, useState } from 'react';
-import { PLACES } from '../../../../src/wardrobe/garment.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import { PLACES } from '../../../../src/wardrobe/words/garment.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { Field, SelectField } from '../../parts/field.tsx';
 import type { GarmentFilter } from './garment-filter.ts';
 

@@ -5,9 +5,9 @@ import {
 	PLACES,
 	WAYS_OUT,
 	YEAR_PARTS,
-} from '../../../../src/wardrobe/garment.ts';
-import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/kind.ts';
-import { PATTERN_TYPES } from '../../../../src/wardrobe/reading.ts';
+} from '../../../../src/wardrobe/words/garment.ts';
+import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
+import { PATTERN_TYPES } from '../../../../src/wardrobe/words/reading.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Check, SelectField, TextArea, TextField } from '../../parts/field.tsx';

@@ -1,8 +1,8 @@
-import type { Verdict } from '../../../../src/wardrobe/fit.ts';
-import type { Garment, Place } from '../../../../src/wardrobe/garment.ts';
-import { KINDS, slotOfKind } from '../../../../src/wardrobe/kind.ts';
-import type { GarmentReport } from '../../../../src/wardrobe/report.ts';
-import type { Slot } from '../../../../src/wardrobe/slot.ts';
+import type { Verdict } from '../../../../src/wardrobe/fit/fit-result.ts';
+import type { GarmentReport } from '../../../../src/wardrobe/season/report.ts';
+import type { Garment, Place } from '../../../../src/wardrobe/words/garment.ts';
+import { KINDS, slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
+import type { Slot } from '../../../../src/wardrobe/words/slot.ts';
 
 /** What the list of garments is narrowed to; 'any' leaves a thing open. */
 export type GarmentFilter = {

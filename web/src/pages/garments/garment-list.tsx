@@ -1,6 +1,6 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { memo, useLayoutEffect, useRef, useState } from 'react';
-import { KIND_NAMES, KINDS, type Kind } from '../../../../src/wardrobe/kind.ts';
+import { KIND_NAMES, KINDS, type Kind } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { countText } from '../../parts/colour-text.ts';

@@ -1,5 +1,5 @@
 import { useCallback, useMemo, useState } from 'react';
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { useGarments } from '../../api/wardrobe.ts';
 import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';

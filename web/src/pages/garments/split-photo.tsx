@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { useChange } from '../../api/change.ts';
 import { usePicture } from '../../api/pictures.ts';
 import { request } from '../../api/request.ts';

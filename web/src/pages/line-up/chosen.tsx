@@ -1,9 +1,9 @@
 import { useState } from 'react';
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
-import { slotOfKind } from '../../../../src/wardrobe/kind.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
-import type { LineUpChoice } from '../../../../src/wardrobe/season.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
+import type { LineUpChoice } from '../../../../src/wardrobe/words/season.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { Button } from '../../parts/button.tsx';
 import { countText } from '../../parts/colour-text.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';

@@ -1,5 +1,5 @@
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
-import { slotOfKind } from '../../../../src/wardrobe/kind.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 
 /** The cut-out photos of an outfit laid on mid-grey as on a bed: outer piece beside, top over bottom, shoes at the foot. */

@@ -1,6 +1,6 @@
-import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { percentText } from '../../parts/colour-text.ts';
 import { Chip } from '../../parts/swatch.tsx';
 

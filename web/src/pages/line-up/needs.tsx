@@ -1,4 +1,4 @@
-import type { Report } from '../../../../src/wardrobe/report.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
 
 /** Pieces wanted and held, slot by slot, as stitches: filled for held, open for wanting. */
 export function Needs({ report }: { report: Report }) {

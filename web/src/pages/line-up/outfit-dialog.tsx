@@ -1,5 +1,5 @@
-import type { PairTable } from '../../../../src/wardrobe/pair-table.ts';
-import type { PairWord } from '../../../../src/wardrobe/wear.ts';
+import type { PairTable } from '../../../../src/wardrobe/pairs/pair-table.ts';
+import type { PairWord } from '../../../../src/wardrobe/words/wear.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

@@ -1,6 +1,6 @@
-import type { PairTable } from '../../../../src/wardrobe/pair-table.ts';
-import type { Slot } from '../../../../src/wardrobe/slot.ts';
-import { SUPPORT_KINDS } from '../../../../src/wardrobe/support.ts';
+import type { PairTable } from '../../../../src/wardrobe/pairs/pair-table.ts';
+import { SUPPORT_KINDS } from '../../../../src/wardrobe/pairs/support.ts';
+import type { Slot } from '../../../../src/wardrobe/words/slot.ts';
 
 /** The pieces of one outfit as indices into the table, in the order body, shoes, outer. */
 export type Outfit = {

@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'react';
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
-import { pairTable } from '../../../../src/wardrobe/pair-table.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
-import { wornTogether } from '../../../../src/wardrobe/worn-together.ts';
+import { pairTable } from '../../../../src/wardrobe/pairs/pair-table.ts';
+import { wornTogether } from '../../../../src/wardrobe/pairs/worn-together.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { usePairWords, useWears } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';

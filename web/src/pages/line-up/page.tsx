@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
-import type { LineUpResult } from '../../../../src/wardrobe/line-up.ts';
-import type { LineUpChoice } from '../../../../src/wardrobe/season.ts';
+import type { LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
+import type { LineUpChoice } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { useGarments, useLineUp } from '../../api/wardrobe.ts';

@@ -1,5 +1,5 @@
-import type { LineUpProof, LineUpResult } from '../../../../src/wardrobe/line-up.ts';
-import type { LineUpWeights } from '../../../../src/wardrobe/season.ts';
+import type { LineUpProof, LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
+import type { LineUpWeights } from '../../../../src/wardrobe/words/season.ts';
 import { percentText } from '../../parts/colour-text.ts';
 
 function proofText(proof: LineUpProof): string {

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
-import type { Season } from '../../../../src/wardrobe/season.ts';
-import type { WhatIf } from '../../../../src/wardrobe/what-if.ts';
+import type { WhatIf } from '../../../../src/wardrobe/line-up/what-if.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { Season } from '../../../../src/wardrobe/season.ts';
+import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

@@ -1,4 +1,4 @@
-import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
+import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { useGarments } from '../../api/wardrobe.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { WearImport as Found } from '../../../../src/wardrobe/wear-rows.ts';
+import type { WearImport as Found } from '../../../../src/wardrobe/season/wear-rows.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
-import type { GarmentReport, Report } from '../../../../src/wardrobe/report.ts';
+import type { GarmentReport, Report } from '../../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField } from '../../parts/field.tsx';
 import { dayText } from '../seasons/season-dates.ts';

@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
-import { slotOfKind } from '../../../../src/wardrobe/kind.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
-import type { Wear } from '../../../../src/wardrobe/wear.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
+import type { Wear } from '../../../../src/wardrobe/words/wear.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { useWears } from '../../api/wardrobe.ts';

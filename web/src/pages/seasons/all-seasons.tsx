@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import type { Season } from '../../../../src/wardrobe/season.ts';
+import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { useSeasons } from '../../api/wardrobe.ts';

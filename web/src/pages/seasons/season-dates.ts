@@ -1,4 +1,4 @@
-import { YEAR_PARTS, type YearPart } from '../../../../src/wardrobe/garment.ts';
+import { YEAR_PARTS, type YearPart } from '../../../../src/wardrobe/words/garment.ts';
 
 /** A season to begin with: the next quarter of the year after `today` (ISO date), with its usual name and dates. */
 export function nextSeason(today: string): {

@@ -1,6 +1,6 @@
-import { YEAR_PARTS } from '../../../../src/wardrobe/garment.ts';
-import type { Season } from '../../../../src/wardrobe/season.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
+import type { Season } from '../../../../src/wardrobe/words/season.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Check, Field, SelectField, TextArea, TextField } from '../../parts/field.tsx';

@@ -1,7 +1,7 @@
 import { colourName } from '../../../../src/colour/name.ts';
-import type { Gap } from '../../../../src/wardrobe/gaps.ts';
-import type { Palette } from '../../../../src/wardrobe/palette-colour.ts';
-import type { Wish } from '../../../../src/wardrobe/wish.ts';
+import type { Gap } from '../../../../src/wardrobe/gaps/gaps.ts';
+import type { Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
+import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { colourNumbers } from '../../parts/colour-text.ts';
 import { Chip } from '../../parts/swatch.tsx';
 

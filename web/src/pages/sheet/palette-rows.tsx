@@ -1,5 +1,5 @@
-import type { Bands } from '../../../../src/wardrobe/bands.ts';
-import type { Palette } from '../../../../src/wardrobe/palette-colour.ts';
+import type { Bands } from '../../../../src/wardrobe/gaps/bands.ts';
+import type { Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { colourNumbers, percentText } from '../../parts/colour-text.ts';
 import { Chip } from '../../parts/swatch.tsx';
 

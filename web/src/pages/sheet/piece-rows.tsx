@@ -1,8 +1,8 @@
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
-import { slotOfKind } from '../../../../src/wardrobe/kind.ts';
-import { mainSwatch } from '../../../../src/wardrobe/main-colour.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
+import { mainSwatch } from '../../../../src/wardrobe/words/main-colour.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { countText } from '../../parts/colour-text.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/kind.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
-import type { CandidateDetails } from '../../../../src/wardrobe/wish.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
+import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { usePhotos } from '../../api/photos.ts';
 import { request } from '../../api/request.ts';

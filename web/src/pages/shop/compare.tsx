@@ -1,8 +1,8 @@
 import { useQueries } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
-import type { CandidateCheck } from '../../../../src/wardrobe/candidate-check.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
-import type { CandidateDetails } from '../../../../src/wardrobe/wish.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import type { CandidateCheck } from '../../../../src/wardrobe/wishes/candidate.ts';
+import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
 import { get } from '../../api/request.ts';
 import { percentText } from '../../parts/colour-text.ts';
 import { PhotoTile } from '../../parts/photo-tile.tsx';

@@ -1,4 +1,4 @@
-import type { Recommendation } from '../../../../src/wardrobe/candidate-check.ts';
+import type { Recommendation } from '../../../../src/wardrobe/wishes/candidate.ts';
 
 /** The recommendation in one or two words. */
 export const RECOMMENDATION_WORDS: Readonly<Record<Recommendation, string>> = {

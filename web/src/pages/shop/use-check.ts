@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import type { CandidateCheck } from '../../../../src/wardrobe/candidate-check.ts';
+import type { CandidateCheck } from '../../../../src/wardrobe/wishes/candidate.ts';
 import { get } from '../../api/request.ts';
 
 /** Everything said of a candidate. */

@@ -1,4 +1,4 @@
-import { type GarmentDetails, WAYS_OUT, type WayOut } from '../../../../src/wardrobe/garment.ts';
+import { type GarmentDetails, WAYS_OUT, type WayOut } from '../../../../src/wardrobe/words/garment.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
-import type { Garment } from '../../../../src/wardrobe/garment.ts';
-import { KINDS } from '../../../../src/wardrobe/kind.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import { KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

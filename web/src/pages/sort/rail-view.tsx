@@ -1,5 +1,5 @@
-import { PLACES, type Place } from '../../../../src/wardrobe/garment.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import { PLACES, type Place } from '../../../../src/wardrobe/words/garment.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { countText } from '../../parts/colour-text.ts';

@@ -1,6 +1,6 @@
-import type { Garment, Place } from '../../../../src/wardrobe/garment.ts';
-import type { GarmentReport } from '../../../../src/wardrobe/report.ts';
-import { SLOTS } from '../../../../src/wardrobe/slot.ts';
+import type { GarmentReport } from '../../../../src/wardrobe/season/report.ts';
+import type { Garment, Place } from '../../../../src/wardrobe/words/garment.ts';
+import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 
 /** A garment to be decided on, with what the season says of it. */
 export type SortItem = { readonly garment: Garment; readonly said: GarmentReport };

@@ -1,7 +1,7 @@
-import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
-import type { Gap } from '../../../../src/wardrobe/gaps.ts';
-import type { Report } from '../../../../src/wardrobe/report.ts';
-import type { Wish } from '../../../../src/wardrobe/wish.ts';
+import type { Gap } from '../../../../src/wardrobe/gaps/gaps.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
+import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

@@ -1,9 +1,8 @@
 import { useState } from 'react';
-import { colourWord } from '../../../../src/wardrobe/fit-sentence.ts';
-import type { Palette } from '../../../../src/wardrobe/palette-colour.ts';
-import type { Season } from '../../../../src/wardrobe/season.ts';
-import { SLOTS, type Slot } from '../../../../src/wardrobe/slot.ts';
-import type { Wish } from '../../../../src/wardrobe/wish.ts';
+import { colourWord, type Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
+import type { Season } from '../../../../src/wardrobe/words/season.ts';
+import { SLOTS, type Slot } from '../../../../src/wardrobe/words/slot.ts';
+import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

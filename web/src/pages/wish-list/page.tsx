@@ -1,4 +1,4 @@
-import type { Report } from '../../../../src/wardrobe/report.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { useWishes } from '../../api/wardrobe.ts';
 import { WovenBands } from '../../charts/woven-bands.tsx';
 import { Empty } from '../../parts/empty.tsx';

@@ -1,8 +1,8 @@
-import { YEAR_PARTS } from '../../../../src/wardrobe/garment.ts';
-import { KIND_NAMES, KINDS, type Kind, slotOfKind } from '../../../../src/wardrobe/kind.ts';
-import type { Season } from '../../../../src/wardrobe/season.ts';
-import type { Wish } from '../../../../src/wardrobe/wish.ts';
-import type { WishStanding } from '../../../../src/wardrobe/wishes.ts';
+import type { WishStanding } from '../../../../src/wardrobe/wishes/wishes.ts';
+import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
+import { KIND_NAMES, KINDS, type Kind, slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
+import type { Season } from '../../../../src/wardrobe/words/season.ts';
+import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';

@@ -1,0 +1,63 @@
+import type { PhotoRecord } from '../store/store.ts';
+import type { Correction } from '../wardrobe/words/reading.ts';
+import { notFound } from './errors.ts';
+import type { Services } from './services.ts';
+
+/** A rectangle in shares of the picture's width and height, 0..1, right of `left` and below `top`. */
+export type Box = { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
+
+/** The rectangle in whole pixels of a picture of this size, at least one each way. */
+function pixelsOf({ left, top, right, bottom }: Box, widthPx: number, heightPx: number) {
+	const x = Math.min(widthPx - 1, Math.round(left * widthPx));
+	const y = Math.min(heightPx - 1, Math.round(top * heightPx));
+	return {
+		left: x,
+		top: y,
+		width: Math.max(1, Math.round(right * widthPx) - x),
+		height: Math.max(1, Math.round(bottom * heightPx) - y),
+	};
+}
+
+/** The correction as far as it holds for the part alone: a neutral outside of it does not. `scale` = pixels of the part a pixel of the upright photo. */
+function correctionWithin(photo: PhotoRecord, box: Box, scale: number): Correction {
+	const { neutral, ...rest } = photo.correction;
+	if (!neutral || !photo.reading) return rest;
+	const { widthPx, heightPx } = photo.reading;
+	const x = neutral.x - box.left * widthPx;
+	const y = neutral.y - box.top * heightPx;
+	const isInside = x >= 0 && y >= 0 && neutral.x < box.right * widthPx && neutral.y < box.bottom * heightPx;
+	return isInside ? { ...rest, neutral: { ...neutral, x: x * scale, y: y * scale } } : rest;
+}
+
+/**
+ * Stores the part of a read photo that lies in the box as a photo of its own and queues its reading. What the user corrected comes along: steps by
+ * hand, the outline, the shared light, a neutral that lies within. The photo itself stays as it is.
+ */
+export async function storeCrop(services: Services, photo: PhotoRecord, box: Box): Promise<PhotoRecord> {
+	const { store } = services;
+	const display = await store.photos.derived(photo.id, 'display');
+	if (!display || !photo.reading) throw notFound('photo that was read', photo.id);
+	const { part, widthPx } = await cut(display, box);
+	const bytes = await part.jpeg({ quality: 95 }).toBuffer();
+	const about = { originalName: photo.originalName, mediaType: 'image/jpeg', addedAt: services.now().toISOString() };
+	const crop = await store.photos.add(bytes, about);
+	const correction = correctionWithin(photo, box, widthPx / photo.reading.widthPx);
+	if (crop.status !== 'read' && Object.keys(correction).length > 0) {
+		const mask = correction.mask ? await store.photos.derived(photo.id, 'mask') : null;
+		await store.photos.saveCorrection(crop.id, correction, mask && (await cropOfMask(mask, box)));
+	}
+	return crop;
+}
+
+async function cropOfMask(mask: Uint8Array, box: Box): Promise<Uint8Array> {
+	const { part } = await cut(mask, box);
+	return part.toColourspace('b-w').png().toBuffer();
+}
+
+/** The part of an encoded picture that lies in the box, and how wide the whole picture is. */
+async function cut(picture: Uint8Array, box: Box) {
+	// Loaded when it is first needed: the program starts without it.
+	const { default: sharp } = await import('sharp');
+	const { width, height } = await sharp(picture).metadata();
+	return { part: sharp(picture).extract(pixelsOf(box, width, height)), widthPx: width };
+}

@@ -1,0 +1,107 @@
+import type { ReaderPool, ReadSource } from '../photo/readers/pool.ts';
+import type { PhotoRecord, Store } from '../store/store.ts';
+import type { Reading } from '../wardrobe/words/reading.ts';
+import type { EventHub } from './events.ts';
+
+/** Reads waiting photos one after another as the pool has room, and tells the open pages. */
+export type PhotoJobs = {
+	/** Queues a photo; a photo already queued is not queued twice. */
+	enqueue(photoId: string): void;
+	/** Drops everything not yet begun; returns those ids. They stay stored and can be read later. */
+	cancelWaiting(): string[];
+	/** Resolves when nothing is queued or being read. */
+	settled(): Promise<void>;
+	close(): Promise<void>;
+};
+
+type JobServices = {
+	readonly store: Store;
+	readonly pool: ReaderPool;
+	readonly events: EventHub;
+	/** Called after a reading is stored (kind suggestions, same-light groups); may enqueue more. */
+	readonly onRead: (photo: PhotoRecord, reading: Reading) => Promise<void>;
+	/** Cast that the photo's same-light group shares, or null. */
+	readonly groupCast: (photo: PhotoRecord) => Promise<Reading['light']['cast']>;
+	readonly report: (error: unknown) => void;
+	readonly concurrency: number;
+};
+
+export function createPhotoJobs(services: JobServices): PhotoJobs {
+	const { store, pool, events } = services;
+	const queue = new Set<string>();
+	const running = new Set<Promise<void>>();
+	let idleWaiters: (() => void)[] = [];
+	let closed = false;
+
+	async function readOne(id: string): Promise<void> {
+		const photo = await store.photos.get(id);
+		if (!photo) return;
+		const source: ReadSource = (await store.photos.originalPath(id)) ?? (await store.photos.original(id));
+		const mask = photo.correction.mask ? await store.photos.derived(id, 'mask') : null;
+		const result = await pool.read(source, {
+			correction: photo.correction,
+			groupCast: await services.groupCast(photo),
+			derived: true,
+			...(mask ? { mask } : {}),
+		});
+		// The correction may have changed while the photo was being read: that newer state is queued again and wins.
+		const latest = await store.photos.get(id);
+		if (latest && latest.version !== photo.version) return void queue.add(id);
+		if (result.ok) {
+			await store.photos.saveReading(id, result.reading, result.derived);
+			await services.onRead(photo, result.reading);
+			events.send({ event: 'photo', data: { id, status: 'read' } });
+		} else {
+			await store.photos.saveFailure(id, { reason: result.reason, message: result.message });
+			events.send({ event: 'photo', data: { id, status: 'failed' } });
+		}
+	}
+
+	function advance(): void {
+		while (!closed && running.size < services.concurrency && queue.size > 0) {
+			const id = queue.values().next().value!;
+			queue.delete(id);
+			const job: Promise<void> = readOne(id)
+				.catch(async (error: unknown) => {
+					services.report(error);
+					const message =
+						'Expected to read this photo; the program itself failed on it. The photo is kept: try again, and if it fails once more, tell us.';
+					await store.photos.saveFailure(id, { reason: 'internal', message });
+					events.send({ event: 'photo', data: { id, status: 'failed' } });
+				})
+				.catch(services.report)
+				.finally(() => {
+					running.delete(job);
+					advance();
+				});
+			running.add(job);
+		}
+		if (running.size === 0 && (queue.size === 0 || closed)) {
+			for (const wake of idleWaiters) wake();
+			idleWaiters = [];
+		}
+	}
+
+	const settled = () =>
+		new Promise<void>((resolve) => {
+			idleWaiters.push(resolve);
+			advance();
+		});
+
+	return {
+		enqueue(photoId) {
+			queue.add(photoId);
+			advance();
+		},
+		cancelWaiting() {
+			const dropped = [...queue];
+			queue.clear();
+			return dropped;
+		},
+		settled,
+		async close() {
+			closed = true;
+			await settled();
+		},
+	};
+}

@@ -1,0 +1,43 @@
+import { Piscina } from 'piscina';
+import { programBeside } from '../photo/readers/program-beside.ts';
+import { type LineUpResult, provenResult } from '../wardrobe/line-up/line-up.ts';
+import { columnOf, lineUpModel } from '../wardrobe/line-up/line-up-model.ts';
+import { bestSet } from '../wardrobe/line-up/line-up-search.ts';
+import { type LineUpRequest, lineUpSetup } from '../wardrobe/line-up/line-up-setup.ts';
+import type { SeasonInput } from '../wardrobe/words/season-input.ts';
+import type { ProofAnswer, ProofTask } from './prove-worker.ts';
+
+/** Long enough for nearly all wardrobes of 60 garments (4 to 11 s measured); larger ones get a bound. */
+const PROOF_SECONDS = 15;
+
+/**
+ * The line-up as `buildLineUp` finds it, then proven best, improved or bounded by HiGHS within `seconds`. The solver runs in a thread of its own,
+ * started for the purpose and stopped when done or when `signal` says so.
+ */
+export async function proveLineUp(
+	input: SeasonInput,
+	request: LineUpRequest,
+	{ seconds = PROOF_SECONDS, signal = null }: { readonly seconds?: number; readonly signal?: AbortSignal | null } = {},
+): Promise<LineUpResult> {
+	const setup = lineUpSetup(input, request);
+	const { problem } = setup;
+	const found = bestSet(problem);
+	if (problem.slots.length === 0 || found.objective >= problem.bound) return provenResult(setup, found, null);
+	const task: ProofTask = {
+		model: lineUpModel(problem),
+		start: found.members.map(columnOf),
+		columns: problem.slots.map((_, member) => columnOf(member)),
+		seconds,
+	};
+	const program = programBeside(import.meta.url, 'prove-worker');
+	const pool = new Piscina<ProofTask, ProofAnswer>({
+		filename: program.path,
+		execArgv: [...program.execArgv],
+		maxThreads: 1,
+	});
+	try {
+		return provenResult(setup, found, await pool.run(task, { signal }));
+	} finally {
+		await pool.destroy();
+	}
+}

@@ -1,0 +1,31 @@
+import type { ReaderPool } from '../photo/readers/pool.ts';
+import type { PhotoRecord, Store } from '../store/store.ts';
+import type { Reading } from '../wardrobe/words/reading.ts';
+import type { EventHub } from './events.ts';
+import type { PhotoJobs } from './photo-jobs.ts';
+import type { Sharing } from './sharing.ts';
+
+/** What the routes work with. Clock and ids come from here, so that tests can fix them. */
+export type Services = {
+	readonly store: Store;
+	readonly pool: ReaderPool;
+	readonly jobs: PhotoJobs;
+	readonly events: EventHub;
+	/** null unless started with --share. */
+	readonly sharing: Sharing | null;
+	/** Writes the whole home as one archive; null where the store is not on local disk. */
+	readonly backup: ((to: NodeJS.WritableStream) => Promise<void>) | null;
+	/** What start-up found and mended. */
+	readonly findings: readonly string[];
+	readonly now: () => Date;
+	readonly newId: () => string;
+	/** The cast that the photo's same-light group shares, or null. */
+	readonly groupCast: (photo: PhotoRecord) => Promise<Reading['light']['cast']>;
+};
+
+/** The clock's day as an ISO date in local time: what the user calls today. */
+export function todayOf(services: Pick<Services, 'now'>): string {
+	const now = services.now();
+	const two = (n: number) => String(n).padStart(2, '0');
+	return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,112 @@
+import sharp, { type Metadata, type Sharp } from 'sharp';
+import type { Pixels } from '../../reading/pixels.ts';
+import { tiffFromHeic } from './heic.ts';
+import { ANALYSIS_SIDE_PX, DISPLAY_SIDE_PX, MAX_PHOTO_PIXELS } from './limits.ts';
+import { photoFormatOf } from './photo-format.ts';
+import { type ReadFailure, readFailure } from './read-failure.ts';
+import { takenAtOf } from './taken-at.ts';
+
+// One thread a photo: the pool reads several photos side by side.
+sharp.concurrency(1);
+sharp.cache(false);
+
+/** A photo made upright and sRGB, at the two sizes that everything else is made from. */
+export type DecodedPhoto = {
+	readonly ok: true;
+	/** Longest side at most `DISPLAY_SIDE_PX`. */
+	readonly display: Pixels;
+	/** Longest side at most `ANALYSIS_SIDE_PX`. */
+	readonly analysis: Pixels;
+	/** Size of the upright original. */
+	readonly widthPx: number;
+	readonly heightPx: number;
+	readonly takenAt: string | null;
+};
+
+type Raw = {
+	readonly data: Buffer;
+	readonly info: { readonly width: number; readonly height: number; readonly channels: number };
+};
+
+function pixelsFromRaw({ data, info }: Raw): Pixels {
+	const { width: widthPx, height: heightPx, channels } = info;
+	if (channels === 3) return { widthPx, heightPx, rgb: data, alpha: null };
+	const rgb = new Uint8Array(widthPx * heightPx * 3);
+	const alpha = new Uint8Array(widthPx * heightPx);
+	let opaque = true;
+	for (let i = 0; i < alpha.length; i++) {
+		rgb[i * 3] = data[i * 4]!;
+		rgb[i * 3 + 1] = data[i * 4 + 1]!;
+		rgb[i * 3 + 2] = data[i * 4 + 2]!;
+		alpha[i] = data[i * 4 + 3]!;
+		opaque &&= alpha[i] === 255;
+	}
+	return { widthPx, heightPx, rgb, alpha: opaque ? null : alpha };
+}
+
+const shrunk = (picture: Sharp, side: number): Sharp =>
+	picture.resize(side, side, { fit: 'inside', withoutEnlargement: true });
+
+/** sRGB, 8 bits, three or four channels, whatever the file holds (CMYK, grey, 16 bits, wide gamut by its profile). */
+const toRaw = (picture: Sharp): Promise<Raw> =>
+	picture.toColourspace('srgb').raw({ depth: 'uchar' }).toBuffer({ resolveWithObject: true });
+
+/**
+ * Decodes at reduced size where the format allows it (JPEG), which averages in gamma space: for cloth, where neighbours are
+ * alike, that is the price of a decode four times as fast.
+ */
+async function decodeSharp(bytes: Uint8Array, isHeif: boolean, metadata: Metadata): Promise<Raw> {
+	const options = { limitInputPixels: MAX_PHOTO_PIXELS, failOn: 'error' as const, pages: 1 };
+	try {
+		return await toRaw(shrunk(sharp(bytes, options).autoOrient(), DISPLAY_SIDE_PX));
+	} catch (error) {
+		// A container of this kind may hold AV1, which sharp has just read, or a phone's HEVC, which it refuses at once.
+		if (isHeif) return toRaw(sharp(await tiffFromHeic(bytes, metadata.icc ?? null, DISPLAY_SIDE_PX)));
+		// A damaged colour profile is no reason to lose the photo: once more without it.
+		if (!metadata.icc) throw error;
+		return toRaw(shrunk(sharp(bytes, { ...options, ignoreIcc: true }).autoOrient(), DISPLAY_SIDE_PX));
+	}
+}
+
+/** The part of a message from a decoder that helps a person. */
+const firstLine = (error: unknown): string =>
+	(error instanceof Error ? error.message : String(error)).split('\n')[0]!.slice(0, 120);
+
+/** A photo's pixels, upright and in sRGB, or why there are none. */
+export async function decodePhoto(bytes: Uint8Array): Promise<DecodedPhoto | ReadFailure> {
+	const format = await photoFormatOf(bytes);
+	if (!format.ok) return format;
+	try {
+		const metadata = await sharp(bytes, { limitInputPixels: false, failOn: 'none' }).metadata();
+		if (metadata.width * (metadata.pageHeight ?? metadata.height) > MAX_PHOTO_PIXELS) {
+			const shown = `${metadata.width} x ${metadata.height}`;
+			return readFailure(
+				'too-many-pixels',
+				`Expected at most ${MAX_PHOTO_PIXELS / 1e6} megapixels for one photo; this one has ${shown}.`,
+			);
+		}
+		const raw = await decodeSharp(bytes, format.isHeif, metadata);
+		const display = pixelsFromRaw(raw);
+		const small = shrunk(
+			sharp(raw.data, { raw: { ...raw.info, channels: raw.info.channels as 3 | 4 } }),
+			ANALYSIS_SIDE_PX,
+		);
+		const analysis = pixelsFromRaw(await small.raw().toBuffer({ resolveWithObject: true }));
+		const upright = uprightSize(metadata, display);
+		return { ok: true, display, analysis, ...upright, takenAt: takenAtOf(metadata.exif) };
+	} catch (error) {
+		return readFailure(
+			'damaged',
+			`Expected a whole photo; this ${format.mediaType.slice(6).toUpperCase()} cannot be decoded to its end (${firstLine(error)}).`,
+		);
+	}
+}
+
+/** The original's size as the picture stands upright: the sides that make the display copy's shape. */
+function uprightSize(metadata: Metadata, display: Pixels): { widthPx: number; heightPx: number } {
+	const { width } = metadata;
+	const height = metadata.pageHeight ?? metadata.height;
+	const isTall = display.heightPx > display.widthPx;
+	const turned = width !== height && isTall !== height > width;
+	return turned ? { widthPx: height, heightPx: width } : { widthPx: width, heightPx: height };
+}

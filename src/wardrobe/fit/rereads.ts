@@ -1,0 +1,50 @@
+import type { Lab65 } from '../../colour/lab65.ts';
+import type { Garment } from '../words/garment.ts';
+import { normalPair, seededRandom } from '../words/seeded-random.ts';
+
+/** Times everything is "photographed again": a share of them is then known to about 0.06 (binomial standard deviation at 0.7). */
+const REREADS = 60;
+
+/**
+ * The stated error covers the true one 80 % of the time. The length of a normal error in three directions stays under 2.154 standard
+ * deviations 80 % of the time (chi distribution with 3 degrees of freedom), so this turns the one into the other.
+ */
+const ERROR_TO_DEVIATION = 1 / 2.154;
+
+/** No photo is imagined worse than this (CIEDE2000): the worst uncorrected phone photo of a chart that was measured erred by 17 on average. */
+const ERROR_AT_MOST = 17;
+
+/** One imagined re-reading of all photos. */
+export type Reread = {
+	/** The garment's colours as this re-read has them. */
+	readonly colours: (garment: number) => readonly Lab65[];
+	/** A colour of the garment moved as this re-read moves all of them. */
+	readonly shifted: (garment: number, lab: Lab65) => Lab65;
+};
+
+/**
+ * Re-readings of all garments within their photos' trust: every garment's colours move together, as a lamp moves them, by a normal error. Depends
+ * on the seed and the garments' photos alone, not on their order, nor on ids drawn anew in every home: the same photos, the same re-reads.
+ */
+export function rereadsOf(
+	garments: readonly Garment[],
+	colours: readonly (readonly Lab65[])[],
+	seed: number,
+): Reread[] {
+	const moves = garments.map(({ id, photoIds, trust }) => {
+		const random = seededRandom(`reread ${seed} ${photoIds.length > 0 ? photoIds.join(' ') : id}`);
+		const deviation = Math.min(ERROR_AT_MOST, trust.error) * ERROR_TO_DEVIATION;
+		return Array.from({ length: REREADS }, (): Lab65 => {
+			const [L, a] = normalPair(random);
+			const [b] = normalPair(random);
+			return [L * deviation, a * deviation, b * deviation];
+		});
+	});
+	return Array.from({ length: REREADS }, (_, round) => {
+		const shifted = (garment: number, [L, a, b]: Lab65): Lab65 => {
+			const move = moves[garment]![round]!;
+			return [Math.min(100, Math.max(0, L + move[0])), a + move[1], b + move[2]];
+		};
+		return { colours: (garment) => colours[garment]!.map((lab) => shifted(garment, lab)), shifted };
+	});
+}

@@ -1,0 +1,126 @@
+import { deltaE2000Matrix, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
+import type { Lab65 } from '../../colour/lab65.ts';
+import { colourName } from '../../colour/name.ts';
+import { reachOf } from '../palette/palette-reach.ts';
+import type { Garment } from '../words/garment.ts';
+import { slotOfKind } from '../words/kind.ts';
+import type { Palette } from '../words/palette-colour.ts';
+import { slotSize } from '../words/slot-size.ts';
+import { partialTransport } from './transport.ts';
+
+/** A palette colour as the season asks for it. Amounts are shares of all that is asked. */
+export type AskedColour = {
+	readonly paletteColourId: string;
+	readonly amount: number;
+	readonly covered: number;
+	readonly missing: number;
+};
+
+/** A colour that the garments hold. Amounts are shares of all that is held. */
+export type HeldColour = {
+	readonly id: string;
+	readonly lab: Lab65;
+	readonly name: string;
+	readonly amount: number;
+	/** What of it answers nothing that is asked. */
+	readonly surplus: number;
+	/** Garments that hold it, most of it first. */
+	readonly garmentIds: readonly string[];
+};
+
+/** Held colour that covers an asked one. */
+export type Thread = { readonly heldId: string; readonly paletteColourId: string; readonly amount: number };
+
+/** What is asked for above, what is held below, and what covers what: both bands have length 1 (0 where there is nothing). */
+export type Bands = {
+	readonly asked: readonly AskedColour[];
+	readonly held: readonly HeldColour[];
+	readonly threads: readonly Thread[];
+};
+
+/** Held colours nearer than this are drawn as one thread: two cloths of the same colour to the eye. */
+const SAME_COLOUR_WITHIN = 6;
+
+type HeldSwatch = { readonly garmentId: string; readonly lab: Lab65; readonly amount: number };
+
+/** Every swatch of the garments with its share of all the cloth held; sums to 1. By garment id, so that order changes nothing. */
+function heldSwatches(garments: readonly Garment[]): HeldSwatch[] {
+	const swatches = [...garments]
+		.sort((a, b) => (a.id < b.id ? -1 : 1))
+		.flatMap(({ id, kind, swatches }) => {
+			const area = swatches.reduce((sum, { share }) => sum + share, 0);
+			if (!(area > 0)) return [];
+			return swatches.map(({ lab, share }) => ({
+				garmentId: id,
+				lab,
+				amount: (slotSize(slotOfKind(kind)) * share) / area,
+			}));
+		});
+	const total = swatches.reduce((sum, { amount }) => sum + amount, 0);
+	return swatches.map((swatch) => ({ ...swatch, amount: swatch.amount / total }));
+}
+
+/** Groups swatches of nearly one colour, starting from the heaviest; returns the group of each. */
+function colourGroups(swatches: readonly HeldSwatch[]): { labs: Lab65[]; groupOf: number[] } {
+	const labs: Lab65[] = [];
+	const groupOf = new Array<number>(swatches.length);
+	const byAmount = swatches.map((_, index) => index).sort((a, b) => swatches[b]!.amount - swatches[a]!.amount || a - b);
+	for (const index of byAmount) {
+		const { lab } = swatches[index]!;
+		let group = labs.findIndex((one) => liesWithin(one, lab, SAME_COLOUR_WITHIN));
+		if (group < 0) group = labs.push(lab) - 1;
+		groupOf[index] = group;
+	}
+	return { labs, groupOf };
+}
+
+/**
+ * What the palette asks for against what the garments hold, by exact partial optimal transport with CIEDE2000 as the cost. Asked amounts
+ * are the palette's weights; held ones the area of each swatch, weighted by the size of its slot.
+ */
+export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {
+	const swatches = heldSwatches(garments);
+	const { colours } = palette;
+	const distances = deltaE2000Matrix(packLabs(swatches.map(({ lab }) => lab)), packLabs(colours.map(({ lab }) => lab)));
+	const cost = swatches.map((_, index) => distances.slice(index * colours.length, (index + 1) * colours.length));
+	const { flows, missing, surplus } = partialTransport(
+		swatches.map(({ amount }) => amount),
+		colours.map(({ weight }) => weight),
+		cost,
+		colours.map(reachOf),
+	);
+	const { labs, groupOf } = colourGroups(swatches);
+	const asked = colours.map(({ id, weight }, index) => ({
+		paletteColourId: id,
+		amount: weight,
+		covered: weight - missing[index]!,
+		missing: missing[index]!,
+	}));
+	const membersOf = labs.map((): (HeldSwatch & { readonly surplus: number })[] => []);
+	for (const [index, swatch] of swatches.entries())
+		membersOf[groupOf[index]!]!.push({ ...swatch, surplus: surplus[index]! });
+	const held = labs.map((lab, group) => {
+		const members = membersOf[group]!;
+		const byGarment = new Map<string, number>();
+		for (const { garmentId, amount } of members) byGarment.set(garmentId, (byGarment.get(garmentId) ?? 0) + amount);
+		return {
+			id: `held-${group + 1}`,
+			lab,
+			name: colourName(lab),
+			amount: members.reduce((sum, { amount }) => sum + amount, 0),
+			surplus: members.reduce((sum, one) => sum + one.surplus, 0),
+			garmentIds: [...byGarment].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).map(([id]) => id),
+		};
+	});
+	const threads = new Map<string, Thread>();
+	for (const { from, to, amount } of flows) {
+		const thread = { heldId: held[groupOf[from]!]!.id, paletteColourId: colours[to]!.id, amount };
+		const key = `${thread.heldId} ${thread.paletteColourId}`;
+		threads.set(key, { ...thread, amount: amount + (threads.get(key)?.amount ?? 0) });
+	}
+	return {
+		asked,
+		held,
+		threads: [...threads.values()].sort((a, b) => b.amount - a.amount || (a.heldId < b.heldId ? -1 : 1)),
+	};
+}

@@ -1,0 +1,124 @@
+import { type OutfitTable, outfitParts, outfitsThrough } from '../pairs/outfits.ts';
+import { pairContextOf } from '../pairs/pair-context.ts';
+import { type PairTable, pairTable } from '../pairs/pair-table.ts';
+import type { Garment } from '../words/garment.ts';
+import { KIND_NAMES, type Kind, slotOfKind } from '../words/kind.ts';
+import { newGarment } from '../words/new-garment.ts';
+import type { Palette, PaletteColour } from '../words/palette-colour.ts';
+import { heldGarments, type SeasonInput } from '../words/season-input.ts';
+import { SLOTS, type Slot } from '../words/slot.ts';
+import type { Wish } from '../words/wish.ts';
+
+/** What one more piece of a slot in a palette colour would add. */
+export type MissingPiece = {
+	readonly slot: Slot;
+	readonly paletteColourId: string;
+	/** Supported outfits it would add, exactly. */
+	readonly outfitsAdded: number;
+	/** The same as a share of what a piece that goes with everything would add, 0..1; 0 where even that adds nothing. */
+	readonly shareOfBest: number;
+};
+
+/** A first kind of the slot, to stand for a piece that is not there. */
+const kindOfSlot = (slot: Slot): Kind => KIND_NAMES.find((kind) => slotOfKind(kind) === slot)!;
+
+/** A plain piece of exactly these colours, known without doubt. */
+function imaginedPiece(id: string, name: string, kind: Kind, colours: Garment['swatches']): Garment {
+	return {
+		...newGarment(id, name, '', { kind, kindFrom: 'user' }),
+		swatches: colours,
+		pattern: { type: 'plain', sure: 1 },
+		trust: { error: 0, reasons: [], advice: null },
+	};
+}
+
+const imagined = (slot: Slot, { id, lab, name, label }: PaletteColour): Garment =>
+	imaginedPiece(`imagined ${slot} ${id}`, `a ${slot} in ${label || name}`, kindOfSlot(slot), [
+		{ lab, share: 1, slot, name },
+	]);
+
+/** The piece a wish looks for: its target colour, or the palette's heaviest where any will do. */
+export function wishedPiece(wish: Wish, palette: Palette): Garment {
+	const { slot, target } = wish;
+	const [heaviest] = [...palette.colours].sort((a, b) => b.weight - a.weight);
+	const lab = target ?? heaviest?.lab;
+	return imaginedPiece(
+		`imagined ${wish.id}`,
+		wish.name,
+		wish.kind ?? kindOfSlot(slot),
+		lab ? [{ lab, share: 1, slot, name: '' }] : [],
+	);
+}
+
+/** Outfits that a piece which goes with everything would add: the same for every piece of a slot. */
+function mostOf(table: OutfitTable, parts: ReturnType<typeof outfitParts>, piece: number): number {
+	const open: OutfitTable = {
+		slots: table.slots,
+		goes: (one, other) => one === piece || other === piece || table.goes(one, other),
+	};
+	return outfitsThrough(open, parts, piece);
+}
+
+/** Exact gains of pieces (not owned yet) over the held garments, in the order of `pieces`. `owned` holds at least the pairs of `held`. */
+export function outfitGains(
+	input: SeasonInput,
+	pieces: readonly Garment[],
+	held = heldGarments(input),
+	owned = pairTable(held, pairContextOf(input)),
+): { added: number; most: number }[] {
+	if (pieces.length === 0) return [];
+	const all = [...held, ...pieces];
+	const withPieces = pairTable(
+		all,
+		pairContextOf(input),
+		pieces.map((_, index) => held.length + index),
+	);
+	const rowOf = new Map(owned.garments.map(({ id }, index) => [id, index]));
+	const rows = held.map(({ id }) => rowOf.get(id)!);
+	// Asked many millions of times in a large wardrobe, so written out once.
+	const goes = new Uint8Array(all.length ** 2);
+	for (let one = 0, cell = 0; one < all.length; one++) {
+		for (let other = 0; other < all.length; other++, cell++) {
+			const isOwned = one < rows.length && other < rows.length;
+			if (isOwned ? owned.supported(rows[one]!, rows[other]!) : withPieces.supported(one, other)) goes[cell] = 1;
+		}
+	}
+	const table: OutfitTable = {
+		slots: withPieces.slots,
+		goes: (one, other) => goes[one * all.length + other] === 1,
+	};
+	const parts = outfitParts(table, held.keys());
+	const most = new Map<Slot, number>();
+	return pieces.map((_, index) => {
+		const piece = held.length + index;
+		const slot = table.slots[piece]!;
+		if (!most.has(slot)) most.set(slot, mostOf(table, parts, piece));
+		return { added: outfitsThrough(table, parts, piece), most: most.get(slot)! };
+	});
+}
+
+/** Slots of which another piece makes outfits. */
+const OUTFIT_SLOTS: readonly Slot[] = SLOTS.filter((slot) => slot !== 'legwear' && slot !== 'accessory');
+
+/** For every slot that makes outfits and every palette colour, what such a piece would add; best first within a slot. `owned` as above. */
+export function missingPieces(input: SeasonInput, held = heldGarments(input), owned?: PairTable): MissingPiece[] {
+	const colours = input.palette.colours;
+	const wanted = OUTFIT_SLOTS.flatMap((slot) => colours.map((colour) => ({ slot, colour })));
+	const gains = outfitGains(
+		input,
+		wanted.map(({ slot, colour }) => imagined(slot, colour)),
+		held,
+		owned,
+	);
+	return wanted
+		.map(({ slot, colour }, index) => {
+			const { added, most } = gains[index]!;
+			return { slot, paletteColourId: colour.id, outfitsAdded: added, shareOfBest: most > 0 ? added / most : 0 };
+		})
+		.sort(
+			(a, b) =>
+				SLOTS.indexOf(a.slot) - SLOTS.indexOf(b.slot) ||
+				b.outfitsAdded - a.outfitsAdded ||
+				(a.paletteColourId < b.paletteColourId ? -1 : 1),
+		);
+}

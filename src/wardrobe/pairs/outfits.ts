@@ -1,0 +1,146 @@
+import type { Slot } from '../words/slot.ts';
+
+/**
+ * Which of a set of pieces go together, as outfits see it. An outfit is top + bottom + shoes, or full + shoes, each worn without or with one
+ * of the outer pieces; every pair of its parts is supported. Where nobody owns shoes, outfits are counted without them.
+ */
+export type OutfitTable = {
+	readonly slots: readonly Slot[];
+	readonly goes: (one: number, other: number) => boolean;
+};
+
+/** The pieces of a set, by the slots that make outfits. */
+type Parts = {
+	readonly top: readonly number[];
+	readonly bottom: readonly number[];
+	readonly full: readonly number[];
+	readonly shoes: readonly number[];
+	readonly outer: readonly number[];
+};
+
+export function outfitParts(table: OutfitTable, members: Iterable<number>): Parts {
+	const all = [...members];
+	const of = (slot: Slot) => all.filter((member) => table.slots[member] === slot);
+	return { top: of('top'), bottom: of('bottom'), full: of('full'), shoes: of('shoes'), outer: of('outer') };
+}
+
+/** Set bits of a 32-bit word, summed in parallel: pairs of bits, then nibbles, then bytes. */
+function bitsOf(word: number): number {
+	const pairs = word - ((word >>> 1) & 0x55555555);
+	const nibbles = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
+	return Math.imul((nibbles + (nibbles >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
+}
+
+/** One bit for each piece of `others` that goes with `piece`, 32 a word. */
+function bitsWith({ goes }: OutfitTable, piece: number, others: readonly number[]): Int32Array {
+	const bits = new Int32Array((others.length + 31) >> 5);
+	for (let at = 0; at < others.length; at++) if (goes(piece, others[at]!)) bits[at >> 5]! |= 1 << (at & 31);
+	return bits;
+}
+
+/** A piece with what goes with it, as bits; stands for as many pieces as go with exactly the same. */
+type Row = { piece: number; times: number; readonly shoes: Int32Array; readonly outer: Int32Array };
+
+/** Up to so many pairs of top and bottom, looking for alike pieces costs more than it saves. */
+const FEW_BODIES = 1024;
+
+/** The rows of `pieces`; pieces that go with exactly the same `others`, shoes and outer pieces are taken together where `join`. */
+function rowsOf(
+	table: OutfitTable,
+	pieces: readonly number[],
+	{ shoes, outer }: Pick<Parts, 'shoes' | 'outer'>,
+	others: readonly number[],
+	join: boolean,
+): Row[] {
+	const rows = pieces.map(
+		(piece): Row => ({ piece, times: 1, shoes: bitsWith(table, piece, shoes), outer: bitsWith(table, piece, outer) }),
+	);
+	if (!join) return rows;
+	const alike = new Map<string, Row>();
+	for (const row of rows) {
+		const key = `${bitsWith(table, row.piece, others)} ${row.shoes} ${row.outer}`;
+		const known = alike.get(key);
+		if (known) known.times++;
+		else alike.set(key, row);
+	}
+	return [...alike.values()];
+}
+
+/** Outfits over the body whose shoes and outer pieces are `body`. */
+function outfitsOver(body: Pick<Row, 'shoes' | 'outer'>, shoes: readonly Row[]): number {
+	let coats = 0;
+	for (let word = 0; word < body.outer.length; word++) coats += bitsOf(body.outer[word]!);
+	// Nobody's shoes are known: one pair that goes with everything stands in.
+	if (shoes.length === 0) return 1 + coats;
+	let outfits = 0;
+	for (let word = 0; word < body.shoes.length; word++) {
+		for (let rest = body.shoes[word]!; rest !== 0; rest &= rest - 1) {
+			const { outer, times } = shoes[(word << 5) + (31 - Math.clz32(rest & -rest))]!;
+			let worn = 1;
+			if (coats > 0) for (let at = 0; at < outer.length; at++) worn += bitsOf(outer[at]! & body.outer[at]!);
+			outfits += times * worn;
+		}
+	}
+	return outfits;
+}
+
+/**
+ * Outfits over all bodies: the shoes and outer pieces that go with a whole body are one AND of its parts' bits. Large wardrobes have many
+ * pieces that go with exactly the same others (neutrals go with everything); those are looked at once.
+ */
+function countOver(table: OutfitTable, { top, bottom, full, shoes, outer }: Parts): number {
+	if (top.length * bottom.length + full.length === 0) return 0;
+	const join = top.length * bottom.length > FEW_BODIES;
+	const shoeRows = rowsOf(table, shoes, { shoes: [], outer }, [...top, ...bottom, ...full], join);
+	const over = { shoes: shoeRows.map(({ piece }) => piece), outer };
+	const bottoms = rowsOf(table, bottom, over, top, join);
+	const body = {
+		shoes: new Int32Array((over.shoes.length + 31) >> 5),
+		outer: new Int32Array((outer.length + 31) >> 5),
+	};
+	let outfits = 0;
+	for (const above of rowsOf(table, top, over, bottom, join)) {
+		for (const below of bottoms) {
+			if (!table.goes(above.piece, below.piece)) continue;
+			for (let word = 0; word < body.shoes.length; word++) body.shoes[word] = above.shoes[word]! & below.shoes[word]!;
+			for (let word = 0; word < body.outer.length; word++) body.outer[word] = above.outer[word]! & below.outer[word]!;
+			outfits += above.times * below.times * outfitsOver(body, shoeRows);
+		}
+	}
+	for (const whole of rowsOf(table, full, over, [], join)) outfits += whole.times * outfitsOver(whole, shoeRows);
+	return outfits;
+}
+
+/** Outfits that the members make. */
+export const countOutfits = (table: OutfitTable, members: Iterable<number>): number =>
+	countOver(table, outfitParts(table, members));
+
+/** Outfits of the members (`parts`, without `piece`) and `piece` that wear `piece`: what it adds, or what leaving it out would cost. */
+export function outfitsThrough(table: OutfitTable, parts: Parts, piece: number): number {
+	const slot = table.slots[piece];
+	if (slot !== 'top' && slot !== 'bottom' && slot !== 'full' && slot !== 'shoes' && slot !== 'outer') return 0;
+	// Every part of such an outfit goes with the piece, so only those are looked at.
+	const going = (members: readonly number[]) => members.filter((member) => table.goes(piece, member));
+	const shoes = going(parts.shoes);
+	// No shoes at all means outfits without; shoes that do not go with the piece mean none.
+	if (slot !== 'shoes' && parts.shoes.length > 0 && shoes.length === 0) return 0;
+	const partners = {
+		top: going(parts.top),
+		bottom: going(parts.bottom),
+		full: going(parts.full),
+		shoes,
+		outer: going(parts.outer),
+	};
+	if (slot === 'full') return countOver(table, { ...partners, top: [], bottom: [], full: [piece] });
+	if (slot === 'top' || slot === 'bottom') return countOver(table, { ...partners, full: [], [slot]: [piece] });
+	// Shoes and outer pieces go with all that is left, so they need not be counted through.
+	return countOver(table, { ...partners, [slot]: [] });
+}
+
+/** Pieces of each slot that make outfits. */
+export type PartCounts = Readonly<Record<keyof Parts, number>>;
+
+/** Outfits if everything went with everything: the quota ceiling. */
+export function outfitCeiling({ top, bottom, full, shoes, outer }: PartCounts): number {
+	return (top * bottom + full) * Math.max(1, shoes) * (1 + outer);
+}

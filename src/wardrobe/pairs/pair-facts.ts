@@ -1,0 +1,59 @@
+import type { Lab65 } from '../../colour/lab65.ts';
+import { withExactGrey } from '../../colour/neutrality.ts';
+import { fitPercentOf } from '../fit/fit.ts';
+import { FITS_FROM_PERCENT } from '../fit/fit-score.ts';
+import { areComplementary } from '../words/complementary-slots.ts';
+import type { Garment } from '../words/garment.ts';
+import { slotOfKind } from '../words/kind.ts';
+import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
+import type { Slot } from '../words/slot.ts';
+import { isBaseNeutral } from './base-neutral.ts';
+import { echoDistance } from './echo.ts';
+import { type InspiredPairs, inspiredPairs } from './inspired-pairs.ts';
+import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
+
+/** What every pair of a set of garments is judged by, worked out once for each garment. */
+export type PairFacts = {
+	readonly slots: readonly Slot[];
+	/** Main colours as read; `null` where a garment has no colours yet. */
+	readonly mains: readonly (Lab65 | null)[];
+	/** Main colours with exact greys. */
+	readonly greyed: readonly (Lab65 | null)[];
+	/** All colours seen, with exact greys. */
+	readonly seen: readonly (readonly Lab65[])[];
+	readonly inPalette: readonly boolean[];
+	readonly base: readonly boolean[];
+	readonly inspired: InspiredPairs;
+};
+
+/** Index into `SUPPORT_KINDS` of each kind. */
+export const CODE = Object.fromEntries(SUPPORT_KINDS.map((kind, code) => [kind, code])) as Readonly<
+	Record<SupportKind, number>
+>;
+
+export function pairFacts(garments: readonly Garment[], context: PairContext): PairFacts {
+	const slots = garments.map(({ kind }) => slotOfKind(kind));
+	const mains = garments.map((garment) => mainSwatch(garment)?.lab ?? null);
+	return {
+		slots,
+		mains,
+		greyed: mains.map((lab) => (lab ? withExactGrey(lab) : null)),
+		seen: garments.map((garment) => seenSwatches(garment).map(({ lab }) => withExactGrey(lab))),
+		inPalette: garments.map((garment) => fitPercentOf(garment, context.palette) >= FITS_FROM_PERCENT),
+		base: garments.map((garment) => isBaseNeutral(garment, context.palette)),
+		inspired: inspiredPairs(slots, mains, context.pairings),
+	};
+}
+
+/** The strongest support that colours give a pair, as a code; the user's own word is not looked at. */
+export function codeByColour(
+	{ slots, mains, seen, inPalette, base, inspired }: PairFacts,
+	one: number,
+	other: number,
+): number {
+	if (!areComplementary(slots[one]!, slots[other]!) || !mains[one] || !mains[other]) return CODE.unproven;
+	if (inspired.has(one, other)) return CODE.inspired;
+	if (inPalette[one] && inPalette[other]) return CODE.palette;
+	if (base[one] || base[other]) return CODE.base;
+	return echoDistance(seen[one]!, seen[other]!) === null ? CODE.unproven : CODE.echo;
+}

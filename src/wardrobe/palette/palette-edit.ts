@@ -1,0 +1,164 @@
+import { distanceBetween } from '../../colour/delta-e-many.ts';
+import { chroma, hexFromLab, type Lab65, labFromHex } from '../../colour/lab65.ts';
+import { colourName } from '../../colour/name.ts';
+import { NEUTRAL_CHROMA } from '../../colour/neutrality.ts';
+import { colourWord, type Palette, type PaletteColour, type PaletteRole } from '../words/palette-colour.ts';
+import { REACH } from './palette-pool.ts';
+import { inPaletteOrder } from './palette-roles.ts';
+import { splitColour } from './palette-split.ts';
+
+/** What the user can do to a palette. Every edit but `unlock` and `remove` locks the colours it touches, so that deriving again keeps them. */
+export type PaletteEdit =
+	| { readonly edit: 'lock' | 'unlock' | 'split' | 'remove'; readonly id: string }
+	| { readonly edit: 'merge'; readonly ids: readonly string[] }
+	| { readonly edit: 'rename'; readonly id: string; readonly label: string }
+	| { readonly edit: 'role'; readonly id: string; readonly role: PaletteRole }
+	| {
+			readonly edit: 'add';
+			/** CIELAB (typed, or picked from a photo), or `hex`; one of the two. */
+			readonly lab?: Lab65;
+			readonly hex?: string;
+			readonly label?: string;
+			/** Default: base for neutrals, main for the rest. */
+			readonly role?: PaletteRole;
+			/** Share of the palette it asks for, 0..1; default an even share. */
+			readonly weight?: number;
+	  };
+
+export type EditResult =
+	| { readonly ok: true; readonly palette: Palette /** What was decided, for the record. */; readonly sentence: string }
+	| {
+			readonly ok: false;
+			readonly reason: 'no-such-colour' | 'too-few-to-merge' | 'not-a-colour' | 'already-there' | 'cannot-split';
+			readonly message: string;
+	  };
+
+const refused = (reason: (EditResult & { ok: false })['reason'], message: string): EditResult => ({
+	ok: false,
+	reason,
+	message,
+});
+
+const done = (palette: Palette, colours: readonly PaletteColour[], sentence: string): EditResult => ({
+	ok: true,
+	palette: { ...palette, colours: inPaletteOrder(colours) },
+	sentence,
+});
+
+/** Spread of a colour put in by hand: none was measured, so that the fit's own tolerance is all there is. */
+const SPREAD_BY_HAND = 0;
+
+/** Two palette colours cannot be nearer than this (CIEDE2000): the limit of what counts as the colour itself. */
+const SAME_WITHIN = 3;
+
+const mixed = (colours: readonly PaletteColour[]): Lab65 => {
+	const total = colours.reduce((sum, { weight }) => sum + weight, 0);
+	const mean = [0, 1, 2].map((axis) =>
+		colours.reduce((sum, { lab, weight }) => sum + lab[axis]! * (total > 0 ? weight / total : 1 / colours.length), 0),
+	);
+	return mean as unknown as Lab65;
+};
+
+function merge(palette: Palette, ids: readonly string[]): EditResult {
+	const chosen = palette.colours.filter(({ id }) => ids.includes(id));
+	const [heaviest] = [...chosen].sort((one, other) => other.weight - one.weight);
+	if (!heaviest || chosen.length < 2)
+		return refused(
+			'too-few-to-merge',
+			`Expected two or more colours of this palette to merge into one; received ${chosen.length}.`,
+		);
+	const lab = mixed(chosen);
+	const merged: PaletteColour = {
+		...heaviest,
+		lab,
+		name: colourName(lab),
+		weight: chosen.reduce((sum, { weight }) => sum + weight, 0),
+		// The merged colour stands for all that its parts stood for.
+		spread: Math.max(...chosen.map((colour) => distanceBetween(lab, colour.lab) + colour.spread / 2)),
+		photos: Math.max(...chosen.map(({ photos }) => photos)),
+		firmness: Math.max(...chosen.map(({ firmness }) => firmness)),
+		locked: true,
+		origin: 'merged',
+	};
+	const rest = palette.colours.filter(({ id }) => !ids.includes(id));
+	return done(palette, [...rest, merged], `Merged ${chosen.map(colourWord).join(' and ')}`);
+}
+
+function add(palette: Palette, edit: PaletteEdit & { edit: 'add' }, newId: () => string): EditResult {
+	const lab = edit.lab ?? (edit.hex === undefined ? null : labFromHex(edit.hex));
+	const possible =
+		lab && lab.length === 3 && lab.every(Number.isFinite) && lab[0] >= 0 && lab[0] <= 100 && chroma(lab) <= 200;
+	if (!lab || !possible)
+		return refused(
+			'not-a-colour',
+			`Expected a colour to add, as CIELAB (L 0 to 100, a, b) or as hex such as #a1b2c3; received ${edit.lab ? `[${edit.lab.join(', ')}]` : (edit.hex ?? 'nothing')}.`,
+		);
+	const same = palette.colours.find((colour) => distanceBetween(colour.lab, lab) < SAME_WITHIN);
+	if (same)
+		return refused(
+			'already-there',
+			`Expected a colour that the palette does not hold yet, to add it; received ${hexFromLab(lab)}, which is ${distanceBetween(same.lab, lab).toFixed(1)} from ${colourWord(same)}.`,
+		);
+	const share = Math.min(0.95, Math.max(0.01, edit.weight ?? 1 / (palette.colours.length + 1)));
+	const added: PaletteColour = {
+		id: newId(),
+		lab,
+		spread: SPREAD_BY_HAND,
+		weight: palette.colours.length === 0 ? 1 : share,
+		role: edit.role ?? (chroma(lab) < NEUTRAL_CHROMA ? 'base' : 'main'),
+		name: colourName(lab),
+		label: edit.label?.trim() ?? '',
+		photos: 0,
+		firmness: 1,
+		locked: true,
+		origin: 'by-hand',
+	};
+	const others = palette.colours.map((colour) => ({ ...colour, weight: colour.weight * (1 - share) }));
+	const removed = palette.removed?.filter((one) => distanceBetween(one, lab) > REACH);
+	return done({ ...palette, ...(removed ? { removed } : {}) }, [...others, added], `Added ${colourWord(added)}`);
+}
+
+/**
+ * The palette after one edit, with the sentence of what was decided; or why it cannot be. Weights are scaled to sum to 1 again and the colours
+ * put in order. `newId` names colours that come in (by `add` and `split`).
+ */
+export function editPalette(palette: Palette, edit: PaletteEdit, newId: () => string): EditResult {
+	if (edit.edit === 'merge') return merge(palette, edit.ids);
+	if (edit.edit === 'add') return add(palette, edit, newId);
+	const colour = palette.colours.find(({ id }) => id === edit.id);
+	if (!colour)
+		return refused(
+			'no-such-colour',
+			`Expected a colour of this palette to ${edit.edit}; received "${edit.id}", which is not in it.`,
+		);
+	const word = colourWord(colour);
+	const rest = palette.colours.filter(({ id }) => id !== colour.id);
+	const changed = (changes: Partial<PaletteColour>) => [...rest, { ...colour, ...changes }];
+	switch (edit.edit) {
+		case 'lock':
+			return done(palette, changed({ locked: true }), `Locked ${word}`);
+		case 'unlock':
+			return done(palette, changed({ locked: false }), `Unlocked ${word}`);
+		case 'rename': {
+			const label = edit.label.trim();
+			return done(palette, changed({ label, locked: true }), `Renamed ${word} to ${label || colour.name}`);
+		}
+		case 'role':
+			return done(
+				palette,
+				changed({ role: edit.role, locked: true }),
+				`Made ${word} ${edit.role === 'main' ? 'a main colour' : edit.role === 'base' ? 'a base colour' : 'an accent'}`,
+			);
+		case 'remove':
+			return done({ ...palette, removed: [...(palette.removed ?? []), colour.lab] }, rest, `Removed ${word}`);
+		case 'split': {
+			const parts = splitColour(colour, newId);
+			if (!parts)
+				return refused(
+					'cannot-split',
+					`Expected a colour wide enough to split in two; received ${word}, whose spread is ${colour.spread.toFixed(1)}: both halves would look the same.`,
+				);
+			return done(palette, [...rest, ...parts], `Split ${word} into a lighter and a darker one`);
+		}
+	}
+}

@@ -1,0 +1,201 @@
+import { fitOf } from '../fit/fit.ts';
+import type { Fit } from '../fit/fit-result.ts';
+import { type StyleProfile, styleProfile } from '../fit/style.ts';
+import { type AxisFit, styleFit } from '../fit/style-fit.ts';
+import { type Twin, twinsOf } from '../fit/twins.ts';
+import { type Bands, bandsOf } from '../gaps/bands.ts';
+import { type Gap, gapsOf } from '../gaps/gaps.ts';
+import { type MissingPiece, missingPieces, outfitGains, wishedPiece } from '../gaps/missing-piece.ts';
+import type { Loner } from '../pairs/loner.ts';
+import { lonersOf } from '../pairs/loners.ts';
+import { countOutfits } from '../pairs/outfits.ts';
+import { pairContextOf } from '../pairs/pair-context.ts';
+import { type PairTable, pairTable } from '../pairs/pair-table.ts';
+import type { Pairing } from '../pairs/pairings.ts';
+import { type Partner, partnersIn } from '../pairs/partners.ts';
+import { isSupported } from '../pairs/support.ts';
+import { type PaletteChange, paletteChange } from '../palette/palette-change.ts';
+import { type WishStanding, wishStandings } from '../wishes/wishes.ts';
+import { counted } from '../words/counted.ts';
+import { daysBetween } from '../words/days-between.ts';
+import type { Garment, Place } from '../words/garment.ts';
+import type { GarmentWear } from '../words/garment-wears.ts';
+import { slotOfKind } from '../words/kind.ts';
+import type { Palette } from '../words/palette-colour.ts';
+import type { Season } from '../words/season.ts';
+import { heldGarments, type SeasonInput } from '../words/season-input.ts';
+import { SLOTS, type Slot } from '../words/slot.ts';
+import { type LookBack, lookBack } from './look-back.ts';
+import { type SortingSuggestion, sortingOf } from './sorting.ts';
+import { type Station, stationsOf } from './stations.ts';
+
+/** Everything said of one garment. */
+export type GarmentReport = {
+	readonly garmentId: string;
+	readonly name: string;
+	readonly slot: Slot;
+	readonly place: Place;
+	readonly fit: Fit;
+	readonly style: readonly AxisFit[];
+	readonly partnerCount: number;
+	/** The best few. */
+	readonly partners: readonly Partner[];
+	readonly loner: Loner | null;
+	readonly twins: readonly Twin[];
+	readonly wear: GarmentWear;
+	readonly sorting: SortingSuggestion;
+};
+
+/** The whole season as one structure: what the page, the command line and the printed sheet show. */
+export type Report = {
+	readonly season: Season;
+	/** ISO date. */
+	readonly madeOn: string;
+	readonly caution: string;
+	readonly palette: Palette;
+	/** Against the same part of last year; null where there was none. */
+	readonly paletteChange: PaletteChange | null;
+	readonly style: StyleProfile;
+	readonly pairings: readonly Pairing[];
+	/** Best fit first. */
+	readonly garments: readonly GarmentReport[];
+	readonly loners: readonly Loner[];
+	readonly twins: readonly Twin[];
+	readonly bands: Bands;
+	readonly needs: readonly { readonly slot: Slot; readonly wanted: number; readonly held: number }[];
+	readonly gaps: readonly Gap[];
+	readonly missingPieces: readonly MissingPiece[];
+	readonly held: {
+		readonly garments: number;
+		readonly outfits: number;
+		readonly coveredShare: number;
+		readonly isLineUp: boolean;
+		readonly sentence: string;
+	};
+	readonly wishes: readonly WishStanding[];
+	readonly lookBack: LookBack;
+	readonly lastYearNotes: {
+		readonly seasonName: string;
+		readonly notes: string;
+		readonly feltGaps: readonly string[];
+	} | null;
+	readonly stations: readonly Station[];
+};
+
+const CAUTION =
+	'A colour on a screen is not the cloth, and a printed swatch is not either: look at a piece in daylight before you decide.';
+
+const SHOWN_PARTNERS = 5;
+
+function heldSummary(input: SeasonInput, table: PairTable, bands: Bands): Report['held'] {
+	const held = new Set(heldGarments(input).map(({ id }) => id));
+	const members = table.garments.flatMap(({ id }, index) => (held.has(id) ? [index] : []));
+	const outfits = countOutfits(
+		{ slots: table.slots, goes: (one, other) => isSupported(table.kind(one, other)) },
+		members,
+	);
+	const coveredShare = bands.asked.reduce((sum, { covered }) => sum + covered, 0);
+	const isLineUp = (input.lineUp?.garmentIds.length ?? 0) > 0;
+	const shoes = members.some((member) => table.slots[member] === 'shoes')
+		? ''
+		: ' No shoes are among them, so outfits are counted without.';
+	const cover = input.palette.colours.length > 0 ? ` and cover ${Math.round(coveredShare * 100)} % of the palette` : '';
+	const sentence =
+		held.size === 0
+			? 'Nothing is on the rail yet.'
+			: `${counted(held.size, 'garment')} ${isLineUp ? 'in the line-up' : 'on the rail'} make ${counted(outfits, 'supported outfit')}${cover}.${shoes}`;
+	return { garments: held.size, outfits, coveredShare, isLineUp, sentence };
+}
+
+/** The season's report. Pure: the same input, the same report; nothing in it is NaN. 1,000 garments take under a second. */
+export function seasonReport(input: SeasonInput): Report {
+	const here = input.garments.filter(({ place }) => place !== 'gone');
+	const context = pairContextOf(input);
+	const table = pairTable(here, context);
+	const profile = styleProfile(input.inspirations.map(({ reading }) => reading));
+	const loners = lonersOf(here, context, { table });
+	const twins = twinsOf(here);
+	const rail = heldGarments(input);
+	const bands = bandsOf(input.palette, rail);
+	const pieces = missingPieces(input, rail, table);
+	const gaps = gapsOf(input, bands, context.pairings, pieces);
+	const back = lookBack(here, input.wears, input.palette, input.today);
+	const wearOf = new Map(back.garments.map((one) => [one.garmentId, one]));
+	const lonerOf = new Map(loners.map((one) => [one.garmentId, one]));
+	const twinsOfGarment = new Map<string, Twin[]>();
+	for (const twin of twins) {
+		for (const id of [twin.garmentA, twin.garmentB]) twinsOfGarment.set(id, [...(twinsOfGarment.get(id) ?? []), twin]);
+	}
+
+	const reportOf = (garment: Garment, index: number): GarmentReport => {
+		const own = twinsOfGarment.get(garment.id) ?? [];
+		const wear = wearOf.get(garment.id)!;
+		const fit = fitOf(garment, input.palette);
+		const loner = lonerOf.get(garment.id) ?? null;
+		const [twin = null] = own;
+		const other = twin && wearOf.get(twin.garmentA === garment.id ? twin.garmentB : twin.garmentA);
+		const [knownSince] = [garment.addedAt.slice(0, 10), garment.boughtOn ?? ''].sort().reverse();
+		const knownDays = Math.max(0, daysBetween(knownSince!, input.today));
+		const facts = { fit, wear, knownDays, loner, twin, twinIsWornMore: (other?.wears ?? 0) > wear.wears };
+		return {
+			garmentId: garment.id,
+			name: garment.name,
+			slot: slotOfKind(garment.kind),
+			place: garment.place,
+			fit,
+			style: styleFit(garment, profile),
+			partnerCount: table.partnerCount(index),
+			partners: partnersIn(table, index, { limit: SHOWN_PARTNERS }),
+			loner,
+			twins: own,
+			wear,
+			sorting: sortingOf(garment, facts, input.season, back.wearsThisYear > 0),
+		};
+	};
+	const garments = here
+		.map(reportOf)
+		.sort((a, b) => b.fit.percent - a.fit.percent || (a.garmentId < b.garmentId ? -1 : 1));
+	const heldSlots = rail.map(({ kind }) => slotOfKind(kind));
+	const needs = SLOTS.map((slot) => ({
+		slot,
+		wanted: input.season.quotas[slot],
+		held: heldSlots.filter((one) => one === slot).length,
+	}));
+	const wished = input.wishes.filter(({ state }) => state === 'open');
+	const gains = outfitGains(
+		input,
+		wished.map((wish) => wishedPiece(wish, input.palette)),
+		rail,
+		table,
+	);
+	const gainOf = new Map(wished.map(({ id }, index) => [id, gains[index]!.added]));
+	const wishes = wishStandings(input, gaps, ({ id }) => gainOf.get(id) ?? 0);
+	const held = heldSummary(input, table, bands);
+	return {
+		season: input.season,
+		madeOn: input.today,
+		caution: CAUTION,
+		palette: input.palette,
+		paletteChange: input.lastYear ? paletteChange(input.lastYear.palette, input.palette) : null,
+		style: profile,
+		pairings: context.pairings,
+		garments,
+		loners,
+		twins,
+		bands,
+		needs,
+		gaps,
+		missingPieces: pieces,
+		held,
+		wishes,
+		lookBack: back,
+		lastYearNotes: input.lastYear
+			? {
+					seasonName: input.lastYear.season.name,
+					notes: input.lastYear.season.notes,
+					feltGaps: input.lastYear.season.feltGaps,
+				}
+			: null,
+		stations: stationsOf(input, gaps, back),
+	};
+}

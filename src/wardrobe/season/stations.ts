@@ -1,0 +1,54 @@
+import type { Gap } from '../gaps/gaps.ts';
+import { counted } from '../words/counted.ts';
+import type { SeasonInput } from '../words/season-input.ts';
+import type { LookBack } from './look-back.ts';
+
+export const STATIONS = ['look-back', 'direction', 'sort', 'line-up', 'wish-list', 'shop'] as const;
+
+/** One of the six stations of a season: what is done there and what is open. */
+export type Station = {
+	readonly station: (typeof STATIONS)[number];
+	readonly state: 'empty' | 'open' | 'done';
+	readonly sentence: string;
+};
+
+/** Where the season stands, station by station, in their order. */
+export function stationsOf(input: SeasonInput, gaps: readonly Gap[], back: LookBack): Station[] {
+	const rail = input.garments.filter(({ place }) => place === 'rail').length;
+	const decided = input.garments.filter(({ place }) => place === 'stored' || place === 'leaving').length;
+	const chosen = input.lineUp?.garmentIds.length ?? 0;
+	const wishes = input.wishes.filter(({ state }) => state === 'open').length;
+	const candidates = input.candidates.filter(({ state }) => state === 'open').length;
+	const colours = input.palette.colours.length;
+	return [
+		{
+			station: 'look-back',
+			state: back.wearsThisYear > 0 ? 'done' : 'empty',
+			sentence: back.wearsThisYear > 0 ? counted(back.wearsThisYear, 'wear') : 'no wears noted',
+		},
+		{
+			station: 'direction',
+			state: colours > 0 ? 'done' : input.inspirations.length > 0 ? 'open' : 'empty',
+			sentence:
+				colours > 0
+					? `${counted(colours, 'colour')} from ${counted(input.inspirations.length, 'picture')}`
+					: counted(input.inspirations.length, 'picture'),
+		},
+		{
+			station: 'sort',
+			state: input.garments.length === 0 ? 'empty' : decided > 0 ? 'done' : 'open',
+			sentence: `${rail} on the rail, ${decided} put away or leaving`,
+		},
+		{
+			station: 'line-up',
+			state: chosen === 0 ? 'empty' : chosen >= input.season.targetCount ? 'done' : 'open',
+			sentence: `${chosen} of ${input.season.targetCount} chosen`,
+		},
+		{
+			station: 'wish-list',
+			state: wishes > 0 ? 'done' : gaps.length > 0 ? 'open' : 'empty',
+			sentence: `${counted(wishes, 'wish', 'wishes')}, ${counted(gaps.length, 'gap')}`,
+		},
+		{ station: 'shop', state: candidates > 0 ? 'open' : 'empty', sentence: counted(candidates, 'candidate') },
+	];
+}

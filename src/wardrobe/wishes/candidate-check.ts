@@ -1,0 +1,67 @@
+import { medianOf } from '../../colour/median.ts';
+import { fitOf } from '../fit/fit.ts';
+import { twinOf } from '../fit/twins.ts';
+import { outfitGains } from '../gaps/missing-piece.ts';
+import { pairContextOf } from '../pairs/pair-context.ts';
+import { partnersOf } from '../pairs/partners.ts';
+import type { Garment } from '../words/garment.ts';
+import { garmentWears } from '../words/garment-wears.ts';
+import { slotOfKind } from '../words/kind.ts';
+import { newGarment } from '../words/new-garment.ts';
+import { type Candidate, heldGarments, type SeasonInput } from '../words/season-input.ts';
+import { answeredWish } from './answered-wish.ts';
+import type { CandidateCheck } from './candidate.ts';
+import { recommendationOf } from './candidate-recommendation.ts';
+
+const SHOWN_PARTNERS = 8;
+/** A piece is expected to serve this long. Common practice, no source. */
+const YEARS_OF_SERVICE = 2;
+/** Wears a year where neither wish nor wardrobe tells. Common practice, no source. */
+const USUAL_WEARS = 15;
+
+/** The candidate as a garment that would be owned. */
+function asGarment(candidate: Candidate): Garment {
+	const { id, name, addedAt, kind, kindFrom, photoId, price, swatches, pattern, trust } = candidate;
+	return { ...newGarment(id, name, addedAt, { kind, kindFrom, photoIds: [photoId], price }), swatches, pattern, trust };
+}
+
+/** The median, or null of nothing. */
+const medianOrNull = (values: readonly number[]): number | null => (values.length > 0 ? medianOf(values) : null);
+
+function usualUse(
+	candidate: Candidate,
+	input: SeasonInput,
+): { costPerWear: number | null; wearsPerYear: number | null } {
+	const slot = slotOfKind(candidate.kind);
+	const own = input.garments.filter(({ kind }) => slotOfKind(kind) === slot);
+	const worn = garmentWears(own, input.wears, input.today);
+	return {
+		costPerWear: medianOrNull(worn.flatMap(({ costPerWear }) => costPerWear ?? [])),
+		wearsPerYear: medianOrNull(worn.flatMap(({ wearsThisYear }) => (wearsThisYear > 0 ? wearsThisYear : []))),
+	};
+}
+
+/** A piece found for sale against direction, wishes and wardrobe, with a plain recommendation. */
+export function checkCandidate(candidate: Candidate, input: SeasonInput): CandidateCheck {
+	const garment = asGarment(candidate);
+	const owned = input.garments.filter(({ place }) => place !== 'gone');
+	const partners = partnersOf(garment, owned, pairContextOf(input));
+	const gain = outfitGains(input, [garment], heldGarments(input))[0]!;
+	const wish = answeredWish(candidate, input.wishes)?.wish ?? null;
+	const usual = usualUse(candidate, input);
+	const wearsPerYear = wish?.expectedWearsPerYear ?? usual.wearsPerYear ?? USUAL_WEARS;
+	const check = {
+		candidateId: candidate.id,
+		fit: fitOf(candidate, input.palette),
+		wishId: wish?.id ?? null,
+		twins: owned.flatMap((one) => twinOf(garment, one) ?? []).sort((a, b) => a.distance - b.distance),
+		partnerCount: partners.length,
+		partners: partners.slice(0, SHOWN_PARTNERS),
+		outfitsAdded: gain.added,
+		shareOfBest: gain.most > 0 ? gain.added / gain.most : 0,
+		expectedCostPerWear:
+			candidate.price === null || wearsPerYear <= 0 ? null : candidate.price / (wearsPerYear * YEARS_OF_SERVICE),
+		usualCostPerWear: usual.costPerWear,
+	};
+	return { ...check, ...recommendationOf(check, candidate, wish, input) };
+}

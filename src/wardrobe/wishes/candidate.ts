@@ -1,0 +1,34 @@
+import type { Fit } from '../fit/fit-result.ts';
+import type { Twin } from '../fit/twins.ts';
+import type { Partner } from '../pairs/partners.ts';
+
+export type Recommendation = 'take' | 'think' | 'leave' | 'ask';
+
+/** What to do about a candidate, and why. */
+export type CandidateRecommendation = {
+	readonly recommendation: Recommendation;
+	/** Everything that was weighed, in sentences. */
+	readonly reasons: readonly string[];
+	readonly sentence: string;
+};
+
+/** Everything said of a piece found for sale. */
+export type CandidateCheck = CandidateFacts & CandidateRecommendation;
+
+/** What is found out about a candidate before anything is recommended. */
+export type CandidateFacts = {
+	readonly candidateId: string;
+	readonly fit: Fit;
+	/** The open wish it answers best; null where none. */
+	readonly wishId: string | null;
+	readonly twins: readonly Twin[];
+	readonly partnerCount: number;
+	readonly partners: readonly Partner[];
+	/** Supported outfits it would add to what the season holds, and as a share of a piece that goes with everything. */
+	readonly outfitsAdded: number;
+	readonly shareOfBest: number;
+	/** Price by the wears expected in two years; null where a price is not told. */
+	readonly expectedCostPerWear: number | null;
+	/** Median cost per wear of what is owned in that slot; null where nothing is known. */
+	readonly usualCostPerWear: number | null;
+};

@@ -1,0 +1,114 @@
+import type { Gap } from '../gaps/gaps.ts';
+import { counted } from '../words/counted.ts';
+import { daysBetween } from '../words/days-between.ts';
+import { slotOfKind } from '../words/kind.ts';
+import { colourWord } from '../words/palette-colour.ts';
+import type { SeasonInput } from '../words/season-input.ts';
+import type { Maker, Wish } from '../words/wish.ts';
+
+/** A wish with its place in the list and whether new is allowed. */
+export type WishStanding = {
+	readonly wishId: string;
+	/** 0..100 out of outfits added, cover of the palette, seasons served and price; higher = sooner. */
+	readonly priority: number;
+	readonly outfitsAdded: number;
+	readonly wantedDays: number;
+	/** Days until new is allowed; 0 = now. */
+	readonly newInDays: number;
+	/** Makers the user trusts, once new is allowed. */
+	readonly makers: readonly Maker[];
+	/** A stored garment that could fill it at no cost; null where there is none. */
+	readonly storedFirst: string | null;
+	readonly sentence: string;
+};
+
+/** Colours within this of the target answer a wish; an uncalibrated photo cannot say finer. */
+const USUAL_TOLERANCE = 8;
+
+/** A wish that fills the gap. */
+export function wishFromGap(gap: Gap, input: SeasonInput, made: { readonly id: string; readonly today: string }): Wish {
+	const colour = input.palette.colours.find(({ id }) => id === gap.paletteColourId) ?? null;
+	return {
+		id: made.id,
+		seasonId: input.season.id,
+		name: colour ? `${gap.slot} in ${colourWord(colour)}` : gap.slot,
+		slot: gap.slot,
+		kind: null,
+		target: colour?.lab ?? null,
+		tolerance: colour ? Math.max(USUAL_TOLERANCE, colour.spread) : USUAL_TOLERANCE,
+		yearParts: [input.season.yearPart],
+		priceLimit: null,
+		expectedWearsPerYear: null,
+		wantedSince: made.today,
+		state: 'open',
+		paletteColourId: gap.paletteColourId,
+		notes: gap.sentence,
+	};
+}
+
+/** Weights of a wish's priority, 100 in all. Common practice, no source. */
+const OUTFITS_WEIGHT = 60;
+const COVERAGE_WEIGHT = 20;
+const SEASONS_WEIGHT = 10;
+const PRICE_WEIGHT = 10;
+/** Where no price limit is told, a wish is taken to be neither cheap nor dear. */
+const UNTOLD_PRICE_SHARE = 0.5;
+
+/** The gap that a wish would fill: its palette colour's, or that of its slot. */
+const gapOf = (wish: Wish, gaps: readonly Gap[]): Gap | undefined =>
+	gaps.find(({ kind, paletteColourId }) => kind === 'colour' && paletteColourId === wish.paletteColourId) ??
+	gaps.find(({ kind, slot }) => kind === 'slot' && slot === wish.slot);
+
+function waitSentence(wantedDays: number, newInDays: number): string {
+	if (newInDays > 0)
+		return `Look for it used; in ${counted(newInDays, 'day')}, if you still want it, new from makers you trust is open.`;
+	return `Wanted for ${counted(wantedDays, 'day')}, longer than your waiting time, it is a real wish: used first, then new from makers you trust.`;
+}
+
+/** Ranks the open wishes and says of each how long it has been wanted and whether new is allowed yet. */
+export function wishStandings(
+	input: SeasonInput,
+	gaps: readonly Gap[],
+	outfitsAddedOf: (wish: Wish) => number,
+): WishStanding[] {
+	const open = input.wishes.filter(({ state }) => state === 'open');
+	const added = new Map(open.map((wish) => [wish.id, outfitsAddedOf(wish)]));
+	const most = Math.max(1, ...added.values());
+	const dearest = Math.max(0, ...open.map(({ priceLimit }) => priceLimit ?? 0));
+	const cheapness = ({ priceLimit }: Wish) =>
+		priceLimit === null ? UNTOLD_PRICE_SHARE : dearest === 0 ? 1 : 1 - priceLimit / dearest;
+	return open
+		.map((wish): WishStanding => {
+			const outfitsAdded = added.get(wish.id)!;
+			const gap = gapOf(wish, gaps);
+			const coverage = gap?.kind === 'colour' ? gap.missing : 0;
+			const priority = Math.round(
+				(OUTFITS_WEIGHT * outfitsAdded) / most +
+					COVERAGE_WEIGHT * coverage +
+					(SEASONS_WEIGHT * Math.min(4, wish.yearParts.length)) / 4 +
+					PRICE_WEIGHT * cheapness(wish),
+			);
+			const wantedDays = Math.max(0, daysBetween(wish.wantedSince, input.today));
+			const newInDays = Math.max(0, input.season.waitingDays - wantedDays);
+			const stored = input.garments.find(({ id, kind }) => id === gap?.storedFirst && slotOfKind(kind) === wish.slot);
+			return {
+				wishId: wish.id,
+				priority,
+				outfitsAdded,
+				wantedDays,
+				newInDays,
+				makers: newInDays === 0 ? input.makers : [],
+				storedFirst: stored?.id ?? null,
+				sentence: [
+					`It would add ${counted(outfitsAdded, 'supported outfit')}.`,
+					coverage > 0 ? `It answers a colour of which ${Math.round(100 * coverage)} % is missing.` : '',
+					wish.yearParts.length > 1 ? `It serves ${wish.yearParts.join(' and ')}.` : '',
+					stored ? `${stored.name} is stored and could fill it first.` : '',
+					waitSentence(wantedDays, newInDays),
+				]
+					.filter(Boolean)
+					.join(' '),
+			};
+		})
+		.sort((a, b) => b.priority - a.priority || (a.wishId < b.wishId ? -1 : 1));
+}

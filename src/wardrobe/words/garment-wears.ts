@@ -1,0 +1,65 @@
+import { counted } from './counted.ts';
+import { daysBetween } from './days-between.ts';
+import type { Garment } from './garment.ts';
+import type { Wear } from './wear.ts';
+
+/** What the wears say of one garment, over the whole time noted. */
+export type GarmentWear = {
+	readonly garmentId: string;
+	readonly wears: number;
+	/** Wears in the twelve months up to today. */
+	readonly wearsThisYear: number;
+	/** ISO date; null = never noted. */
+	readonly lastWorn: string | null;
+	/** Days since; null = never noted. */
+	readonly unwornDays: number | null;
+	/** Price by wears; null where either is not known. */
+	readonly costPerWear: number | null;
+	readonly sentence: string;
+};
+
+const YEAR_DAYS = 365;
+
+function wearSentence(
+	{ name, price }: Garment,
+	wears: number,
+	unwornDays: number | null,
+	costPerWear: number | null,
+): string {
+	if (wears === 0) return `No wear of ${name} is noted.`;
+	const last = unwornDays === 0 ? 'last today' : `last ${counted(unwornDays ?? 0, 'day')} ago`;
+	const cost =
+		price === 0
+			? 'it cost nothing'
+			: costPerWear === null
+				? 'its price is not told'
+				: `${costPerWear.toFixed(2)} a wear`;
+	return `Worn ${wears === 1 ? 'once' : `${wears} times`}, ${last}; ${cost}.`;
+}
+
+function garmentWear(garment: Garment, dates: readonly string[], today: string): GarmentWear {
+	const lastWorn = [...dates].sort().at(-1) ?? null;
+	const unwornDays = lastWorn === null ? null : Math.max(0, daysBetween(lastWorn, today));
+	const costPerWear = garment.price !== null && dates.length > 0 ? garment.price / dates.length : null;
+	return {
+		garmentId: garment.id,
+		wears: dates.length,
+		wearsThisYear: dates.filter((on) => daysBetween(on, today) < YEAR_DAYS).length,
+		lastWorn,
+		unwornDays,
+		costPerWear,
+		sentence: wearSentence(garment, dates.length, unwornDays, costPerWear),
+	};
+}
+
+/** What the wears say of each garment, in their order; wears on days after `today` are left out. */
+export function garmentWears(garments: readonly Garment[], wears: readonly Wear[], today: string): GarmentWear[] {
+	const dates = new Map<string, string[]>();
+	for (const { garmentId, on } of wears) {
+		if (on > today) continue;
+		const known = dates.get(garmentId);
+		if (known) known.push(on);
+		else dates.set(garmentId, [on]);
+	}
+	return garments.map((garment) => garmentWear(garment, dates.get(garment.id) ?? [], today));
+}

@@ -1,0 +1,39 @@
+import type { Lab65 } from '../../colour/lab65.ts';
+
+/** `base` carries the set (neutrals), `main` the rest of the weight, `accent` the light-weight vivid ones. */
+export type PaletteRole = 'base' | 'main' | 'accent';
+
+/** One colour that a season asks for. */
+export type PaletteColour = {
+	readonly id: string;
+	readonly lab: Lab65;
+	/** Median CIEDE2000 of its members to the centre. */
+	readonly spread: number;
+	/** Share of the palette, 0..1; a palette's weights sum to 1. */
+	readonly weight: number;
+	readonly role: PaletteRole;
+	/** ISCC-NBS name. */
+	readonly name: string;
+	/** The user's own word for it, or ''. */
+	readonly label: string;
+	/** Inspirations that hold it (a colour within CIEDE2000 10). */
+	readonly photos: number;
+	/** Share of resampled boards that bring it back, 0..1; under 0.5 = tentative. 1 for colours added by hand. */
+	readonly firmness: number;
+	/** A locked colour survives re-deriving. */
+	readonly locked: boolean;
+	readonly origin: 'derived' | 'by-hand' | 'merged' | 'split';
+};
+
+/** The colours of a direction, base first, heaviest first within a role. */
+export type Palette = {
+	readonly colours: readonly PaletteColour[];
+	/** Colours that the user took out: deriving again leaves them out. Absent = none. */
+	readonly removed?: readonly Lab65[];
+};
+
+/** A season that has no colours yet. */
+export const EMPTY_PALETTE: Palette = { colours: [] };
+
+/** The user's own word for a palette colour, else its systematic name. */
+export const colourWord = (colour: Pick<PaletteColour, 'label' | 'name'>): string => colour.label || colour.name;

@@ -1,0 +1,47 @@
+import type { Lab65 } from '../../colour/lab65.ts';
+import type { GarmentDetails, YearPart } from './garment.ts';
+import type { Kind } from './kind.ts';
+import type { Slot } from './slot.ts';
+
+/** An entry of the wish list. */
+export type Wish = {
+	readonly id: string;
+	readonly seasonId: string;
+	readonly name: string;
+	readonly slot: Slot;
+	/** null = any kind of the slot. */
+	readonly kind: Kind | null;
+	/** Colour looked for; null = any colour of the palette. */
+	readonly target: Lab65 | null;
+	/** CIEDE2000 around the target that still answers the wish. */
+	readonly tolerance: number;
+	readonly yearParts: readonly YearPart[];
+	readonly priceLimit: number | null;
+	/** Wears expected in a year, for cost per wear; null = from similar garments. */
+	readonly expectedWearsPerYear: number | null;
+	/** ISO date since when it is wanted. */
+	readonly wantedSince: string;
+	readonly state: 'open' | 'answered' | 'dropped';
+	/** Palette colour of the gap it came from, or null. */
+	readonly paletteColourId: string | null;
+	readonly notes: string;
+};
+
+/** A maker the user trusts, for when new is allowed. */
+export type Maker = { readonly id: string; readonly name: string; readonly notes: string };
+
+/** A piece found for sale. */
+export type CandidateDetails = {
+	readonly id: string;
+	readonly seasonId: string;
+	readonly photoId: string;
+	readonly name: string;
+	readonly kind: Kind;
+	/** As in {@link GarmentDetails.kindFrom}. */
+	readonly kindFrom: GarmentDetails['kindFrom'];
+	readonly price: number | null;
+	readonly used: boolean;
+	readonly source: string;
+	readonly state: 'open' | 'bought' | 'passed';
+	readonly addedAt: string;
+};

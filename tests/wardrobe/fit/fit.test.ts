@@ -1,0 +1,163 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Lab65 } from '../../../src/colour/lab65.ts';
+import { fitOf, fitPercentOf, nearestColour } from '../../../src/wardrobe/fit/fit.ts';
+import {
+	FITS_FROM_PERCENT,
+	FULL_UP_TO,
+	fitScore,
+	NEAR_FROM_PERCENT,
+	NOTHING_FROM,
+} from '../../../src/wardrobe/fit/fit-score.ts';
+import type { Appearance } from '../../../src/wardrobe/words/reading.ts';
+import { aGarment, aPalette, aPaletteColour, aSwatch, INK, OAT, RUST } from '../../support/build-wardrobe.ts';
+
+const aLab: fc.Arbitrary<Lab65> = fc.tuple(
+	fc.double({ min: 0, max: 100, noNaN: true }),
+	fc.double({ min: -80, max: 80, noNaN: true }),
+	fc.double({ min: -80, max: 80, noNaN: true }),
+);
+const piece = (swatches: readonly (readonly [Lab65, number])[], error = 3): Appearance => ({
+	swatches: swatches.map(([lab, share]) => aSwatch(lab, share, 'top')),
+	pattern: { type: 'plain', sure: 0.9 },
+	trust: { error, reasons: ['the lamp is unknown'], advice: null },
+});
+
+describe('the fit of a garment', () => {
+	it('is 100 for a garment made of palette colours, in any mix', () => {
+		fc.assert(
+			fc.property(fc.array(fc.double({ min: 0.01, max: 1, noNaN: true }), { minLength: 1, maxLength: 4 }), (shares) => {
+				const { colours } = aPalette();
+				const fit = fitOf(piece(shares.map((share, index) => [colours[index]!.lab, share] as const)), { colours });
+				expect(fit.percent).toBeCloseTo(100, 9);
+				expect(fit.percent).toBeLessThanOrEqual(100);
+				expect(fit.likely).toBe('fits');
+			}),
+		);
+	});
+
+	it('never rises when a swatch moves away from a palette of one colour', () => {
+		fc.assert(
+			fc.property(aLab, fc.double({ min: 0, max: 0.999, noNaN: true }), (far, part) => {
+				const palette = { colours: [aPaletteColour('oat', OAT)] };
+				const nearer = OAT.map((value, axis) => value + part * (far[axis]! - value)) as unknown as Lab65;
+				const closer = nearestColour(nearer, palette)!.distance;
+				const further = nearestColour(far, palette)!.distance;
+				const [one, other] = [fitPercentOf(piece([[nearer, 1]]), palette), fitPercentOf(piece([[far, 1]]), palette)];
+				if (closer <= further) expect(one).toBeGreaterThanOrEqual(other);
+				else expect(other).toBeGreaterThanOrEqual(one);
+			}),
+		);
+	});
+
+	it('stays the same when palette colours or swatches change places', () => {
+		fc.assert(
+			fc.property(
+				fc.array(fc.tuple(aLab, fc.double({ min: 0.1, max: 1, noNaN: true })), { minLength: 1, maxLength: 5 }),
+				(parts) => {
+					const palette = aPalette();
+					const turned = { colours: [...palette.colours].reverse() };
+					expect(fitOf(piece([...parts].reverse()), turned).percent).toBeCloseTo(
+						fitOf(piece(parts), palette).percent,
+						9,
+					);
+				},
+			),
+		);
+	});
+
+	it('never falls when the palette gains a colour', () => {
+		fc.assert(
+			fc.property(aLab, aLab, (lab, added) => {
+				const palette = aPalette();
+				const larger = { colours: [...palette.colours, aPaletteColour('added', added)] };
+				expect(fitPercentOf(piece([[lab, 1]]), larger)).toBeGreaterThanOrEqual(
+					fitPercentOf(piece([[lab, 1]]), palette),
+				);
+			}),
+		);
+	});
+
+	it('counts in full up to 3 beyond the spread, not at all from 20, and falls smoothly in between', () => {
+		expect([0, FULL_UP_TO, NOTHING_FROM, 500].map(fitScore)).toEqual([1, 1, 0, 0]);
+		for (let beyond = 0; beyond < 25; beyond += 0.25) {
+			expect(fitScore(beyond)).toBeGreaterThanOrEqual(fitScore(beyond + 0.25));
+			expect(fitScore(beyond) - fitScore(beyond + 0.25)).toBeLessThan(0.025);
+		}
+	});
+
+	it('lies inside its interval, which widens with the photo’s error', () => {
+		fc.assert(
+			fc.property(
+				aLab,
+				fc.double({ min: 0, max: 10, noNaN: true }),
+				fc.double({ min: 0, max: 10, noNaN: true }),
+				(lab, error, more) => {
+					const fit = fitOf(piece([[lab, 1]], error), aPalette());
+					const wider = fitOf(piece([[lab, 1]], error + more), aPalette());
+					expect(fit.low).toBeLessThanOrEqual(fit.percent);
+					expect(fit.high).toBeGreaterThanOrEqual(fit.percent);
+					expect(wider.low).toBeLessThanOrEqual(fit.low);
+					expect(wider.high).toBeGreaterThanOrEqual(fit.high);
+				},
+			),
+		);
+	});
+
+	it('is told as a verdict only where the photo allows it', () => {
+		const palette = aPalette();
+		// The mean error of uncorrected phone photos of known colours, 8.9: a dead-on palette colour still fits.
+		expect(fitOf(piece([[OAT, 1]], 8.9), palette).verdict).toBe('fits');
+		expect(fitOf(piece([[[60, 60, -60], 1]], 3), palette).verdict).toBe('off');
+		const between: Lab65 = [64, 1, 11];
+		expect(fitOf(piece([[between, 1]], 1), palette).percent).toBeGreaterThan(NEAR_FROM_PERCENT);
+		expect(fitOf(piece([[between, 1]], 1), palette).percent).toBeLessThan(FITS_FROM_PERCENT);
+		expect(fitOf(piece([[between, 1]], 0.5), palette).verdict).toBe('near');
+		expect(fitOf(piece([[between, 1]], 9), palette)).toMatchObject({ verdict: 'unsure', likely: 'near' });
+	});
+
+	it('is surer of a colour deep inside a spread than of one at its border, for the same photo', () => {
+		const palette = { colours: [aPaletteColour('oat', OAT, { spread: 8 })] };
+		const inside = fitOf(piece([[OAT, 1]], 12), palette);
+		const border = fitOf(piece([[[OAT[0] - 11, OAT[1], OAT[2]], 1]], 12), palette);
+		expect([inside.percent, border.percent]).toEqual([100, 100]);
+		expect(inside.low).toBeGreaterThan(border.low);
+		expect(inside.verdict).toBe('fits');
+	});
+
+	it('gives its reasons in words: what is near what, and what is odd', () => {
+		const fit = fitOf(
+			piece(
+				[
+					[[82, 1, 13], 0.62],
+					[INK, 0.17],
+					[[60, 60, -60], 0.21],
+				],
+				2,
+			),
+			aPalette(),
+		);
+		expect(fit.sentence).toMatch(
+			/^62 % of it is \d\.\d from oat, within its spread; 17 % of it is 0\.0 from ink, within its spread; the .+ part, 21 %, is \d+ from anything in the palette\. /,
+		);
+		expect(fit.swatches.map(({ paletteColourId }) => paletteColourId).slice(0, 2)).toEqual(['oat', 'ink']);
+		expect(fit.swatches[0]!.sentence).toMatch(/^62 % of it, .+, is \d\.\d from oat, within its spread\.$/);
+	});
+
+	it('says what an unsure verdict could be, and why', () => {
+		const { sentence } = fitOf(piece([[[64, 1, 11], 1]], 9), aPalette());
+		expect(sentence).toContain('The photo may err by 9.0 (the lamp is unknown)');
+		expect(sentence).toMatch(/could be (off or near|near or fitting|anything from off to fitting)/);
+	});
+
+	it('has a plain answer without a palette and without colours, and no NaN', () => {
+		const none = fitOf(piece([[RUST, 1]]), { colours: [] });
+		expect(none).toMatchObject({ percent: 0, verdict: 'unsure' });
+		expect(none.sentence).toContain('no palette yet');
+		const unread = fitOf(piece([]), aPalette());
+		expect(unread).toMatchObject({ percent: 0, low: 0, high: 100, verdict: 'unsure' });
+		expect(unread.sentence).toContain('no colours yet');
+		for (const fit of [none, unread]) expect(JSON.stringify(fit)).not.toContain('null,"high"');
+		expect(fitPercentOf(aGarment({ id: 'a' }), { colours: [] })).toBe(0);
+	});
+});

@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { styleProfile } from '../../../src/wardrobe/fit/style.ts';
+import { styleFit } from '../../../src/wardrobe/fit/style-fit.ts';
+import { aGarment, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+
+const outfit = (top: typeof RUST, bottom: typeof RUST) =>
+	aReading([aSwatch(top, 0.5, 'top'), aSwatch(bottom, 0.4, 'bottom'), aSwatch(INK, 0.1, 'shoes')]);
+const board = [outfit(RUST, OAT), outfit(OAT, INK), outfit(RUST, INK), outfit([50, 36, 42], OAT)];
+const axisOf = (profile: ReturnType<typeof styleProfile>, axis: string) =>
+	profile.axes.find((one) => one.axis === axis)!;
+
+describe('the style of the inspirations', () => {
+	const profile = styleProfile(board);
+
+	it('tells which slots the pictures show', () => {
+		expect(profile.slots).toMatchObject({ top: 1, bottom: 1, shoes: 1, full: 0, outer: 0 });
+		expect(profile.wornPhotos).toBe(4);
+	});
+
+	it('tells light or deep, soft or vivid, warm or cool, plain or patterned', () => {
+		expect(axisOf(profile, 'warmth').mean).toBeGreaterThan(0.8);
+		expect(axisOf(profile, 'pattern').mean).toBeLessThan(0.2);
+		const vivid = styleProfile([aReading([aSwatch([55, 75, 45], 1, 'full')])]);
+		expect(axisOf(vivid, 'vividness').mean).toBeGreaterThan(axisOf(profile, 'vividness').mean!);
+		expect(axisOf(styleProfile([outfit(TEAL, INK)]), 'warmth').mean).toBeLessThan(-0.5);
+		const printed = styleProfile([aReading([aSwatch(RUST, 1, 'full')], { pattern: { type: 'printed', sure: 0.9 } })]);
+		expect(axisOf(printed, 'pattern').mean).toBeCloseTo(0.9, 9);
+	});
+
+	it('tells the contrast between the parts of an outfit', () => {
+		const even = styleProfile([aReading([aSwatch(RUST, 0.5, 'top'), aSwatch(RUST, 0.5, 'bottom')])]);
+		expect(even.contrast!.mean).toBe(0);
+		expect(profile.contrast!.mean).toBeGreaterThan(20);
+	});
+
+	it('tells which kinds single pieces are', () => {
+		const single = (kind: 'coat' | 'scarf') =>
+			aReading([aSwatch(RUST, 1, 'outer')], { photoKind: 'single', kindGuesses: [{ kind, probability: 0.8 }] });
+		expect(styleProfile([single('coat'), single('coat'), single('scarf')]).kinds).toEqual([
+			{ kind: 'coat', share: 2 / 3 },
+			{ kind: 'scarf', share: 1 / 3 },
+		]);
+	});
+
+	it('knows nothing without pictures, without NaN', () => {
+		const none = styleProfile([]);
+		expect(none).toMatchObject({ photos: 0, wornPhotos: 0, kinds: [], contrast: null });
+		expect(none.axes.every(({ mean, low, high }) => mean === null && low === null && high === null)).toBe(true);
+		expect(JSON.parse(JSON.stringify(none))).toEqual(none);
+		expect(JSON.parse(JSON.stringify(profile))).toEqual(profile);
+	});
+
+	it('is the same whatever the order of the pictures', () => {
+		const turned = styleProfile([...board].reverse());
+		for (const [index, axis] of turned.axes.entries()) expect(axis.mean).toBeCloseTo(profile.axes[index]!.mean!, 12);
+	});
+});
+
+describe("a garment's style against the inspirations", () => {
+	const profile = styleProfile(board);
+	const positions = (garment: ReturnType<typeof aGarment>) =>
+		Object.fromEntries(styleFit(garment, profile).map(({ axis, position }) => [axis, position]));
+
+	it('is told axis by axis, in words', () => {
+		const fit = styleFit(aGarment({ id: 'a', lab: RUST }), profile);
+		expect(fit.map(({ axis }) => axis)).toEqual(['slot', 'lightness', 'vividness', 'warmth', 'pattern']);
+		expect(fit[0]!.sentence).toBe('4 of 4 pictures show a piece worn where this shirt is (top).');
+		expect(fit.find(({ axis }) => axis === 'warmth')!.sentence).toBe('It is as warm or cool as most pictures.');
+	});
+
+	it('sees a cold, a vivid and a patterned piece', () => {
+		expect(positions(aGarment({ id: 'a', lab: TEAL }))).toMatchObject({ warmth: 'far' });
+		expect(positions(aGarment({ id: 'a', lab: [55, 90, 60] }))).toMatchObject({ vividness: 'far' });
+		expect(positions(aGarment({ id: 'a', lab: RUST, pattern: { type: 'checked', sure: 1 } }))).toMatchObject({
+			pattern: 'far',
+		});
+		expect(positions(aGarment({ id: 'a', kind: 'dress', lab: RUST }))).toMatchObject({ slot: 'far' });
+	});
+
+	it('does not judge what it cannot know: neutrals have no warmth, and two pictures are no style', () => {
+		expect(positions(aGarment({ id: 'a', lab: INK }))).toMatchObject({ warmth: 'unknown' });
+		const few = styleFit(aGarment({ id: 'a', lab: RUST }), styleProfile(board.slice(0, 2)));
+		expect(few.every(({ position }) => position === 'unknown')).toBe(true);
+		expect(few[1]!.sentence).toBe('Fewer than 3 pictures show how light or deep the season is.');
+	});
+});

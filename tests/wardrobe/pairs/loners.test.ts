@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest';
+import type { Lab65 } from '../../../src/colour/lab65.ts';
+import { lonersOf } from '../../../src/wardrobe/pairs/loners.ts';
+import type { PairContext } from '../../../src/wardrobe/pairs/support.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import { aGarment, aPalette, aPaletteColour, aSwatch } from '../../support/build-wardrobe.ts';
+
+const MAGENTA: Lab65 = [55, 80, -20];
+const nothing: PairContext = { palette: { colours: [] }, pairings: [], pairWords: [], wornTogether: [] };
+
+/** Near-neutrals and olives, as most of a real wardrobe is, and whatever else is put in. */
+const quietWardrobe = (...more: Garment[]): Garment[] => [
+	aGarment({ id: 'jeans', kind: 'jeans', lab: [30, 0, -9] }),
+	aGarment({ id: 'trousers', kind: 'trousers', lab: [40, 1, 8] }),
+	aGarment({ id: 'skirt', kind: 'skirt', lab: [42, -8, 28] }),
+	aGarment({ id: 'boots', kind: 'boots', lab: [25, 6, 9] }),
+	aGarment({ id: 'shoes', kind: 'shoes', lab: [90, 0, 2] }),
+	aGarment({ id: 'coat', kind: 'coat', lab: [55, 3, 12] }),
+	aGarment({ id: 'shirt', kind: 'shirt', lab: [85, 0, 4] }),
+	...more,
+];
+const loud = (changes: Partial<Garment> = {}) => aGarment({ id: 'loud', kind: 'jumper', lab: MAGENTA, ...changes });
+
+describe('the garment that goes with nothing', () => {
+	it('is found, ranked first and put as a question', () => {
+		const [first] = lonersOf(quietWardrobe(loud()), nothing);
+		expect(first).toMatchObject({ garmentId: 'loud', rank: 1, flagged: true, possiblePartners: 6 });
+		expect(first!.nearestDistance).toBeGreaterThan(20);
+		expect(first!.held).toBeGreaterThanOrEqual(0.7);
+		expect(first!.sentence).toMatch(/^Does loud go with anything\? .+held in \d+ % of imagined re-reads/);
+	});
+
+	it('is not flagged when a partner is near, or of a near hue', () => {
+		const partner = aGarment({ id: 'partner', kind: 'skirt', lab: [50, 70, -10] });
+		expect(lonersOf(quietWardrobe(loud(), partner), nothing).filter(({ flagged }) => flagged)).toEqual([]);
+		const nearHue = aGarment({ id: 'pale', kind: 'skirt', lab: [85, 14, -3] });
+		expect(lonersOf(quietWardrobe(loud(), nearHue), nothing).filter(({ flagged }) => flagged)).toEqual([]);
+	});
+
+	it('is not flagged when the palette holds it, the user wore or approved it with something, or a picture shows it', () => {
+		const inPalette = { ...nothing, palette: { colours: [aPaletteColour('magenta', MAGENTA)] } };
+		expect(lonersOf(quietWardrobe(loud()), inPalette)).not.toContainEqual(
+			expect.objectContaining({ garmentId: 'loud' }),
+		);
+		const worn = { ...nothing, wornTogether: [{ garmentA: 'loud', garmentB: 'jeans', days: 1 }] };
+		expect(lonersOf(quietWardrobe(loud()), worn)).not.toContainEqual(expect.objectContaining({ garmentId: 'loud' }));
+		const shown = {
+			...nothing,
+			pairings: [{ slotA: 'top', labA: MAGENTA, slotB: 'bottom', labB: [30, 0, -9], photos: 1 }],
+		} satisfies PairContext;
+		expect(lonersOf(quietWardrobe(loud()), shown)).not.toContainEqual(expect.objectContaining({ garmentId: 'loud' }));
+	});
+
+	it('is never a neutral, and never found among fewer than four possible partners', () => {
+		expect(
+			lonersOf(quietWardrobe(aGarment({ id: 'grey', lab: [50, 3, 3] })), nothing).map(({ garmentId }) => garmentId),
+		).not.toContain('grey');
+		expect(lonersOf([loud(), ...quietWardrobe().slice(0, 3)], nothing)).toEqual([]);
+	});
+
+	it('is told apart from one that only lies outside the palette: that one has a partner near, or of a near hue', () => {
+		const sentenceWith = (lab: Lab65) =>
+			lonersOf(quietWardrobe(loud(), aGarment({ id: 'partner', kind: 'skirt', lab })), nothing).find(
+				({ garmentId }) => garmentId === 'loud',
+			)!.sentence;
+		expect(sentenceWith([54, 74, -16])).toMatch(
+			/^loud lies outside the palette, but not alone: the nearest of 7 possible partners, partner, is \d/,
+		);
+		expect(sentenceWith([90, 14, -3])).toMatch(/^loud stands apart, but a garment of a near hue could carry it/);
+	});
+
+	it('is less sure the worse the photos are', () => {
+		const blurred = quietWardrobe(loud()).map((garment) => ({
+			...garment,
+			swatches: garment.id === 'loud' ? [aSwatch([50, 30, -12], 1, 'top')] : garment.swatches,
+			trust: { ...garment.trust, error: 15 },
+		}));
+		const sharp = blurred.map((garment) => ({ ...garment, trust: { ...garment.trust, error: 1 } }));
+		const heldBy = (garments: Garment[]) =>
+			lonersOf(garments, nothing).find(({ garmentId }) => garmentId === 'loud')!.held;
+		expect(heldBy(sharp)).toBe(1);
+		expect(heldBy(blurred)).toBeLessThan(1);
+	});
+
+	it('is flagged at most three times at once', () => {
+		const many = [0, 1, 2, 3, 4].map((n) => loud({ id: `loud ${n}` }));
+		expect(lonersOf(quietWardrobe(...many), nothing).filter(({ flagged }) => flagged)).toHaveLength(3);
+	});
+
+	it('is the same again, and whatever the order of the wardrobe', () => {
+		const garments = quietWardrobe(loud(), loud({ id: 'loud too', lab: [60, 60, 60] } as Partial<Garment>));
+		expect(lonersOf([...garments].reverse(), nothing)).toEqual(lonersOf(garments, nothing));
+	});
+
+	it('is the same in another home, where the same photos belong to garments of other ids', () => {
+		const blurred = quietWardrobe(loud()).map((garment, index) => ({
+			...garment,
+			photoIds: [`photo ${index}`],
+			trust: { ...garment.trust, error: 15 },
+		}));
+		const elsewhere = blurred.map((garment, index) => ({ ...garment, id: `other ${10 - index}` }));
+		const heldBy = (garments: Garment[]) => lonersOf(garments, nothing).map(({ held }) => held);
+		expect(heldBy(blurred).some((held) => held > 0 && held < 1)).toBe(true);
+		expect(heldBy(elsewhere)).toEqual(heldBy(blurred));
+	});
+
+	it('is nobody in an empty wardrobe, a wardrobe of one, and one of equal colours', () => {
+		expect(lonersOf([], nothing)).toEqual([]);
+		expect(lonersOf([loud()], nothing)).toEqual([]);
+		const equal = quietWardrobe(loud()).map((garment) => ({ ...garment, swatches: [aSwatch(MAGENTA)] }));
+		expect(lonersOf(equal, { ...nothing, palette: aPalette() }).filter(({ flagged }) => flagged)).toEqual([]);
+		expect(
+			lonersOf(
+				equal.map((garment) => ({ ...garment, swatches: [] })),
+				nothing,
+			),
+		).toEqual([]);
+	});
+});

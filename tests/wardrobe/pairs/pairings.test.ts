@@ -1,0 +1,56 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { pairingsFromReadings, slotsWearing } from '../../../src/wardrobe/pairs/pairings.ts';
+import { aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+
+const rustOverInk = aReading([aSwatch(RUST, 0.5, 'top'), aSwatch(INK, 0.4, 'bottom'), aSwatch(OAT, 0.1, 'shoes')]);
+
+describe('what the inspirations wear with what', () => {
+	it('is every pair of slots of one picture, with its colours', () => {
+		const pairings = pairingsFromReadings([rustOverInk]);
+		expect(pairings.map(({ slotA, slotB, photos }) => [slotA, slotB, photos])).toEqual([
+			['top', 'bottom', 1],
+			['top', 'shoes', 1],
+			['bottom', 'shoes', 1],
+		]);
+		expect(pairings[0]).toMatchObject({ labA: RUST, labB: INK });
+	});
+
+	it('counts pictures that show nearly the same, most pictures first', () => {
+		const nearly = aReading([aSwatch([46, 38, 40], 0.6, 'top'), aSwatch([19, 0, -3], 0.4, 'bottom')]);
+		expect(pairingsFromReadings([nearly, rustOverInk])[0]).toMatchObject({ slotA: 'top', slotB: 'bottom', photos: 2 });
+	});
+
+	it('leaves trim and scenes out, and pieces that take each other’s place', () => {
+		const trim = aReading([aSwatch(RUST, 0.6, 'top'), aSwatch(TEAL, 0.05, 'top'), aSwatch(INK, 0.35, 'bottom')]);
+		expect(pairingsFromReadings([trim])).toHaveLength(1);
+		expect(pairingsFromReadings([aReading([aSwatch(RUST, 0.5), aSwatch(INK, 0.5)])])).toEqual([]);
+		expect(pairingsFromReadings([aReading([aSwatch(RUST, 0.5, 'full'), aSwatch(INK, 0.5, 'bottom')])])).toEqual([]);
+		expect(pairingsFromReadings([])).toEqual([]);
+	});
+
+	it('does not depend on the order of the pictures', () => {
+		// Plus 0 turns -0, which no reading holds, into 0.
+		const tint = fc.double({ min: -9, max: 9, noNaN: true }).map((value) => value + 0);
+		fc.assert(
+			fc.property(fc.array(fc.tuple(tint, tint), { minLength: 1, maxLength: 8 }), (tints) => {
+				const board = tints.map(([x, y]) =>
+					aReading([aSwatch([45 + x, 38, 40], 0.6, 'top'), aSwatch([18, y, -3], 0.4, 'bottom')]),
+				);
+				expect(pairingsFromReadings([...board].reverse())).toEqual(pairingsFromReadings(board));
+			}),
+		);
+	});
+
+	it('tells in which slots a colour is worn, the usual one first', () => {
+		const pairings = pairingsFromReadings([
+			rustOverInk,
+			aReading([aSwatch(OAT, 0.6, 'top'), aSwatch(RUST, 0.4, 'bottom')]),
+		]);
+		expect(slotsWearing(RUST, pairings, 10)).toEqual([
+			{ slot: 'top', pairings: 2 },
+			{ slot: 'bottom', pairings: 1 },
+		]);
+		expect(slotsWearing(TEAL, pairings, 10)).toEqual([]);
+	});
+});

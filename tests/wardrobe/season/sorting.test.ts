@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import { fitOf } from '../../../src/wardrobe/fit/fit.ts';
+import { type SortingFacts, sortingOf } from '../../../src/wardrobe/season/sorting.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import { garmentWears } from '../../../src/wardrobe/words/garment-wears.ts';
+import { aSeasonInput } from '../../support/build-season.ts';
+import { aGarment, aPalette, OAT } from '../../support/build-wardrobe.ts';
+
+const { season, today } = aSeasonInput();
+const LIME = [85, -40, 75] as const;
+
+/** The suggestion for a garment worn on these days, in a home where wears are noted. */
+function sorted(garment: Garment, days: readonly string[] = [], facts: Partial<SortingFacts> = {}, wearsNoted = true) {
+	const [wear] = garmentWears(
+		[garment],
+		days.map((on) => ({ garmentId: garment.id, on })),
+		today,
+	);
+	const known = {
+		fit: fitOf(garment, aPalette()),
+		wear: wear!,
+		knownDays: 400,
+		loner: null,
+		twin: null,
+		twinIsWornMore: false,
+	};
+	return sortingOf(garment, { ...known, ...facts }, season, wearsNoted);
+}
+
+describe('sorting', () => {
+	it('keeps what fits or is worn often, and says why', () => {
+		expect(sorted(aGarment({ id: 'oat', lab: OAT }), ['2026-02-01'])).toMatchObject({
+			suggestion: 'keep',
+			wayOut: null,
+		});
+		const often = Array.from({ length: 12 }, (_, n) => `2026-02-${String(n + 1).padStart(2, '0')}`);
+		const { suggestion, sentence } = sorted(aGarment({ id: 'lime', lab: LIME }), often);
+		expect(suggestion).toBe('keep');
+		expect(sentence).toContain('worn 12 times in twelve months');
+	});
+
+	it('lets go what lies off the season and was not worn for two of them, with a way out', () => {
+		const lime = { id: 'lime', lab: LIME } as const;
+		const old = ['2024-01-01'];
+		expect(sorted(aGarment({ ...lime, price: 40 }), old)).toMatchObject({ suggestion: 'let-go', wayOut: 'sell' });
+		expect(sorted(aGarment(lime), old)).toMatchObject({ suggestion: 'let-go', wayOut: 'swap' });
+		expect(sorted(aGarment({ ...lime, condition: 'worn' }), old)).toMatchObject({ wayOut: 'give' });
+		expect(sorted(aGarment({ ...lime, condition: 'worn-out' }), old)).toMatchObject({ wayOut: 'recycle' });
+		expect(sorted(aGarment({ ...lime, condition: 'worn-out', loved: 2 }), old)).toMatchObject({ wayOut: 'mend' });
+		expect(sorted(aGarment({ ...lime, wayOut: 'give', price: 40 }), old)).toMatchObject({ wayOut: 'give' });
+	});
+
+	it('keeps year-round basics whatever else is said of them', () => {
+		expect(
+			sorted(aGarment({ id: 'basic', lab: LIME, basic: true, condition: 'worn-out' }), ['2023-01-01']),
+		).toMatchObject({
+			suggestion: 'keep',
+			reasons: ['it is a year-round basic'],
+		});
+	});
+
+	it('stores what serves another part of the year, and leaves in store what is there', () => {
+		const winter = { id: 'winter coat', kind: 'coat', lab: OAT, yearParts: ['winter'] } as const;
+		expect(sorted(aGarment(winter)).sentence).toBe('Store it: it serves winter, not spring.');
+		expect(sorted(aGarment({ ...winter, place: 'stored' })).sentence).toBe(
+			'Leave it in store: it serves winter, not spring.',
+		);
+		expect(sorted(aGarment({ ...winter, yearParts: ['winter', 'spring'] }), ['2026-02-01']).suggestion).toBe('keep');
+	});
+
+	it('brings back what is stored and fits', () => {
+		expect(sorted(aGarment({ id: 'oat', lab: OAT, place: 'stored' }), ['2025-05-01']).sentence).toMatch(
+			/^Bring it back/,
+		);
+	});
+
+	it('does not hold it against a garment that nobody notes wears, or that it is new here', () => {
+		const plain = aGarment({ id: 'lime', lab: LIME });
+		expect(sorted(plain, [], {}, false).reasons.join()).not.toContain('no wear');
+		expect(sorted(plain, [], { knownDays: 30 }).reasons.join()).not.toContain('no wear');
+		expect(sorted(plain).reasons.join()).toContain('no wear');
+	});
+
+	it('leaves undecided what little speaks for or against', () => {
+		expect(sorted(aGarment({ id: 'lime', lab: LIME }), ['2026-02-01'])).toMatchObject({
+			suggestion: 'undecided',
+			wayOut: null,
+		});
+		const unknown = sorted(aGarment({ id: 'no photo', swatches: [] }), ['2026-02-01']);
+		expect(unknown).toMatchObject({
+			suggestion: 'undecided',
+			reasons: ['nothing speaks clearly for or against it yet'],
+		});
+	});
+
+	it('does not argue with a decision to part', () => {
+		const { suggestion, sentence } = sorted(aGarment({ id: 'oat', lab: OAT, place: 'leaving', wayOut: 'give' }), [
+			'2026-03-01',
+		]);
+		expect(suggestion).toBe('let-go');
+		expect(sentence).toBe('Let it go (give): you decided that it leaves.');
+	});
+});

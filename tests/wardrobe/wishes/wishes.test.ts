@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { seasonReport } from '../../../src/wardrobe/season/report.ts';
+import { wishFromGap } from '../../../src/wardrobe/wishes/wishes.ts';
+import { aSeasonInput, aWish } from '../../support/build-season.ts';
+import { aGarment, INK, OAT, RUST } from '../../support/build-wardrobe.ts';
+
+const garments = [
+	aGarment({ id: 'oat shirt', kind: 'shirt', lab: OAT }),
+	aGarment({ id: 'ink trousers', kind: 'trousers', lab: INK }),
+	aGarment({ id: 'ink boots', kind: 'boots', lab: INK }),
+];
+const makers = [{ id: 'm', name: 'a weaver', notes: '' }];
+const standings = (wishes: readonly ReturnType<typeof aWish>[], more = {}) =>
+	seasonReport(aSeasonInput({ garments, makers, wishes, ...more })).wishes;
+
+describe('a wish', () => {
+	it('comes from a gap with its colour, slot and season', () => {
+		const input = aSeasonInput({ garments });
+		const gap = seasonReport(input).gaps.find(({ id }) => id === 'colour rust')!;
+		const wish = wishFromGap(gap, input, { id: 'new', today: '2026-03-10' });
+		expect(wish).toMatchObject({
+			id: 'new',
+			slot: gap.slot,
+			target: RUST,
+			paletteColourId: 'rust',
+			yearParts: ['spring'],
+			wantedSince: '2026-03-10',
+			state: 'open',
+			priceLimit: null,
+		});
+		const [standing] = standings([wish]);
+		expect(standing).toMatchObject({ outfitsAdded: gap.outfitsAdded, wantedDays: 0, newInDays: 30, makers: [] });
+	});
+
+	it('opens new, from makers you trust, only after your own waiting time', () => {
+		const [waiting] = standings([aWish({ wantedSince: '2026-02-09' })]);
+		expect(waiting).toMatchObject({ wantedDays: 29, newInDays: 1, makers: [] });
+		expect(waiting!.sentence).toContain('used; in 1 day,');
+		const [ripe] = standings([aWish({ wantedSince: '2026-02-08' })]);
+		expect(ripe).toMatchObject({ wantedDays: 30, newInDays: 0, makers });
+		expect(ripe!.sentence).toContain('a real wish');
+	});
+
+	it('wanted from a day that has not come waits its whole time', () => {
+		expect(standings([aWish({ wantedSince: '2030-01-01' })])[0]).toMatchObject({ wantedDays: 0, newInDays: 30 });
+	});
+
+	it('ranks higher the more outfits it adds, the more it covers, the more seasons it serves and the less it costs', () => {
+		const order = (one: object, other: object) =>
+			standings([aWish({ id: 'a', ...one }), aWish({ id: 'b', ...other })]).map(({ wishId }) => wishId);
+		expect(order({ slot: 'accessory' }, { slot: 'bottom' })).toEqual(['b', 'a']);
+		expect(order({ paletteColourId: null }, {})).toEqual(['b', 'a']);
+		expect(order({}, { yearParts: ['spring', 'autumn'] })).toEqual(['b', 'a']);
+		expect(order({ priceLimit: 200 }, { priceLimit: 50 })).toEqual(['b', 'a']);
+		expect(order({ priceLimit: null }, { priceLimit: 0 })).toEqual(['b', 'a']);
+		expect(order({}, {})).toEqual(['a', 'b']);
+	});
+
+	it('says which stored piece could fill it first', () => {
+		const stored = aGarment({ id: 'stored rust shirt', kind: 'shirt', lab: RUST, place: 'stored' });
+		const [standing] = standings([aWish()], { garments: [...garments, stored] });
+		expect(standing!.storedFirst).toBe('stored rust shirt');
+		expect(standing!.sentence).toContain('stored rust shirt is stored and could fill it first');
+	});
+
+	it('that is answered or dropped is no longer ranked', () => {
+		expect(standings([aWish({ state: 'answered' }), aWish({ id: 'b', state: 'dropped' })])).toEqual([]);
+	});
+});
