@@ -4,7 +4,7 @@ import multipart from '@fastify/multipart';
 import rateLimit from '@fastify/rate-limit';
 import { fastifySSE } from '@fastify/sse';
 import swagger from '@fastify/swagger';
-import Fastify, { type FastifyError, type FastifyInstance } from 'fastify';
+import Fastify, { type FastifyError, type FastifyInstance, type onRouteHookHandler } from 'fastify';
 import { UserError } from '../app/errors.ts';
 import type { Services } from '../app/services.ts';
 import { MAX_PHOTO_BYTES } from '../photo/file/limits.ts';
@@ -21,6 +21,7 @@ import { inspirationRoutes } from './routes/inspirations.ts';
 import { lineUpRoutes } from './routes/line-up.ts';
 import { makerRoutes } from './routes/makers.ts';
 import { pairWordRoutes } from './routes/pair-words.ts';
+import { pairingRoutes } from './routes/pairing.ts';
 import { paletteRoutes } from './routes/palette.ts';
 import { photoRoutes } from './routes/photos.ts';
 import { pocketRoutes } from './routes/pocket.ts';
@@ -29,9 +30,9 @@ import { statusRoutes } from './routes/status.ts';
 import { uploadRoutes } from './routes/uploads.ts';
 import { wearRoutes } from './routes/wears.ts';
 import { wishRoutes } from './routes/wishes.ts';
-import { guardSharedApi } from './sharing.ts';
 import { servePage } from './static-page.ts';
 import { sentenceOfComplaints, validateBodiesStrictly } from './validation.ts';
+import { guardRoutes } from './who-may-come-in.ts';
 
 /** Photos of one upload; a whole wardrobe fits. */
 const MAX_FILES_A_REQUEST = 500;
@@ -86,10 +87,10 @@ function answerErrors(app: FastifyInstance): void {
 	});
 }
 
-/** The whole HTTP interface over the given services, not yet listening. */
+/** The whole HTTP interface over the given services, not yet listening. `onRoute` hears of every route as it is registered. */
 export async function buildApp(
 	services: Services,
-	options: { readonly logger?: boolean } = {},
+	options: { readonly logger?: boolean; readonly onRoute?: onRouteHookHandler } = {},
 ): Promise<FastifyInstance> {
 	const app = Fastify({
 		logger: options.logger ? { level: 'warn' } : false,
@@ -98,6 +99,7 @@ export async function buildApp(
 		requestTimeout: 120_000,
 		routerOptions: { maxParamLength: 128 },
 	});
+	if (options.onRoute) app.addHook('onRoute', options.onRoute);
 	validateBodiesStrictly(app);
 	answerErrors(app);
 	await app.register(cookie);
@@ -113,8 +115,9 @@ export async function buildApp(
 	await app.register(fastifySSE);
 	await app.register(swagger, { openapi: { openapi: '3.1.0', info: { title: 'Dyelot', version: '1' } } });
 	refuseForeignRequests(app, () => services.sharing?.names() ?? []);
-	if (services.sharing) guardSharedApi(app, services.sharing);
+	guardRoutes(app, services.sharing);
 
+	pairingRoutes(app, services);
 	statusRoutes(app, services);
 	eventRoutes(app, services);
 	uploadRoutes(app, services);

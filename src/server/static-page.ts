@@ -1,37 +1,41 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import fastifyStatic from '@fastify/static';
-import type { FastifyInstance } from 'fastify';
-import { UserError } from '../app/errors.ts';
+import type { FastifyInstance, FastifyReply } from 'fastify';
+import { PAGE_ADDRESSES, PAGE_FILES } from './open-routes.ts';
+import { noSuchAddress } from './who-may-come-in.ts';
 
 const pageFolder = fileURLToPath(new URL('../../web/dist/', import.meta.url));
 
-/** Serves the built page; every address that is no file and not under /api is one of the page's own stations. */
+/** The page itself must always be asked for anew: the files that it names change with each build. */
+const sendFresh = (reply: FastifyReply, file: string) =>
+	reply.header('cache-control', 'no-cache').sendFile(file, pageFolder);
+
+/** Serves the built page at each of its addresses; any other address is answered as not found, with the page where a person looks at it. */
 export async function servePage(app: FastifyInstance): Promise<void> {
 	const built = existsSync(`${pageFolder}index.html`);
 	if (built) {
 		await app.register(fastifyStatic, {
-			root: pageFolder,
-			// Built files carry a hash in their name; the page itself must always be asked for anew.
+			root: `${pageFolder}assets`,
+			prefix: PAGE_FILES.folder.replace('*', ''),
+			// All of them lie in the folder itself: a name with a way in it is none of theirs.
+			allowedPath: (path) => /^\/?[\w.-]+$/.test(path) && !path.includes('..'),
+			// Built files carry a hash in their name.
 			cacheControl: false,
-			setHeaders: (response, path) =>
-				response.setHeader(
-					'cache-control',
-					path.includes('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
-				),
+			setHeaders: (response, path) => {
+				if (path.includes('/assets/')) response.setHeader('cache-control', 'public, max-age=31536000, immutable');
+			},
 		});
+		app.get(PAGE_FILES.mark, async (_request, reply) => sendFresh(reply, 'mark.svg'));
 	}
+	const page = async (reply: FastifyReply) =>
+		built
+			? sendFresh(reply, 'index.html')
+			: reply.type('text/plain').send('The page is not built yet. Start Dyelot with "npm start", which builds it.');
+	for (const address of PAGE_ADDRESSES) app.get(address, { schema: { hide: true } }, (_request, reply) => page(reply));
 	app.setNotFoundHandler(async (request, reply) => {
-		if (request.method !== 'GET' || request.url.startsWith('/api/')) {
-			throw new UserError(
-				'not-found',
-				`Expected an address of Dyelot; ${request.method} ${request.url.slice(0, 120)} is none.`,
-			);
-		}
-		if (!built)
-			return reply
-				.type('text/plain')
-				.send('The page is not built yet. Start Dyelot with "npm start", which builds it.');
-		return reply.header('cache-control', 'no-cache').sendFile('index.html');
+		const isPerson = request.method === 'GET' && (request.headers.accept ?? '').includes('text/html');
+		if (!isPerson || request.url.startsWith('/api/')) throw noSuchAddress(request);
+		return page(reply.code(404));
 	});
 }

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { FastifyInstance } from 'fastify';
+import type { FastifyInstance, onRouteHookHandler } from 'fastify';
 import type { Services } from '../../src/app/services.ts';
 import { buildApp } from '../../src/server/app.ts';
 import { openServices } from '../../src/server/serve.ts';
@@ -45,7 +45,7 @@ export function multipartBody(
 
 /** The whole application over a home in a temporary folder; requests go through `inject`, no port is opened. */
 export async function testApp(
-	options: { readonly share?: boolean; readonly homePath?: string } = {},
+	options: { readonly share?: boolean; readonly homePath?: string; readonly onRoute?: onRouteHookHandler } = {},
 ): Promise<TestApp> {
 	const problems: string[] = [];
 	const services = await openServices({
@@ -53,7 +53,7 @@ export async function testApp(
 		share: options.share ?? false,
 		log: (sentence) => problems.push(sentence),
 	});
-	const app = await buildApp(services);
+	const app = await buildApp(services, options.onRoute ? { onRoute: options.onRoute } : {});
 	const answer = (response: { statusCode: number; payload: string; headers: Record<string, unknown> }) => ({
 		status: response.statusCode,
 		body: String(response.headers['content-type']).includes('json') ? JSON.parse(response.payload) : response.payload,

@@ -1,24 +1,14 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { UserError } from '../app/errors.ts';
-import type { Sharing } from '../app/sharing.ts';
+import { UserError } from '../../app/errors.ts';
+import type { Services } from '../../app/services.ts';
+import { isOnThisComputer, PAIRING_COOKIE } from '../who-may-come-in.ts';
 
-export const PAIRING_COOKIE = 'dyelot-paired';
 const PAIRING_LIFETIME_S = 30 * 24 * 3600;
 
-const LOOPBACK = new Set(['127.0.0.1', '::1', '::ffff:127.0.0.1']);
-
-/** Lets only paired devices at /api when the program is shared; this computer itself needs no code. */
-export function guardSharedApi(app: FastifyInstance, sharing: Sharing): void {
-	app.addHook('onRequest', async (request) => {
-		if (!request.url.startsWith('/api/') || request.url.startsWith('/api/pair') || LOOPBACK.has(request.ip)) return;
-		if (!sharing.isPaired(request.cookies[PAIRING_COOKIE])) {
-			throw new UserError(
-				'not-paired',
-				'Expected a device that was paired with this wardrobe; this one was not. Enter the code shown on the computer that runs Dyelot.',
-			);
-		}
-	});
+/** How a device of the local network gets in; nothing unless the program is shared. */
+export function pairingRoutes(app: FastifyInstance, { sharing }: Services): void {
+	if (!sharing) return;
 	app.post<{ Body: { code: string } }>(
 		'/api/pair',
 		{
@@ -37,7 +27,7 @@ export function guardSharedApi(app: FastifyInstance, sharing: Sharing): void {
 		},
 	);
 	app.get('/api/pairing-code', async (request) => {
-		if (!LOOPBACK.has(request.ip))
+		if (!isOnThisComputer(request))
 			throw new UserError(
 				'not-paired',
 				'Expected this request on the computer that runs Dyelot, where the code is shown; it came from another device.',

@@ -1,0 +1,38 @@
+import { Agent, request } from 'node:http';
+import { networkInterfaces } from 'node:os';
+
+/**
+ * Address of this machine by which a request to itself comes in as from another device: its own on the local network, else a second one of the
+ * loopback network (Linux answers on all of 127.0.0.0/8, RFC 1122, section 3.2.1.3, names the whole block). Nothing leaves the machine.
+ */
+export const strangersAddress = (): string =>
+	Object.values(networkInterfaces())
+		.flatMap((list) => list ?? [])
+		.find(({ family, internal }) => family === 'IPv4' && !internal)?.address ?? '127.0.0.2';
+
+/** What was answered: status and body. */
+export type RawAnswer = { readonly status: number; readonly text: string };
+
+/** Asks a server with the address exactly as written, from the stranger's own address, over a few lines that stay open. */
+export function strangerTo(port: number) {
+	const host = strangersAddress();
+	const agent = new Agent({ keepAlive: true, maxSockets: 4, localAddress: host });
+	const ask = (method: string, path: string, headers: Readonly<Record<string, string>> = {}, body?: string) =>
+		new Promise<RawAnswer>((resolve, reject) => {
+			const call = request(
+				{ agent, host, port, method, path, headers: { host: `${host}:${port}`, ...headers } },
+				(answer) => {
+					let text = '';
+					answer.setEncoding('utf8');
+					answer.on('data', (chunk: string) => {
+						text += chunk;
+					});
+					answer.on('error', reject);
+					answer.on('end', () => resolve({ status: answer.statusCode ?? 0, text }));
+				},
+			);
+			call.on('error', reject);
+			call.end(body);
+		});
+	return { host: `${host}:${port}`, ask, close: () => agent.destroy() };
+}
