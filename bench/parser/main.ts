@@ -7,8 +7,8 @@
  * lists of names. --crops adds the same people off centre, cut by the frame, small, and two to a picture.
  */
 import { parseArgs } from 'node:util';
-import { outlineOf } from '../../src/photo/networks/outline/outline.ts';
 import { parsePhoto } from '../../src/photo/networks/outline/parser.ts';
+import { outlineOf } from '../../src/reading/outline/outline.ts';
 import { CLASSES } from '../../src/reading/pixels.ts';
 import { type Row, type Table, textOfTable } from '../table.ts';
 import { classFigures, countPixels, emptyConfusion } from './class-figures.ts';
@@ -36,7 +36,7 @@ class Measured {
 	async add({ pixels, truth }: LabelledPhoto): Promise<void> {
 		const parse = await parsePhoto(pixels);
 		countPixels(this.raw, truth.classes, parse.classes);
-		const outline = await outlineOf(pixels, parse, {});
+		const outline = outlineOf(pixels, parse, null);
 		this.kinds[outline.photoKind]++;
 		// In a scene nothing counts as clothes, whatever the pixels were taken for.
 		const labels =

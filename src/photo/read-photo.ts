@@ -1,21 +1,17 @@
 import { readFile } from 'node:fs/promises';
 import type { Lab65 } from '../colour/lab65.ts';
 import { colourName } from '../colour/name.ts';
-import { backgroundColour } from '../reading/light/background.ts';
 import { patchColour } from '../reading/light/eyedropper.ts';
-import { lightOf } from '../reading/light/light.ts';
-import { trustOf } from '../reading/light/trust.ts';
-import { photoQuality } from '../reading/photo-quality.ts';
-import { type Pixels, visiblePixels } from '../reading/pixels.ts';
-import { clothPixels, framePixels, insideClothes } from '../reading/swatches/cloth-pixels.ts';
+import { outlineOf } from '../reading/outline/outline.ts';
+import { labelOfSlot, type Pixels } from '../reading/pixels.ts';
+import { type PixelReading, readingOfPixels } from '../reading/reading-of-pixels.ts';
 import { type Shade, shadesOf } from '../reading/swatches/shades.ts';
-import { type RawSwatch, swatchesOf } from '../reading/swatches/swatches.ts';
 import type { Correction, Pattern, Reading } from '../wardrobe/words/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/words/slot.ts';
 import { type DecodedPhoto, decodePhoto } from './file/decode.ts';
 import { type DerivedPictures, derivedPictures } from './file/derived-pictures.ts';
+import { maskFromFile } from './file/mask-file.ts';
 import { type ReadFailure, readFailure } from './file/read-failure.ts';
-import { outlineOf } from './networks/outline/outline.ts';
 import { parsePhoto } from './networks/outline/parser.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
 import { sceneSwatches } from './scene.ts';
@@ -63,55 +59,54 @@ function scaledCorrection(photo: DecodedPhoto, correction: Correction): Correcti
 	return neutral ? { ...correction, neutral: { ...neutral, ...toAnalysis(photo, neutral) } } : correction;
 }
 
-/** Pattern of each slot seen. `pictureScale`: pixels of the upright original per analysed one. */
+/** Pattern of each slot seen; none for a scene. `pictureScale`: pixels of the upright original per analysed one. */
 async function patternsOf(
 	pixels: Pixels,
-	marks: Uint8Array,
-	raw: readonly RawSwatch[],
+	{ marks, swatches }: PixelReading,
 	pictureScale: number,
 ): Promise<[Slot, Pattern][]> {
 	const patterns: [Slot, Pattern][] = [];
-	for (const [index, slot] of SLOTS.entries()) {
-		const own = raw.filter((swatch) => swatch.slot === slot);
-		if (own.length > 0) patterns.push([slot, await patternOf(pixels, marks, index + 1, own, pictureScale)]);
+	for (const slot of SLOTS) {
+		const own = swatches.filter((swatch) => swatch.slot === slot);
+		if (own.length > 0) patterns.push([slot, await patternOf(pixels, marks, labelOfSlot(slot), own, pictureScale)]);
 	}
 	return patterns;
 }
 
+/** The colour at a point of the upright original. */
+function pointColour(photo: DecodedPhoto, point: Point, correct: PixelReading['correct']): PointColour {
+	const { x, y } = toAnalysis(photo, point);
+	const uncorrected = patchColour(photo.analysis, x, y);
+	const lab = correct(uncorrected);
+	return { ...point, lab, uncorrected, name: colourName(lab) };
+}
+
 async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<Omit<ReadSuccess, 'ms'> | ReadFailure> {
 	const { analysis } = photo;
-	const outline = await outlineOf(analysis, await parsePhoto(analysis), options);
-	const isScene = outline.photoKind === 'scene';
-	const inside = isScene ? null : insideClothes(outline.labels);
-	const cloths = inside ? clothPixels(analysis, inside) : [framePixels(analysis)];
-	const raw = isScene ? await sceneSwatches(analysis) : swatchesOf(cloths);
-	if (raw.length === 0)
-		return readFailure('not-a-photo', 'Expected something to see in the photo; all of it is transparent.');
-
-	const { light, correct } = lightOf(
-		analysis,
-		isScene ? null : outline.labels,
-		scaledCorrection(photo, options.correction ?? {}),
-		options.groupCast ?? null,
-	);
-	const swatches = raw.map(({ lab, share, slot }) => {
-		const corrected = correct(lab);
-		return { lab: corrected, share, slot, name: colourName(corrected) };
+	const mask = options.mask ? await maskFromFile(options.mask, analysis) : null;
+	const { photoKind, labels, kindGuesses } = outlineOf(analysis, await parsePhoto(analysis), mask);
+	const isScene = photoKind === 'scene';
+	const read = readingOfPixels(analysis, isScene ? null : labels, {
+		correction: scaledCorrection(photo, options.correction ?? {}),
+		groupCast: options.groupCast ?? null,
+		...(isScene ? { sceneSwatches: await sceneSwatches(analysis) } : {}),
 	});
+	if (!read) return readFailure('not-a-photo', 'Expected something to see in the photo; all of it is transparent.');
+	const { swatches, uncorrected, light, trust, background, marks, cloths, correct } = read;
 	const pictureScale = photo.widthPx / analysis.widthPx;
-	const patterns = inside ? await patternsOf(analysis, inside.marks, raw, pictureScale) : [];
+	const patterns = await patternsOf(analysis, read, pictureScale);
 	// The whole clothing's pattern is its largest piece's.
-	const main = patterns.find(([slot]) => slot === raw[0]!.slot)?.[1];
+	const main = patterns.find(([slot]) => slot === swatches[0]!.slot)?.[1];
 	const reading: Reading = {
-		photoKind: outline.photoKind,
+		photoKind,
 		swatches,
-		uncorrected: raw.map(({ lab }) => lab),
-		kindGuesses: outline.kindGuesses,
-		pattern: main ?? (await patternOf(analysis, visiblePixels(analysis), 1, raw, pictureScale)),
+		uncorrected,
+		kindGuesses,
+		pattern: main ?? (await patternOf(analysis, marks, 1, swatches, pictureScale)),
 		patternBySlot: Object.fromEntries(patterns),
 		light,
-		trust: trustOf(light, photoQuality(analysis, isScene ? null : outline.labels)),
-		background: isScene ? null : backgroundColour(analysis, outline.labels),
+		trust,
+		background,
 		widthPx: photo.widthPx,
 		heightPx: photo.heightPx,
 		takenAt: photo.takenAt,
@@ -119,18 +114,9 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 	return {
 		ok: true,
 		reading,
-		derived: options.derived ? await derivedPictures(photo.display, analysis, outline.labels) : {},
+		derived: options.derived ? await derivedPictures(photo.display, analysis, labels) : {},
 		...(options.shades ? { shades: shadesOf(cloths, options.shades) } : {}),
-		...(options.at
-			? {
-					at: options.at.map((point) => {
-						const { x, y } = toAnalysis(photo, point);
-						const uncorrected = patchColour(analysis, x, y);
-						const lab = correct(uncorrected);
-						return { ...point, lab, uncorrected, name: colourName(lab) };
-					}),
-				}
-			: {}),
+		...(options.at ? { at: options.at.map((point) => pointColour(photo, point, correct)) } : {}),
 	};
 }
 

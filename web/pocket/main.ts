@@ -1,10 +1,10 @@
-import type { Lab65 } from '../../src/colour/lab65.ts';
 import { colourName } from '../../src/colour/name.ts';
+import { patternByShare } from '../../src/reading/swatches/pattern-by-share.ts';
 import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
 import { KINDS, type Kind } from '../../src/wardrobe/words/kind.ts';
 import { element, known } from './element.ts';
 import { photoView } from './photo-view.ts';
-import { appearanceInHand } from './piece.ts';
+import { type Point, readingInHand } from './reading-in-hand.ts';
 import { swatchView } from './swatch-view.ts';
 import { type Verdict, verdictOf } from './verdict.ts';
 
@@ -12,7 +12,7 @@ const data = JSON.parse(known('data', HTMLScriptElement).textContent ?? '') as P
 const status = known('status', HTMLElement);
 const answer = known('answer', HTMLElement);
 const kindChoice = known('kind', HTMLSelectElement);
-let white: Lab65 | null = null;
+let white: Point | null = null;
 let mode: 'white' | 'piece' = 'piece';
 
 /** The word of a verdict with a mark of its own, so that nothing is told by colour alone. */
@@ -91,18 +91,20 @@ function judge(): void {
 	const mask = photo.mask();
 	if (!mask) return;
 	const kind = kindChoice.value as Kind;
-	const appearance = appearanceInHand(photo.pixels(), mask, kind, white);
-	const { error, reasons, advice } = appearance.trust;
+	const reading = readingInHand(photo.pixels(), mask, kind, white);
+	if (!reading) return;
+	const { swatches, trust } = reading;
+	const { error, reasons, advice } = trust;
 	status.textContent = `Expect an error of about ${error} (from about 3 on, most people see a difference): ${reasons.join('; ')}. ${advice ?? ''}`;
 	showVerdict(
-		verdictOf(data, kind, appearance),
-		appearance.swatches.map(({ lab, share, name }) => swatchView(lab, name, `${Math.round(share * 100)} % of it`)),
+		verdictOf(data, kind, { swatches, trust, pattern: patternByShare(swatches) }),
+		swatches.map(({ lab, share, name }) => swatchView(lab, name, `${Math.round(share * 100)} % of it`)),
 	);
 }
 
 const photo = photoView(known('stage', HTMLElement), known('photo', HTMLCanvasElement), () => mode, {
-	white(lab) {
-		white = lab;
+	white(at) {
+		white = at;
 		setMode('piece');
 		status.textContent = 'The white is taken. Now tap the piece; tap again to add a part of it.';
 		judge();

@@ -1,21 +1,18 @@
 import { labFromPixels } from '../../src/colour/lab-pixels.ts';
-import type { Lab65 } from '../../src/colour/lab65.ts';
 import { growRegion } from '../../src/colour/region.ts';
-import { labAround } from './piece.ts';
-
-/** Longest side of the picture worked on: fine enough for cloth, small enough for an old phone. */
-const WORKING_SIDE = 480;
+import { ANALYSIS_SIDE_PX, type Pixels, pixelsFromRgba } from '../../src/reading/pixels.ts';
+import type { Point } from './reading-in-hand.ts';
 
 export type PhotoView = {
 	/** Draws the photo upright and forgets the last piece. */
 	show(file: Blob): Promise<void>;
 	/** Marked pixels, 1 = piece; null before anything was tapped. */
 	mask(): Uint8Array | null;
-	pixels(): ImageData;
+	pixels(): Pixels;
 	clearPiece(): void;
 };
 
-type Tapped = { readonly white: (lab: Lab65) => void; readonly piece: () => void };
+type Tapped = { readonly white: (at: Point) => void; readonly piece: () => void };
 
 /**
  * The canvas on its stage (which has the keyboard's focus): shows the photo, takes taps (or arrow keys and Enter), grows the tapped piece and draws its outline.
@@ -70,7 +67,7 @@ export function photoView(
 
 	function tap(x: number, y: number): void {
 		if (mode() === 'white') {
-			tapped.white(labAround(photo, x, y));
+			tapped.white({ x, y });
 			return;
 		}
 		const grown = growRegion({ labs, width: photo.width, height: photo.height }, x, y).map((value) =>
@@ -112,7 +109,7 @@ export function photoView(
 	return {
 		async show(file) {
 			const bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });
-			const scale = Math.min(1, WORKING_SIDE / Math.max(bitmap.width, bitmap.height));
+			const scale = Math.min(1, ANALYSIS_SIDE_PX / Math.max(bitmap.width, bitmap.height));
 			canvas.width = Math.max(1, Math.round(bitmap.width * scale));
 			canvas.height = Math.max(1, Math.round(bitmap.height * scale));
 			context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
@@ -124,7 +121,7 @@ export function photoView(
 			draw();
 		},
 		mask: () => mask,
-		pixels: () => photo,
+		pixels: () => pixelsFromRgba(photo.data, photo.width, photo.height),
 		clearPiece() {
 			mask = null;
 			draw();

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import type { ReadOptions, ReadResult } from '../../photo/readers/pool.ts';
+import { PAPER_LIGHTNESS } from '../../reading/light/light.ts';
 import { numbersOf } from '../points.ts';
 import { readInOrder } from '../read-photos.ts';
 import { UsageError } from '../usage.ts';
@@ -78,9 +79,7 @@ export async function readCommand(words: string[]): Promise<number> {
 	return failed ? 1 : 0;
 }
 
-/** White paper, unless the user says how light the neutral is. */
-const PAPER_LIGHTNESS = 95;
-
+/** The neutral's place and lightness; white paper, unless the user says how light it is. */
 function neutralOf(text: string): { x: number; y: number; lightness: number } {
 	const [x, y, lightness = PAPER_LIGHTNESS] = numbersOf(text, '--neutral', [2, 3]);
 	if (lightness < 20 || lightness > 100)

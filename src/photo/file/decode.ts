@@ -1,7 +1,7 @@
 import sharp, { type Metadata, type Sharp } from 'sharp';
-import type { Pixels } from '../../reading/pixels.ts';
+import { ANALYSIS_SIDE_PX, type Pixels, pixelsFromRgba } from '../../reading/pixels.ts';
 import { tiffFromHeic } from './heic.ts';
-import { ANALYSIS_SIDE_PX, DISPLAY_SIDE_PX, MAX_PHOTO_PIXELS } from './limits.ts';
+import { DISPLAY_SIDE_PX, MAX_PHOTO_PIXELS } from './limits.ts';
 import { photoFormatOf } from './photo-format.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 import { takenAtOf } from './taken-at.ts';
@@ -31,17 +31,7 @@ type Raw = {
 function pixelsFromRaw({ data, info }: Raw): Pixels {
 	const { width: widthPx, height: heightPx, channels } = info;
 	if (channels === 3) return { widthPx, heightPx, rgb: data, alpha: null };
-	const rgb = new Uint8Array(widthPx * heightPx * 3);
-	const alpha = new Uint8Array(widthPx * heightPx);
-	let opaque = true;
-	for (let i = 0; i < alpha.length; i++) {
-		rgb[i * 3] = data[i * 4]!;
-		rgb[i * 3 + 1] = data[i * 4 + 1]!;
-		rgb[i * 3 + 2] = data[i * 4 + 2]!;
-		alpha[i] = data[i * 4 + 3]!;
-		opaque &&= alpha[i] === 255;
-	}
-	return { widthPx, heightPx, rgb, alpha: opaque ? null : alpha };
+	return pixelsFromRgba(data, widthPx, heightPx);
 }
 
 const shrunk = (picture: Sharp, side: number): Sharp =>

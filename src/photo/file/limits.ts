@@ -7,7 +7,5 @@ export const MAX_READ_SECONDS = 30;
 
 /** Longest side of the picture that the page shows, and from which all else is made: the one shared decode. */
 export const DISPLAY_SIDE_PX = 1280;
-/** Longest side of the picture that is analysed: a swatch needs thousands of pixels, not millions. */
-export const ANALYSIS_SIDE_PX = 640;
 export const THUMB_SIDE_PX = 320;
 export const CUTOUT_SIDE_PX = 480;

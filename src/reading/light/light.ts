@@ -13,7 +13,7 @@ import { foundNeutral } from './neutral.ts';
 export type LightCorrection = { readonly light: Light; readonly correct: (lab: Lab65) => Lab65 };
 
 /** CIELAB lightness of white office paper, as assumed of a sheet that was found (common practice, no source). */
-const PAPER_LIGHTNESS = 95;
+export const PAPER_LIGHTNESS = 95;
 
 /** A white that reflects everything, without the camera's contrast, lying where the clothes lie: from a neutral of known lightness that gets `fallStops` less light than they. */
 function whiteFromNeutral(seen: Lab65, lightness: number, fallStops: number): Lab65 {

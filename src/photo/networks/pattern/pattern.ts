@@ -1,7 +1,7 @@
 import { areaByMark, type Pixels } from '../../../reading/pixels.ts';
 import { clothPicture } from '../../../reading/swatches/cloth-picture.ts';
 import { clothRepeat } from '../../../reading/swatches/cloth-repeat.ts';
-import type { RawSwatch } from '../../../reading/swatches/swatches.ts';
+import { patternByShare } from '../../../reading/swatches/pattern-by-share.ts';
 import { PATTERN_TYPES, type Pattern } from '../../../wardrobe/words/reading.ts';
 import { softmax } from '../softmax.ts';
 import { patternScores } from './pattern-network.ts';
@@ -10,17 +10,6 @@ import { patternScores } from './pattern-network.ts';
 export const CLOTH_SIDE = 256;
 /** Cloth of fewer pixels than this is too small to see a pattern on. */
 const LEAST_PIXELS = 1500;
-/** Share of one colour from which a cloth too small to judge counts as plain. */
-const PLAIN_FROM = 0.85;
-/** A small piece says little: no more sure than this. */
-const SMALL_SURE = 0.6;
-
-function ofSmallPiece(swatches: readonly RawSwatch[]): Pattern {
-	const total = swatches.reduce((sum, { share }) => sum + share, 0) || 1;
-	const largest = (swatches[0]?.share ?? total) / total;
-	return { type: largest >= PLAIN_FROM ? 'plain' : 'printed', sure: SMALL_SURE };
-}
-
 /**
  * The pattern of one piece of clothing: the pixels whose mark is `wanted` (inside its edge). `swatches` are the same piece's, heaviest first;
  * `pictureScale` is the number of pixels of the upright picture per pixel of `pixels`. A piece too small to judge says so by a low `sure`.
@@ -29,11 +18,11 @@ export async function patternOf(
 	pixels: Pixels,
 	marks: Uint8Array,
 	wanted: number,
-	swatches: readonly RawSwatch[],
+	swatches: readonly { readonly share: number }[],
 	pictureScale: number,
 ): Promise<Pattern> {
 	const cloth = clothPicture(pixels, marks, wanted, CLOTH_SIDE);
-	if (!cloth || areaByMark(cloth.inside)[1]! < LEAST_PIXELS) return ofSmallPiece(swatches);
+	if (!cloth || areaByMark(cloth.inside)[1]! < LEAST_PIXELS) return patternByShare(swatches);
 	const sure = softmax(await patternScores(cloth));
 	const best = sure.indexOf(Math.max(...sure));
 	const type = PATTERN_TYPES[best]!;

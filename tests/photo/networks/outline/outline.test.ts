@@ -3,8 +3,8 @@ import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { decodePhoto } from '../../../../src/photo/file/decode.ts';
-import { outlineOf } from '../../../../src/photo/networks/outline/outline.ts';
 import { parsePhoto } from '../../../../src/photo/networks/outline/parser.ts';
+import { outlineOf } from '../../../../src/reading/outline/outline.ts';
 import { isClothes, type Pixels } from '../../../../src/reading/pixels.ts';
 
 /** Rendered garments with the true mask of each: fixtures/renders/README.md. Close-ups of cloth show no garment, so they have no outline. */
@@ -25,7 +25,7 @@ async function overlap(name: string): Promise<number> {
 		.greyscale()
 		.raw()
 		.toBuffer();
-	const { labels } = await outlineOf(pixels, await parsePhoto(pixels), {});
+	const { labels } = outlineOf(pixels, await parsePhoto(pixels), null);
 	let [both, either] = [0, 0];
 	for (let i = 0; i < mask.length; i++) {
 		const [isTrue, isTaken] = [mask[i]! > 127, isClothes(labels.classes[i]!)];
@@ -71,7 +71,7 @@ describe('the outline of a garment', () => {
 		['all one colour', 300, 400],
 	])('comes with every pixel labelled for a picture that is %s', async (_, widthPx, heightPx) => {
 		const pixels = square([90, 90, 90], [90, 90, 90], widthPx, heightPx);
-		const outline = await outlineOf(pixels, await parsePhoto(pixels), {});
+		const outline = outlineOf(pixels, await parsePhoto(pixels), null);
 		expect(outline.labels.classes).toHaveLength(widthPx * heightPx);
 		expect(outline.labels.classes.every((label) => label <= 9)).toBe(true);
 	});

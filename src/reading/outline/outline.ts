@@ -1,21 +1,20 @@
-import sharp from 'sharp';
-import { labelsByColour } from '../../../reading/outline/cloth-colours.ts';
-import { kindGuesses } from '../../../reading/outline/kind-guesses.ts';
-import { cleanedLabels } from '../../../reading/outline/label-cleaning.ts';
-import type { Parse } from '../../../reading/outline/parse.ts';
+import { slotOfKind } from '../../wardrobe/words/kind.ts';
+import type { PhotoKind, Reading } from '../../wardrobe/words/reading.ts';
 import {
 	areaByMark,
 	BACKGROUND,
 	HAIR,
 	isClothes,
 	type LabelMap,
+	labelOfSlot,
 	type Pixels,
 	SKIN,
 	visiblePixels,
-} from '../../../reading/pixels.ts';
-import { slotOfKind } from '../../../wardrobe/words/kind.ts';
-import type { PhotoKind, Reading } from '../../../wardrobe/words/reading.ts';
-import { SLOTS } from '../../../wardrobe/words/slot.ts';
+} from '../pixels.ts';
+import { labelsByColour } from './cloth-colours.ts';
+import { kindGuesses } from './kind-guesses.ts';
+import { cleanedLabels } from './label-cleaning.ts';
+import type { Parse } from './parse.ts';
 
 /** Share of the frame under which clothes are a chance patch, not a garment. Measured on the training photos: real ones start at 3 %. */
 const LEAST_CLOTHES = 0.02;
@@ -51,19 +50,9 @@ function photoKindOf(parse: Parse, areas: Uint32Array): PhotoKind {
 	return wornSure + (worn ? 0.2 : 0) >= singleSure ? 'worn' : 'single';
 }
 
-/** The user's mask at the size of the pixels: 1 = clothes. */
-async function maskAt(mask: Uint8Array, { widthPx, heightPx }: Pixels): Promise<Uint8Array> {
-	const grey = await sharp(mask)
-		.resize(widthPx, heightPx, { fit: 'fill', kernel: 'nearest' })
-		.greyscale()
-		.raw()
-		.toBuffer();
-	return grey.map((value) => (value >= 128 ? 1 : 0));
-}
-
 /** The label of the photo's largest slot: what pixels take that join the clothes. */
 function largestLabel(areas: Uint32Array): number {
-	let largest = SLOTS.indexOf('top') + 1;
+	let largest = labelOfSlot('top');
 	for (let label = 1; label < areas.length; label++)
 		if (isClothes(label) && areas[label]! > areas[largest]!) largest = label;
 	return largest;
@@ -94,26 +83,22 @@ function parsedClasses(pixels: Pixels, parse: Parse, photoKind: 'worn' | 'single
 }
 
 /**
- * Decides what counts as clothes. The user's mask wins over everything, then a cut-out's alpha, then the parser. On a photo of one
- * garment all clothes belong to the slot of its likeliest kind.
+ * Decides what counts as clothes. The user's mask (a byte a pixel, 1 = clothes; null where there is none) wins over everything, then a
+ * cut-out's alpha, then the parser. On a photo of one garment all clothes belong to the slot of its likeliest kind.
  */
-export async function outlineOf(
-	pixels: Pixels,
-	parse: Parse,
-	options: { readonly mask?: Uint8Array },
-): Promise<Outline> {
+export function outlineOf(pixels: Pixels, parse: Parse, mask: Uint8Array | null): Outline {
 	const size = { widthPx: parse.widthPx, heightPx: parse.heightPx };
 	const scene: Outline = { photoKind: 'scene', labels: { ...size, classes: parse.classes }, kindGuesses: [] };
 	const ofParse = photoKindOf(parse, areaByMark(parse.classes));
-	if (ofParse === 'scene' && !options.mask) return scene;
+	if (ofParse === 'scene' && !mask) return scene;
 	// What is masked on a scene is a garment that the parser missed.
 	const photoKind = ofParse === 'worn' ? 'worn' : 'single';
 	const guesses = kindGuesses(parse.garmentKind);
-	const label = guesses[0] ? SLOTS.indexOf(slotOfKind(guesses[0].kind)) + 1 : 1;
+	const label = labelOfSlot(guesses[0] ? slotOfKind(guesses[0].kind) : 'top');
 	let classes = parsedClasses(pixels, parse, photoKind, label);
-	if (options.mask) {
+	if (mask) {
 		const filler = photoKind === 'worn' ? largestLabel(areaByMark(classes)) : label;
-		classes = withMask(classes, await maskAt(options.mask, pixels), filler);
+		classes = withMask(classes, mask, filler);
 	}
 	if (!classes.some(isClothes)) return scene;
 	return { photoKind, labels: { ...size, classes }, kindGuesses: photoKind === 'worn' ? [] : guesses };

@@ -1,0 +1,59 @@
+import type { Lab65 } from '../colour/lab65.ts';
+import { colourName } from '../colour/name.ts';
+import type { Correction, Reading } from '../wardrobe/words/reading.ts';
+import { backgroundColour } from './light/background.ts';
+import { lightOf } from './light/light.ts';
+import { trustOf } from './light/trust.ts';
+import { photoQuality } from './photo-quality.ts';
+import { type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
+import { type ClothPixels, clothPixels, framePixels, insideClothes } from './swatches/cloth-pixels.ts';
+import { type RawSwatch, swatchesOf } from './swatches/swatches.ts';
+
+export type PixelReadingOptions = {
+	/** What the user told about the photo; points in pixels of the picture given. */
+	readonly correction?: Correction;
+	/** White of the photo's same-light group as it looks uncorrected. */
+	readonly groupCast?: Lab65 | null;
+	/** Colours of a scene's frame; without them it is read like one cloth. */
+	readonly sceneSwatches?: readonly RawSwatch[];
+};
+
+/** What pixels tell of their colours, and what it was read from. */
+export type PixelReading = Pick<Reading, 'swatches' | 'uncorrected' | 'light' | 'trust' | 'background'> & {
+	/** The sampled pixels, slot by slot. */
+	readonly cloths: readonly ClothPixels[];
+	/** One byte a pixel: the label of the clothes a little inside their edge, 0 elsewhere; for a scene 1 wherever something is seen. */
+	readonly marks: Uint8Array;
+	/** Takes the photo's light out of a colour. */
+	readonly correct: (lab: Lab65) => Lab65;
+};
+
+/**
+ * Swatches, light and trust of a picture: the one way from pixels to colours, in the reading process and on the pocket page. `labels` say what
+ * each pixel shows; null for a scene, whose whole frame counts. Same input, same numbers. Null where nothing is seen: no pixel of clothes, or
+ * all of it transparent.
+ */
+export function readingOfPixels(
+	pixels: Pixels,
+	labels: LabelMap | null,
+	{ correction = {}, groupCast = null, sceneSwatches }: PixelReadingOptions = {},
+): PixelReading | null {
+	const inside = labels ? insideClothes(labels) : null;
+	const cloths = inside ? clothPixels(pixels, inside) : [framePixels(pixels)];
+	const raw = inside || !sceneSwatches ? swatchesOf(cloths) : sceneSwatches;
+	if (raw.length === 0) return null;
+	const { light, correct } = lightOf(pixels, labels, correction, groupCast);
+	return {
+		swatches: raw.map(({ lab: seen, share, slot }) => {
+			const lab = correct(seen);
+			return { lab, share, slot, name: colourName(lab) };
+		}),
+		uncorrected: raw.map(({ lab }) => lab),
+		light,
+		trust: trustOf(light, photoQuality(pixels, labels)),
+		background: labels && backgroundColour(pixels, labels),
+		cloths,
+		marks: inside ? inside.marks : visiblePixels(pixels),
+		correct,
+	};
+}
