@@ -95,7 +95,7 @@ function judge(): void {
 	if (!reading) return;
 	const { swatches, trust } = reading;
 	const { error, reasons, advice } = trust;
-	status.textContent = `Expect an error of about ${error} (from about 3 on, most people see a difference): ${reasons.join('; ')}. ${advice ?? ''}`;
+	status.textContent = `Expect an error of about ${Math.round(error)} (from about 3 on, most people see a difference): ${reasons.join('; ')}. ${advice ?? ''}`;
 	showVerdict(
 		verdictOf(data, kind, { swatches, trust, pattern: patternByShare(swatches) }),
 		swatches.map(({ lab, share, name }) => swatchView(lab, name, `${Math.round(share * 100)} % of it`)),
