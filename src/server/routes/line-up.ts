@@ -6,6 +6,7 @@ import { proveLineUp } from '../../app/prove-line-up.ts';
 import type { Services } from '../../app/services.ts';
 import { buildLineUp } from '../../wardrobe/line-up/line-up.ts';
 import type { LineUpRequest } from '../../wardrobe/line-up/line-up-setup.ts';
+import { swapsFor } from '../../wardrobe/line-up/swaps.ts';
 import { whatIf } from '../../wardrobe/line-up/what-if.ts';
 import type { Quotas } from '../../wardrobe/words/season.ts';
 import { type ById, byId, exact } from '../schemas/basics.ts';
@@ -52,6 +53,11 @@ export function lineUpRoutes(app: FastifyInstance, services: Services): void {
 			const lineUpRequest: LineUpRequest = { quotas: season.quotas, targetCount: season.targetCount, ...wanted };
 			return prove ? proveLineUp(input, lineUpRequest) : buildLineUp(input, lineUpRequest);
 		},
+	);
+	app.post<ById & { Body: { garmentIds: string[]; garmentId: string } }>(
+		'/api/seasons/:id/line-up/swaps',
+		{ schema: { params: byId, body: exact({ garmentIds: ids, garmentId: Type.String({ maxLength: 100 }) }) } },
+		async (request) => swapsFor(await loadSeasonInput(services, await known(request.params.id)), request.body),
 	);
 	app.post<ById & { Body: { garmentIds: string[]; remove: string[]; add: string[] } }>(
 		'/api/seasons/:id/line-up/what-if',

@@ -40,6 +40,20 @@ function triedSet(input: SeasonInput, ids: ReadonlySet<string>): TriedSet {
 	};
 }
 
+/** What a set is measured by when it changes. */
+type MeasuredSet = { readonly garmentCount: number; readonly outfits: number; readonly coveredShare: number };
+
+/** A change to a set in one sentence. */
+export function changeSentence(before: MeasuredSet, after: MeasuredSet): string {
+	const change = after.outfits - before.outfits;
+	const how = change === 0 ? 'as many as before' : `${Math.abs(change)} ${change > 0 ? 'more' : 'fewer'}`;
+	const [from, to] = [before, after].map(({ coveredShare }) => Math.round(100 * coveredShare));
+	const cover = `they cover ${to} % of the palette${from === to ? ', as before' : `, before ${from} %`}`;
+	return `${after.garmentCount} garments make ${after.outfits} supported outfits, ${how}; ${cover}.`;
+}
+
+const measured = ({ garmentIds, ...rest }: TriedSet): MeasuredSet => ({ ...rest, garmentCount: garmentIds.length });
+
 /** What a set would be after taking out `remove` and putting in `add`: outfits, cover of the palette and gaps. Unknown ids are left out. */
 export function whatIf(
 	input: SeasonInput,
@@ -54,18 +68,13 @@ export function whatIf(
 	const after = triedSet(input, new Set([...change.garmentIds.filter((id) => !removed.has(id)), ...change.add]));
 	const without = (gaps: readonly Gap[], others: readonly Gap[]) =>
 		gaps.filter(({ id }) => !others.some((other) => other.id === id));
-	const outfitsChange = after.outfits - before.outfits;
-	const coveredChange = after.coveredShare - before.coveredShare;
-	const how =
-		outfitsChange === 0 ? 'as many as before' : `${Math.abs(outfitsChange)} ${outfitsChange > 0 ? 'more' : 'fewer'}`;
-	const [from, to] = [before, after].map(({ coveredShare }) => Math.round(100 * coveredShare));
 	return {
 		before,
 		after,
-		outfitsChange,
-		coveredChange,
+		outfitsChange: after.outfits - before.outfits,
+		coveredChange: after.coveredShare - before.coveredShare,
 		filled: without(before.gaps, after.gaps),
 		opened: without(after.gaps, before.gaps),
-		sentence: `${after.garmentIds.length} garments make ${after.outfits} supported outfits, ${how}; they cover ${to} % of the palette${from === to ? ', as before' : `, before ${from} %`}.`,
+		sentence: changeSentence(measured(before), measured(after)),
 	};
 }

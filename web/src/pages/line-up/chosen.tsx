@@ -122,7 +122,7 @@ export function Chosen({
 					season={report.season}
 					garment={swapping}
 					garmentIds={garmentIds}
-					others={usable.filter(({ id, kind }) => !inside.has(id) && slotOfKind(kind) === slotOfKind(swapping.kind))}
+					garments={usable}
 					onSwap={(id) => {
 						onChange({
 							garmentIds: [...without(garmentIds, swapping.id), id],
