@@ -12,3 +12,16 @@ export const deltaE2000 = (one: Lab65, other: Lab65): number =>
 		{ mode: 'lab65', l: one[0], a: one[1], b: one[2] },
 		{ mode: 'lab65', l: other[0], a: other[1], b: other[2] },
 	);
+
+/**
+ * CIEDE2000 with the parametric factors kL, kC and kH of the formula: a factor of 2 makes a difference of that sort count half. 1 each is
+ * {@link deltaE2000}.
+ */
+export function deltaE2000Weighted(kL: number, kC: number, kH: number): (one: Lab65, other: Lab65) => number {
+	const weighted = differenceCiede2000(kL, kC, kH);
+	return (one, other) =>
+		weighted(
+			{ mode: 'lab65', l: one[0], a: one[1], b: one[2] },
+			{ mode: 'lab65', l: other[0], a: other[1], b: other[2] },
+		);
+}
