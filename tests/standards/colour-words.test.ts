@@ -46,10 +46,13 @@ describe('colour words and another survey', () => {
 
 // Berlin and Kay (1969), Basic Color Terms; which Munsell chips: from memory. See fixtures/colour-words/README.md.
 describe.each(['en-GB', 'de'] as const)('the best examples of the eleven basic colour terms, in %s', (language) => {
-	it.each(colourWordRows('basic-terms.csv').map((row) => ({ ...row, lab: numbersOf(row, 'L', 'a', 'b') })))(
-		'$munsell is $term',
-		({ term, lab }) => expect(termsOf(lab as unknown as Lab65, language)[0]).toBe(term),
-	);
+	it.each(
+		colourWordRows('basic-terms.csv').map((row) => ({
+			term: row.term!,
+			munsell: row.munsell!,
+			lab: numbersOf(row, 'L', 'a', 'b') as unknown as Lab65,
+		})),
+	)('$munsell is $term', ({ term, lab }) => expect(termsOf(lab, language)[0]).toBe(term));
 });
 
 // Kelly and Judd (1976), NBS Special Publication 440: names of surface colours and the basic terms that its first level files them under.

@@ -26,7 +26,8 @@ const LIGHTNESS_FACTOR = { en: 1, de: 1.3 } as const;
 
 type Candidate = { readonly word: string; readonly lab: Lab65; readonly shade: Shade | 'vivid' };
 
-function candidateOf({ word, shade = 'vivid' }: ColourWord, [L, a, b]: Lab65): Candidate {
+function candidateOf({ word, shade: said }: ColourWord, [L, a, b]: Lab65): Candidate {
+	const shade = said ?? 'vivid';
 	if (NEAR_WHITES.has(word)) return { word, shade, lab: [L, a - WHITE_CAST[0], b - WHITE_CAST[1]] };
 	return { word, shade, lab: shade === 'vivid' ? [L, a * CLOTH_CHROMA, b * CLOTH_CHROMA] : [L, a, b] };
 }
