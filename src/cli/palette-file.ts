@@ -1,7 +1,5 @@
 import type { Lab65 } from '../colour/lab65.ts';
-import type { Palette, PaletteColour, PaletteRole } from '../wardrobe/words/palette-colour.ts';
-
-const ROLES: readonly PaletteRole[] = ['base', 'main', 'accent'];
+import { PALETTE_ROLES, type Palette, type PaletteColour } from '../wardrobe/words/palette-colour.ts';
 
 function colourFrom(value: unknown, index: number, file: string): PaletteColour {
 	const given = (value ?? {}) as Partial<PaletteColour>;
@@ -16,7 +14,7 @@ function colourFrom(value: unknown, index: number, file: string): PaletteColour 
 		lab,
 		spread: Number.isFinite(given.spread) ? given.spread! : 0,
 		weight: Number.isFinite(given.weight) ? given.weight! : 0,
-		role: ROLES.find((role) => role === given.role) ?? 'main',
+		role: PALETTE_ROLES.find((role) => role === given.role) ?? 'main',
 		name: String(given.name ?? ''),
 		label: '',
 		photos: Number(given.photos ?? 0),

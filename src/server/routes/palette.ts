@@ -58,7 +58,10 @@ export function paletteRoutes(app: FastifyInstance, services: Services): void {
 		{ schema: { params: byId, body: paletteEditSchema } },
 		async (request) => {
 			const season = await known(request.params.id);
-			const edited = editPalette((await store.palette(season.id)) ?? EMPTY_PALETTE, request.body, newId);
+			const pictures = await loadPaletteReadings(store, season, 'inspirations');
+			const board = pictures.length > 0 ? pictures : await loadPaletteReadings(store, season, 'garments');
+			const palette = (await store.palette(season.id)) ?? EMPTY_PALETTE;
+			const edited = editPalette(palette, request.body, newId, board);
 			if (!edited.ok) throw new UserError('bad-request', edited.message);
 			return save(season, edited.palette, edited.sentence);
 		},

@@ -1,8 +1,9 @@
 import { Type } from 'typebox';
+import { PALETTE_ROLES } from '../../wardrobe/words/palette-colour.ts';
 import { exact, lab, name, oneOf } from './basics.ts';
 
 const id = Type.String({ minLength: 1, maxLength: 100 });
-const role = oneOf(['base', 'main', 'accent'] as const);
+const role = oneOf(PALETTE_ROLES);
 
 /** The edits of `PaletteEdit`. */
 export const paletteEditSchema = Type.Union([

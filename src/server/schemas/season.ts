@@ -2,7 +2,7 @@ import { type Static, Type } from 'typebox';
 import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
 import { SLOTS } from '../../wardrobe/words/slot.ts';
-import { exact, isoDate, name, notes, oneOf, oneOfNumbers } from './basics.ts';
+import { exact, isoDate, name, notes, oneOf, oneOfNumbers, orNull } from './basics.ts';
 
 const share = Type.Number({ minimum: 0, maximum: 1 });
 const count = Type.Integer({ minimum: 0, maximum: 200 });
@@ -21,8 +21,8 @@ export const seasonFields = {
 	quotas: quotasSchema,
 	warmthNeed: oneOfNumbers([0, 1, 2, 3] as const),
 	weights: exact({ outfits: share, fit: share, loved: share }),
-	baseCount: Type.Integer({ minimum: 0, maximum: 12 }),
-	colourCount: Type.Integer({ minimum: 0, maximum: 16 }),
+	baseCount: orNull(Type.Integer({ minimum: 0, maximum: 12 })),
+	colourCount: orNull(Type.Integer({ minimum: 0, maximum: 24 })),
 	waitingDays: Type.Integer({ minimum: 0, maximum: 3650 }),
 	notes,
 	feltGaps: Type.Array(Type.String({ maxLength: 500 }), { maxItems: 200 }),

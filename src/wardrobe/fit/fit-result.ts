@@ -6,12 +6,12 @@ export type Verdict = 'fits' | 'near' | 'off' | 'unsure';
 /** One swatch against the palette. */
 export type SwatchFit = {
 	readonly swatch: Swatch;
-	/** The palette colour it is nearest to once that colour's spread is taken off; `null` for an empty palette. */
+	/** The palette colour that it counts most for; `null` for an empty palette. */
 	readonly paletteColourId: string | null;
 	/** CIEDE2000 to that colour's centre. */
 	readonly distance: number;
-	/** What of it lies beyond that colour's own spread, 0 or more. */
-	readonly beyondSpread: number;
+	/** Whether it counts as that colour: no further than the colour's reach. */
+	readonly within: boolean;
 	/** 0..1, see `fitScore`. */
 	readonly score: number;
 	readonly sentence: string;

@@ -1,24 +1,27 @@
-/** Up to here beyond a palette colour's spread a swatch counts in full: CIEDE2000 3, about where an untrained eye sees two colours (Mokrzycki and Tatol 2011). */
-export const FULL_UP_TO = 3;
+/** Up to here from a palette colour a swatch counts in full (CIEDE2000): two photos of one cloth under one lamp differ by about as much (measured on phone photos). */
+export const FULL_UP_TO = 5;
 
 /** From here on it counts for nothing: CIEDE2000 20, the distance at which garments stop being near each other (measured for loners, see `loners.ts`). */
 export const NOTHING_FROM = 20;
 
-/**
- * A garment fits from this percentage on. One colour reaches it up to 9.3 beyond the spread: just over the mean error of uncorrected phone
- * photos of known colours (8.9, measured on 18 photos of a 24-patch chart), so a piece of exactly a palette colour is not turned away by its photo.
- */
-export const FITS_FROM_PERCENT = 70;
+/** A garment fits from this percentage on: what a swatch at the palette's reach, a distance of 10,, scores. */
+export const FITS_FROM_PERCENT = 75;
 
-/** Under this it is off: less than a third of it, or all of it at 13.7 or more beyond the spread. Common practice, no source. */
-export const NEAR_FROM_PERCENT = 30;
+/** Under this it is off: what a swatch at {@link OFF_FROM} scores. */
+export const NEAR_FROM_PERCENT = 25;
+
+/** Cloth this far from every palette colour is off, whatever the rest of the piece does (CIEDE2000; half as far again as the reach). */
+export const OFF_FROM = 15;
+
+/** A part of a piece from this share on that is off keeps the piece from fitting: as much as a contrasting yoke or sleeve. Common practice, no source. */
+export const ODD_FROM_SHARE = 0.2;
 
 /**
- * How far a swatch counts as in the palette, 0..1: 1 up to {@link FULL_UP_TO} beyond the nearest colour's spread, then half a cosine
- * wave down to 0 at {@link NOTHING_FROM}; never rises with the distance.
+ * How far a swatch counts as in the palette, 0..1: 1 up to {@link FULL_UP_TO}, then half a cosine wave down to 0 at {@link NOTHING_FROM}; never rises with
+ * the distance. `distance` is what lies between the swatch and the palette colour, less what that colour reaches beyond the usual.
  */
-export function fitScore(beyondSpread: number): number {
-	if (beyondSpread <= FULL_UP_TO) return 1;
-	if (beyondSpread >= NOTHING_FROM) return 0;
-	return (1 + Math.cos((Math.PI * (beyondSpread - FULL_UP_TO)) / (NOTHING_FROM - FULL_UP_TO))) / 2;
+export function fitScore(distance: number): number {
+	if (distance <= FULL_UP_TO) return 1;
+	if (distance >= NOTHING_FROM) return 0;
+	return (1 + Math.cos((Math.PI * (distance - FULL_UP_TO)) / (NOTHING_FROM - FULL_UP_TO))) / 2;
 }

@@ -9,10 +9,16 @@ const shareText = (share: number): string => `${Math.round(share * 100)} %`;
 export function swatchFitSentence(fit: Omit<SwatchFit, 'sentence'>, colour: PaletteColour | null): string {
 	const part = `${shareText(fit.swatch.share)} of it, ${fit.swatch.name},`;
 	if (!colour) return `${part} has no palette to be compared with.`;
-	if (fit.beyondSpread >= NOTHING_FROM) return `${part} is ${distanceText(fit.distance)} from anything in the palette.`;
-	const within = fit.beyondSpread === 0 ? ', within its spread' : '';
-	return `${part} is ${distanceText(fit.distance)} from ${colourWord(colour)}${within}.`;
+	if (fit.distance >= NOTHING_FROM) return `${part} is ${distanceText(fit.distance)} from anything in the palette.`;
+	return `${part} is ${distanceText(fit.distance)} from ${colourWord(colour)}${fit.within ? '' : ', too far to be it'}.`;
 }
+
+/** The likely verdict behind an `unsure`, in words. */
+export const LIKELY_WORDS: Readonly<Record<Fit['likely'], string>> = {
+	fits: 'likely fits',
+	near: 'likely near',
+	off: 'likely off',
+};
 
 const closing = (fit: Omit<Fit, 'sentence'>, trust: Trust): string => {
 	const error = distanceText(trust.error);
@@ -26,16 +32,11 @@ const closing = (fit: Omit<Fit, 'sentence'>, trust: Trust): string => {
 				? 'anything from off to fitting'
 				: 'near or fitting';
 	const why = trust.reasons[0] ? ` (${trust.reasons[0]})` : '';
-	return `The photo may err by ${error}${why}, so it could be ${range}; its colours as read say ${fit.likely}.`;
+	return `Unsure, ${LIKELY_WORDS[fit.likely]}: the photo may err by ${error}${why}, so it could be ${range}. Look at it in daylight.`;
 };
 
 /** What lies near one palette colour, taken together: share, and mean distance by area. */
-type NearPart = {
-	readonly colour: PaletteColour;
-	readonly share: number;
-	readonly distance: number;
-	readonly within: boolean;
-};
+type NearPart = { readonly colour: PaletteColour; readonly share: number; readonly distance: number };
 
 function nearParts(fit: Omit<Fit, 'sentence'>, palette: Palette): NearPart[] {
 	return palette.colours
@@ -45,7 +46,7 @@ function nearParts(fit: Omit<Fit, 'sentence'>, palette: Palette): NearPart[] {
 			);
 			const share = own.reduce((sum, { swatch }) => sum + swatch.share, 0);
 			const distance = own.reduce((sum, one) => sum + one.distance * one.swatch.share, 0) / share;
-			return { colour, share, distance, within: own.every(({ beyondSpread }) => beyondSpread === 0) };
+			return { colour, share, distance };
 		})
 		.filter(({ share }) => share > 0)
 		.sort((one, other) => other.share - one.share);
@@ -56,15 +57,15 @@ const ODD_UNDER = 0.5;
 
 /** The reasons of a fit: what of it lies near which colour, the heaviest part first, the heaviest odd part, and how sure it is. */
 export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: Palette): string {
-	const near = nearParts(fit, palette).map(({ colour, share, distance, within }) => {
-		const spread = within ? ', within its spread' : '';
-		return `${shareText(share)} of it is ${distanceText(distance)} from ${colourWord(colour)}${spread}`;
-	});
+	const near = nearParts(fit, palette).map(
+		({ colour, share, distance }) =>
+			`${shareText(share)} of it is ${distanceText(distance)} from ${colourWord(colour)}`,
+	);
 	const odd = fit.swatches
 		.filter(({ score }) => score < ODD_UNDER)
 		.sort((one, other) => other.swatch.share - one.swatch.share)[0];
 	const oddColour = odd && palette.colours.find(({ id }) => id === odd.paletteColourId);
-	const where = odd && odd.beyondSpread < NOTHING_FROM && oddColour ? colourWord(oddColour) : 'anything in the palette';
+	const where = odd && odd.distance < NOTHING_FROM && oddColour ? colourWord(oddColour) : 'anything in the palette';
 	const told = near.slice(0, 2);
 	if (odd)
 		told.push(

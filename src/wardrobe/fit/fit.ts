@@ -1,35 +1,32 @@
 import { deltaE2000Of } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
-import type { Palette, PaletteColour } from '../words/palette-colour.ts';
+import { REACH, reachOf } from '../palette/palette-reach.ts';
+import { type Palette, type PaletteColour, vouchingColours } from '../words/palette-colour.ts';
 import type { Appearance, Swatch } from '../words/reading.ts';
 import type { Fit, SwatchFit, Verdict } from './fit-result.ts';
-import { FITS_FROM_PERCENT, fitScore, NEAR_FROM_PERCENT } from './fit-score.ts';
+import { FITS_FROM_PERCENT, fitScore, NEAR_FROM_PERCENT, ODD_FROM_SHARE, OFF_FROM } from './fit-score.ts';
 import { fitSentence, swatchFitSentence } from './fit-sentence.ts';
 
 export type NearestColour = {
 	readonly colour: PaletteColour;
 	/** CIEDE2000 to its centre. */
 	readonly distance: number;
-	/** What of it lies beyond the colour's spread, 0 or more. */
-	readonly beyondSpread: number;
-	/** Least distance beyond a spread over all colours, negative inside one: what an error of the photo is added to. */
+	/** The distance, less what the colour reaches beyond the usual: what the score is taken from and an error of the photo is added to. */
 	readonly margin: number;
+	/** Whether the cloth counts as the colour. */
+	readonly within: boolean;
 };
 
-/** The palette colour with the least distance beyond its spread (ties: the nearer centre, then the earlier), or `null` for an empty palette. */
+/** The palette colour that the cloth comes nearest to, reaches considered (ties: the nearer centre, then the earlier), or `null` for an empty palette. Hints are passed over. */
 export function nearestColour(lab: Lab65, palette: Palette): NearestColour | null {
-	let best: NearestColour | null = null;
-	for (const colour of palette.colours) {
+	let best: { readonly colour: PaletteColour; readonly distance: number; readonly margin: number } | null = null;
+	for (const colour of vouchingColours(palette)) {
 		const distance = deltaE2000Of(lab[0], lab[1], lab[2], colour.lab[0], colour.lab[1], colour.lab[2]);
-		const margin = Math.min(distance - colour.spread, best?.margin ?? Number.POSITIVE_INFINITY);
-		const beyondSpread = Math.max(0, distance - colour.spread);
-		const nearer: boolean =
-			best === null ||
-			beyondSpread < best.beyondSpread ||
-			(beyondSpread === best.beyondSpread && distance < best.distance);
-		best = nearer ? { colour, distance, beyondSpread, margin } : { ...best!, margin };
+		const margin = distance - (reachOf(colour) - REACH);
+		if (best === null || margin < best.margin || (margin === best.margin && distance < best.distance))
+			best = { colour, distance, margin };
 	}
-	return best;
+	return best && { ...best, within: best.distance <= reachOf(best.colour) };
 }
 
 /**
@@ -39,8 +36,10 @@ export function nearestColour(lab: Lab65, palette: Palette): NearestColour | nul
  */
 const ALONG_ONE_DIRECTION = 1.282 / 2.154;
 
+type Part = { readonly share: number; readonly margin: number };
+
 /** Area-weighted mean score, 0..100, with every swatch taken `shift` further from the palette; 0 without area. */
-function percentOf(parts: readonly { readonly share: number; readonly margin: number }[], shift: number): number {
+function percentOf(parts: readonly Part[], shift: number): number {
 	let area = 0;
 	let covered = 0;
 	for (const { share, margin } of parts) {
@@ -50,15 +49,29 @@ function percentOf(parts: readonly { readonly share: number; readonly margin: nu
 	return area > 0 ? Math.min(100, (100 * covered) / area) : 0;
 }
 
-const partsOf = ({ swatches }: Pick<Appearance, 'swatches'>, palette: Palette) =>
-	swatches.map(({ lab, share }) => ({ share, margin: nearestColour(lab, palette)!.margin }));
+/** A piece without palette gives parts that are infinitely far. */
+const partsOf = ({ swatches }: Pick<Appearance, 'swatches'>, palette: Palette): Part[] =>
+	swatches.map(({ lab, share }) => ({
+		share,
+		margin: nearestColour(lab, palette)?.margin ?? Number.POSITIVE_INFINITY,
+	}));
 
 /** The number of `fitOf` alone, 0..100, without interval and sentences: for judgements over many garments. */
 export const fitPercentOf = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): number =>
-	palette.colours.length === 0 ? 0 : percentOf(partsOf(appearance, palette), 0);
+	percentOf(partsOf(appearance, palette), 0);
 
-const verdictOf = (percent: number): Exclude<Verdict, 'unsure'> =>
-	percent >= FITS_FROM_PERCENT ? 'fits' : percent >= NEAR_FROM_PERCENT ? 'near' : 'off';
+/** The verdict over parts taken `shift` further from the palette: by percentage, but nothing with an odd part of some size fits. */
+function verdictOf(parts: readonly Part[], shift: number): Exclude<Verdict, 'unsure'> {
+	const percent = percentOf(parts, shift);
+	const area = parts.reduce((sum, { share }) => sum + share, 0);
+	const odd = parts.reduce((sum, { share, margin }) => sum + (margin + shift >= OFF_FROM ? share : 0), 0);
+	if (percent < NEAR_FROM_PERCENT) return 'off';
+	return percent < FITS_FROM_PERCENT || odd >= ODD_FROM_SHARE * area ? 'near' : 'fits';
+}
+
+/** Whether a piece's colours as read fit the palette: the `likely` of `fitOf`, without interval and sentences. */
+export const fitsPalette = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): boolean =>
+	verdictOf(partsOf(appearance, palette), 0) === 'fits';
 
 function swatchFit(swatch: Swatch, palette: Palette): SwatchFit {
 	const nearest = nearestColour(swatch.lab, palette);
@@ -66,8 +79,8 @@ function swatchFit(swatch: Swatch, palette: Palette): SwatchFit {
 		swatch,
 		paletteColourId: nearest?.colour.id ?? null,
 		distance: nearest?.distance ?? 0,
-		beyondSpread: nearest?.beyondSpread ?? 0,
-		score: nearest ? fitScore(nearest.beyondSpread) : 0,
+		within: nearest?.within ?? false,
+		score: nearest ? fitScore(nearest.margin) : 0,
 	};
 	return { ...fit, sentence: swatchFitSentence(fit, nearest?.colour ?? null) };
 }
@@ -79,15 +92,15 @@ function swatchFit(swatch: Swatch, palette: Palette): SwatchFit {
 export function fitOf(appearance: Appearance, palette: Palette): Fit {
 	const swatches = appearance.swatches.map((swatch) => swatchFit(swatch, palette));
 	const area = swatches.reduce((sum, { swatch }) => sum + swatch.share, 0);
-	if (palette.colours.length === 0 || !(area > 0)) {
-		const sentence =
-			palette.colours.length === 0
-				? 'The season has no palette yet, so there is nothing to compare it with.'
-				: 'Its photos have given no colours yet, so it cannot be compared with the palette.';
+	const isEmpty = vouchingColours(palette).length === 0;
+	if (isEmpty || !(area > 0)) {
+		const sentence = isEmpty
+			? 'The season has no palette yet, so there is nothing to compare it with.'
+			: 'Its photos have given no colours yet, so it cannot be compared with the palette.';
 		return {
 			percent: 0,
 			low: 0,
-			high: palette.colours.length === 0 ? 0 : 100,
+			high: isEmpty ? 0 : 100,
 			verdict: 'unsure',
 			likely: 'off',
 			sentence,
@@ -95,11 +108,10 @@ export function fitOf(appearance: Appearance, palette: Palette): Fit {
 		};
 	}
 	const parts = partsOf(appearance, palette);
-	const percentWith = (shift: number) => percentOf(parts, shift);
 	const error = appearance.trust.error * ALONG_ONE_DIRECTION;
-	const [percent, low, high] = [percentWith(0), percentWith(error), percentWith(-error)];
-	const likely = verdictOf(percent);
-	const verdict: Verdict = verdictOf(low) === verdictOf(high) ? likely : 'unsure';
+	const [percent, low, high] = [percentOf(parts, 0), percentOf(parts, error), percentOf(parts, -error)];
+	const likely = verdictOf(parts, 0);
+	const verdict: Verdict = verdictOf(parts, error) === verdictOf(parts, -error) ? likely : 'unsure';
 	const fit = { percent, low, high, verdict, likely, swatches };
 	return { ...fit, sentence: fitSentence(fit, appearance.trust, palette) };
 }

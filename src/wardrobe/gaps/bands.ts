@@ -4,7 +4,7 @@ import { colourName } from '../../colour/name.ts';
 import { reachOf } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
-import type { Palette } from '../words/palette-colour.ts';
+import { type Palette, type PaletteColour, vouchingColours } from '../words/palette-colour.ts';
 import { slotSize } from '../words/slot-size.ts';
 import { partialTransport } from './transport.ts';
 
@@ -76,24 +76,26 @@ function colourGroups(swatches: readonly HeldSwatch[]): { labs: Lab65[]; groupOf
 
 /**
  * What the palette asks for against what the garments hold, by exact partial optimal transport with CIEDE2000 as the cost. Asked amounts
- * are the palette's weights; held ones the area of each swatch, weighted by the size of its slot.
+ * are the weights of the palette's colours, hints left out; held ones the area of each swatch, weighted by the size of its slot.
  */
 export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {
 	const swatches = heldSwatches(garments);
-	const { colours } = palette;
+	const colours = vouchingColours(palette);
+	const weightOf = (some: readonly PaletteColour[]) => some.reduce((sum, { weight }) => sum + weight, 0);
+	const asks = weightOf(colours) / (weightOf(palette.colours) || 1) || 1;
 	const distances = deltaE2000Matrix(packLabs(swatches.map(({ lab }) => lab)), packLabs(colours.map(({ lab }) => lab)));
 	const cost = swatches.map((_, index) => distances.slice(index * colours.length, (index + 1) * colours.length));
 	const { flows, missing, surplus } = partialTransport(
 		swatches.map(({ amount }) => amount),
-		colours.map(({ weight }) => weight),
+		colours.map(({ weight }) => weight / asks),
 		cost,
 		colours.map(reachOf),
 	);
 	const { labs, groupOf } = colourGroups(swatches);
 	const asked = colours.map(({ id, weight }, index) => ({
 		paletteColourId: id,
-		amount: weight,
-		covered: weight - missing[index]!,
+		amount: weight / asks,
+		covered: weight / asks - missing[index]!,
 		missing: missing[index]!,
 	}));
 	const membersOf = labs.map((): (HeldSwatch & { readonly surplus: number })[] => []);

@@ -1,8 +1,7 @@
 import { deltaE2000Of } from '../../colour/delta-e-many.ts';
 import { fitPercentOf } from '../fit/fit.ts';
 import { type Pairing, slotsWearing } from '../pairs/pairings.ts';
-import { REACH } from '../palette/palette-pool.ts';
-import { reachOf } from '../palette/palette-reach.ts';
+import { REACH, reachOf } from '../palette/palette-reach.ts';
 import { counted } from '../words/counted.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';

@@ -4,7 +4,7 @@ import { type PairTable, pairTable } from '../pairs/pair-table.ts';
 import type { Garment } from '../words/garment.ts';
 import { KIND_NAMES, type Kind, slotOfKind } from '../words/kind.ts';
 import { newGarment } from '../words/new-garment.ts';
-import type { Palette, PaletteColour } from '../words/palette-colour.ts';
+import { type Palette, type PaletteColour, vouchingColours } from '../words/palette-colour.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
 import type { Wish } from '../words/wish.ts';
@@ -102,7 +102,7 @@ const OUTFIT_SLOTS: readonly Slot[] = SLOTS.filter((slot) => slot !== 'legwear' 
 
 /** For every slot that makes outfits and every palette colour, what such a piece would add; best first within a slot. `owned` as above. */
 export function missingPieces(input: SeasonInput, held = heldGarments(input), owned?: PairTable): MissingPiece[] {
-	const colours = input.palette.colours;
+	const colours = vouchingColours(input.palette);
 	const wanted = OUTFIT_SLOTS.flatMap((slot) => colours.map((colour) => ({ slot, colour })));
 	const gains = outfitGains(
 		input,

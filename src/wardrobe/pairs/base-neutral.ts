@@ -1,7 +1,7 @@
-import { distanceBetween } from '../../colour/delta-e-many.ts';
+import { liesWithin } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { isNeutral } from '../../colour/neutrality.ts';
-import { REACH } from '../palette/palette-pool.ts';
+import { reachOf } from '../palette/palette-reach.ts';
 import type { Palette } from '../words/palette-colour.ts';
 import type { Appearance } from '../words/reading.ts';
 
@@ -12,7 +12,7 @@ const BASE_SHARE = 0.7;
 export function isBaseNeutral({ swatches }: Pick<Appearance, 'swatches'>, palette: Palette): boolean {
 	const base = palette.colours.filter(({ role }) => role === 'base');
 	const nearBase = (lab: Lab65) =>
-		base.length === 0 ? isNeutral(lab) : base.some((colour) => distanceBetween(colour.lab, lab) <= REACH);
+		base.length === 0 ? isNeutral(lab) : base.some((colour) => liesWithin(colour.lab, lab, reachOf(colour)));
 	const area = swatches.reduce((sum, { share }) => sum + share, 0);
 	const near = swatches.reduce((sum, { lab, share }) => sum + (nearBase(lab) ? share : 0), 0);
 	return area > 0 && near >= BASE_SHARE * area;

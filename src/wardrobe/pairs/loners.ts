@@ -1,10 +1,9 @@
 import { distanceBetween } from '../../colour/delta-e-many.ts';
 import { hueGapDegrees, type Lab65 } from '../../colour/lab65.ts';
 import { isNeutral } from '../../colour/neutrality.ts';
-import { fitPercentOf } from '../fit/fit.ts';
-import { FITS_FROM_PERCENT } from '../fit/fit-score.ts';
+import { fitsPalette } from '../fit/fit.ts';
 import { rereadsOf } from '../fit/rereads.ts';
-import { REACH } from '../palette/palette-pool.ts';
+import { REACH } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
 import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
 import type { Loner } from './loner.ts';
@@ -87,7 +86,7 @@ function candidatesIn(table: PairTable, context: PairContext) {
 	return table.garments.flatMap((garment, index) => {
 		const main = mainSwatch(garment)?.lab;
 		if (!main || isNeutral(main)) return [];
-		if (fitPercentOf(garment, context.palette) >= FITS_FROM_PERCENT || isJoined(table, index)) return [];
+		if (fitsPalette(garment, context.palette) || isJoined(table, index)) return [];
 		const partners = Array.from(table.garments.keys()).filter(
 			(other) => other !== index && table.together(index, other) && table.garments[other]!.swatches.length > 0,
 		);

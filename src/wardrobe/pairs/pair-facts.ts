@@ -1,7 +1,6 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import { withExactGrey } from '../../colour/neutrality.ts';
-import { fitPercentOf } from '../fit/fit.ts';
-import { FITS_FROM_PERCENT } from '../fit/fit-score.ts';
+import { fitsPalette } from '../fit/fit.ts';
 import { areComplementary } from '../words/complementary-slots.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
@@ -39,7 +38,7 @@ export function pairFacts(garments: readonly Garment[], context: PairContext): P
 		mains,
 		greyed: mains.map((lab) => (lab ? withExactGrey(lab) : null)),
 		seen: garments.map((garment) => seenSwatches(garment).map(({ lab }) => withExactGrey(lab))),
-		inPalette: garments.map((garment) => fitPercentOf(garment, context.palette) >= FITS_FROM_PERCENT),
+		inPalette: garments.map((garment) => fitsPalette(garment, context.palette)),
 		base: garments.map((garment) => isBaseNeutral(garment, context.palette)),
 		inspired: inspiredPairs(slots, mains, context.pairings),
 	};

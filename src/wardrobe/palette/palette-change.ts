@@ -1,7 +1,7 @@
 import { distanceBetween } from '../../colour/delta-e-many.ts';
 import { distanceText } from '../words/distance-text.ts';
 import { colourWord, type Palette, type PaletteColour } from '../words/palette-colour.ts';
-import { REACH } from './palette-pool.ts';
+import { REACH } from './palette-reach.ts';
 
 /** One palette colour of both years. */
 export type KeptColour = {

@@ -1,6 +1,7 @@
-import { clusterLab } from '../../colour/cluster.ts';
-import { distanceBetween, liesWithin } from '../../colour/delta-e-many.ts';
+import { completeLinkage, groupsAfter, groupsWithin } from '../../colour/complete-linkage.ts';
+import { deltaE2000Matrix, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
+import { meanOf, medoidOf, spreadAround } from './palette-centre.ts';
 import { type PoolPoint, splitNeutrals } from './palette-pool.ts';
 
 /** A colour found in the pool, before it is named and given its role. */
@@ -11,69 +12,89 @@ export type PaletteCluster = {
 	/** Weighted median CIEDE2000 of its points to the centre. */
 	readonly spread: number;
 	readonly neutral: boolean;
+	readonly points: readonly PoolPoint[];
 };
 
-/** Two centres this near are one colour, not two (CIEDE2000 3: up to there a swatch counts as the palette colour itself). */
-const ONE_COLOUR_WITHIN = 3;
+/** How many neutral and coloured ones are asked for; `null` = as many as the board holds. */
+export type PaletteCounts = { readonly base: number | null; readonly coloured: number | null };
 
-/** Weighted median of the points' distances to `centre`; 0 for none. */
-function spreadAround(centre: Lab65, points: readonly PoolPoint[]): number {
-	const byDistance = points
-		.map(({ lab, weight }) => ({ distance: distanceBetween(lab, centre), weight }))
-		.sort((one, other) => one.distance - other.distance);
-	const half = byDistance.reduce((sum, { weight }) => sum + weight, 0) / 2;
-	let passed = 0;
-	for (const { distance, weight } of byDistance) {
-		passed += weight;
-		if (passed >= half) return distance;
+/** No two points of one colour lie further apart (CIEDE2000; measured on six boards against counts by eye, and on twenty for cover and steadiness). */
+export const COLOUR_WIDTH = 20;
+
+/** A group is a colour of the board from this share of its cloth on, or from half of it where two pictures wear it (same boards). */
+const KEPT_FROM_SHARE = 0.03;
+const KEPT_FROM_SHARE_IN_TWO = 0.015;
+
+/** A board with more points is thinned first: those this near (CIEDE2000) to a heavier one are taken for it, which the eye could not tell. */
+const MOST_POINTS = 900;
+const THINNED_WITHIN = 3;
+
+const weightOf = (points: readonly PoolPoint[]): number => points.reduce((sum, { weight }) => sum + weight, 0);
+
+/** Points of large boards in groups of nearly one colour, each group standing for all its points; small boards as they are. */
+function thinned(points: readonly PoolPoint[]): PoolPoint[][] {
+	if (points.length <= MOST_POINTS) return points.map((point) => [point]);
+	const groups: PoolPoint[][] = [];
+	for (const point of points) {
+		const near = groups.find(([first]) => liesWithin(first!.lab, point.lab, THINNED_WITHIN));
+		if (near) near.push(point);
+		else groups.push([point]);
 	}
-	return 0;
+	return groups;
 }
 
-/** The point with the least weighted distance to all others: their middle, and a colour that a picture really holds. First of equals. */
-function medoidOf(points: readonly PoolPoint[]): Lab65 {
-	const costs = points.map(({ lab }) =>
-		points.reduce((sum, other) => sum + other.weight * distanceBetween(lab, other.lab), 0),
-	);
-	return points[costs.indexOf(Math.min(...costs))]!.lab;
+function clusterOf(points: readonly PoolPoint[], neutral: boolean): PaletteCluster {
+	const mean = meanOf(points);
+	const held = points.some(({ lab }) => liesWithin(lab, mean, HELD_WITHIN));
+	const lab = held ? mean : medoidOf(points);
+	return { lab, weight: weightOf(points), spread: spreadAround(lab, points), neutral, points };
 }
-
-/** A picture holds a colour when one of its own is the same to the eye (CIEDE2000; the "same colour" of the outfits that were measured). */
-const HELD_WITHIN = 5;
 
 /**
- * The mean where some picture holds it. The mean of rust and honey is an orange that nobody wears, and would vouch for orange clothes:
- * where no point is the same colour as the mean, the points' own middle takes its place.
+ * A picture holds a colour when one of its own is the same to the eye (CIEDE2000; the "same colour" of the outfits that were measured). The mean
+ * of rust and honey is an orange that nobody wears: where no point is the same colour as the mean, the points' own middle takes its place.
  */
-const centreHeld = (mean: Lab65, points: readonly PoolPoint[]): Lab65 =>
-	points.some(({ lab }) => liesWithin(lab, mean, HELD_WITHIN)) ? mean : medoidOf(points);
+const HELD_WITHIN = 5;
 
-/** At most `count` clusters of the points, by weighted k-means in CIELAB; fewer where some would be one colour. */
-function clustersOf(points: readonly PoolPoint[], count: number, neutral: boolean): PaletteCluster[] {
-	for (let k = Math.min(count, points.length); k > 0; k--) {
-		const { centres: means, labels } = clusterLab(
-			Float32Array.from(points.flatMap(({ lab }) => [...lab])),
-			Float32Array.from(points, ({ weight }) => weight),
-			k,
-		);
-		const members = means.map((_, index) => points.filter((__, point) => labels[point] === index));
-		const centres = means.map((mean, index) => centreHeld(mean, members[index]!));
-		const twice = centres.some((one, index) =>
-			centres.slice(index + 1).some((other) => distanceBetween(one, other) < ONE_COLOUR_WITHIN),
-		);
-		if (twice) continue;
-		return centres.map((lab, index) => ({
-			lab,
-			weight: members[index]!.reduce((sum, { weight }) => sum + weight, 0),
-			spread: spreadAround(lab, members[index]!),
-			neutral,
-		}));
+/** The colours that points are told apart into: as many as they hold, or `count` where it is given; heaviest first. */
+function clustersOf(
+	points: readonly PoolPoint[],
+	count: number | null,
+	boardWeight: number,
+	neutral: boolean,
+): PaletteCluster[] {
+	if (points.length === 0 || count === 0) return [];
+	const items = thinned(points);
+	const labs = packLabs(items.map(([first]) => first!.lab));
+	const joins = completeLinkage(items.length, deltaE2000Matrix(labs, labs));
+	const isKept = (members: readonly PoolPoint[]) => {
+		const share = weightOf(members) / boardWeight;
+		const inTwo = members.some(({ photo }) => photo !== members[0]!.photo);
+		return share >= (inTwo ? KEPT_FROM_SHARE_IN_TWO : KEPT_FROM_SHARE);
+	};
+	const grouped = (groups: readonly number[][]) => groups.map((group) => group.flatMap((index) => items[index]!));
+	const heaviestFirst = (groups: readonly PoolPoint[][]) => [...groups].sort((a, b) => weightOf(b) - weightOf(a));
+	if (count === null) {
+		const kept = grouped(groupsWithin(items.length, joins, COLOUR_WIDTH)).filter(isKept);
+		return heaviestFirst(kept).map((members) => clusterOf(members, neutral));
 	}
-	return [];
+	// As asked: the coarsest telling apart that has so many colours worth keeping, else the one with most of them.
+	let best: PoolPoint[][] = [];
+	for (let joined = joins.length; joined >= 0 && best.length < count; joined--) {
+		const kept = grouped(groupsAfter(items.length, joins, joined)).filter(isKept);
+		if (kept.length > best.length) best = kept;
+	}
+	return heaviestFirst(best)
+		.slice(0, count)
+		.map((members) => clusterOf(members, neutral));
 }
 
-/** The colours of a pool: at most `baseCount` neutral and `colourCount` coloured ones, clustered apart. */
-export function paletteClusters(pool: readonly PoolPoint[], baseCount: number, colourCount: number): PaletteCluster[] {
-	const { neutral, coloured } = splitNeutrals(pool);
-	return [...clustersOf(neutral, baseCount, true), ...clustersOf(coloured, colourCount, false)];
+/** The colours of a pool, neutral and coloured ones told apart. `boardWeight` is the weight of the whole board: the number of its pictures. */
+export function paletteClusters(
+	pool: readonly PoolPoint[],
+	{ base, coloured }: PaletteCounts,
+	boardWeight: number,
+): PaletteCluster[] {
+	const { neutral, coloured: withColour } = splitNeutrals(pool);
+	return [...clustersOf(neutral, base, boardWeight, true), ...clustersOf(withColour, coloured, boardWeight, false)];
 }

@@ -3,7 +3,10 @@ import { chroma, hexFromLab, type Lab65, labFromHex } from '../../colour/lab65.t
 import { colourName } from '../../colour/name.ts';
 import { NEUTRAL_CHROMA } from '../../colour/neutrality.ts';
 import { colourWord, type Palette, type PaletteColour, type PaletteRole } from '../words/palette-colour.ts';
-import { REACH } from './palette-pool.ts';
+import { meanOf, spreadAround } from './palette-centre.ts';
+import { membersOf } from './palette-members.ts';
+import type { PaletteSource } from './palette-pool.ts';
+import { REACH } from './palette-reach.ts';
 import { inPaletteOrder } from './palette-roles.ts';
 import { splitColour } from './palette-split.ts';
 
@@ -45,21 +48,20 @@ const done = (palette: Palette, colours: readonly PaletteColour[], sentence: str
 	sentence,
 });
 
+const ROLE_WORDS: Readonly<Record<PaletteRole, string>> = {
+	base: 'a base colour',
+	main: 'a main colour',
+	accent: 'an accent',
+	hint: 'a hint, which asks for nothing',
+};
+
 /** Spread of a colour put in by hand: none was measured, so that the fit's own tolerance is all there is. */
 const SPREAD_BY_HAND = 0;
 
 /** Two palette colours cannot be nearer than this (CIEDE2000): the limit of what counts as the colour itself. */
 const SAME_WITHIN = 3;
 
-const mixed = (colours: readonly PaletteColour[]): Lab65 => {
-	const total = colours.reduce((sum, { weight }) => sum + weight, 0);
-	const mean = [0, 1, 2].map((axis) =>
-		colours.reduce((sum, { lab, weight }) => sum + lab[axis]! * (total > 0 ? weight / total : 1 / colours.length), 0),
-	);
-	return mean as unknown as Lab65;
-};
-
-function merge(palette: Palette, ids: readonly string[]): EditResult {
+function merge(palette: Palette, ids: readonly string[], board: readonly PaletteSource[]): EditResult {
 	const chosen = palette.colours.filter(({ id }) => ids.includes(id));
 	const [heaviest] = [...chosen].sort((one, other) => other.weight - one.weight);
 	if (!heaviest || chosen.length < 2)
@@ -67,16 +69,31 @@ function merge(palette: Palette, ids: readonly string[]): EditResult {
 			'too-few-to-merge',
 			`Expected two or more colours of this palette to merge into one; received ${chosen.length}.`,
 		);
-	const lab = mixed(chosen);
+	const lab = meanOf(chosen);
+	const members = membersOf(palette.colours, board);
+	const points = chosen.flatMap(({ id }) => members.get(id)!);
+	// Without pictures that hold them, each part counts as if all of it lay as far out as its own spread.
+	const parts = chosen.map((colour) => ({
+		lab: colour.lab,
+		weight: colour.weight,
+		out: Math.hypot(distanceBetween(lab, colour.lab), colour.spread),
+	}));
+	const weight = chosen.reduce((sum, one) => sum + one.weight, 0);
 	const merged: PaletteColour = {
 		...heaviest,
 		lab,
 		name: colourName(lab),
-		weight: chosen.reduce((sum, { weight }) => sum + weight, 0),
-		// The merged colour stands for all that its parts stood for.
-		spread: Math.max(...chosen.map((colour) => distanceBetween(lab, colour.lab) + colour.spread / 2)),
-		photos: Math.max(...chosen.map(({ photos }) => photos)),
+		weight,
+		spread:
+			points.length > 0
+				? spreadAround(lab, points)
+				: parts.reduce((sum, one) => sum + (one.out * one.weight) / (weight || 1), 0),
+		photos:
+			points.length > 0
+				? new Set(points.map(({ photo }) => photo)).size
+				: Math.max(...chosen.map(({ photos }) => photos)),
 		firmness: Math.max(...chosen.map(({ firmness }) => firmness)),
+		role: heaviest.role === 'hint' ? 'main' : heaviest.role,
 		locked: true,
 		origin: 'merged',
 	};
@@ -120,10 +137,15 @@ function add(palette: Palette, edit: PaletteEdit & { edit: 'add' }, newId: () =>
 
 /**
  * The palette after one edit, with the sentence of what was decided; or why it cannot be. Weights are scaled to sum to 1 again and the colours
- * put in order. `newId` names colours that come in (by `add` and `split`).
+ * put in order. `newId` names colours that come in (by `add` and `split`); `board` is what the palette was derived from, whose colours split and merge look at.
  */
-export function editPalette(palette: Palette, edit: PaletteEdit, newId: () => string): EditResult {
-	if (edit.edit === 'merge') return merge(palette, edit.ids);
+export function editPalette(
+	palette: Palette,
+	edit: PaletteEdit,
+	newId: () => string,
+	board: readonly PaletteSource[] = [],
+): EditResult {
+	if (edit.edit === 'merge') return merge(palette, edit.ids, board);
 	if (edit.edit === 'add') return add(palette, edit, newId);
 	const colour = palette.colours.find(({ id }) => id === edit.id);
 	if (!colour)
@@ -144,21 +166,17 @@ export function editPalette(palette: Palette, edit: PaletteEdit, newId: () => st
 			return done(palette, changed({ label, locked: true }), `Renamed ${word} to ${label || colour.name}`);
 		}
 		case 'role':
-			return done(
-				palette,
-				changed({ role: edit.role, locked: true }),
-				`Made ${word} ${edit.role === 'main' ? 'a main colour' : edit.role === 'base' ? 'a base colour' : 'an accent'}`,
-			);
+			return done(palette, changed({ role: edit.role, locked: true }), `Made ${word} ${ROLE_WORDS[edit.role]}`);
 		case 'remove':
 			return done({ ...palette, removed: [...(palette.removed ?? []), colour.lab] }, rest, `Removed ${word}`);
 		case 'split': {
-			const parts = splitColour(colour, newId);
+			const parts = splitColour(colour, membersOf(palette.colours, board).get(colour.id)!, newId);
 			if (!parts)
 				return refused(
 					'cannot-split',
-					`Expected a colour wide enough to split in two; received ${word}, whose spread is ${colour.spread.toFixed(1)}: both halves would look the same.`,
+					`Expected a colour that is two in your pictures, to split it; received ${word}, in which they hold only one.`,
 				);
-			return done(palette, [...rest, ...parts], `Split ${word} into a lighter and a darker one`);
+			return done(palette, [...rest, ...parts], `Split ${word} into ${parts.map(colourWord).join(' and ')}`);
 		}
 	}
 }

@@ -2,6 +2,7 @@ import { distanceBetween, liesWithin } from '../../colour/delta-e-many.ts';
 import { chroma, type Lab65 } from '../../colour/lab65.ts';
 import { NEUTRAL_CHROMA } from '../../colour/neutrality.ts';
 import type { Appearance } from '../words/reading.ts';
+import { REACH } from './palette-reach.ts';
 
 /** Anything that a palette can be made from: a photo's reading, or a garment. */
 export type PaletteSource = Pick<Appearance, 'swatches'>;
@@ -9,16 +10,13 @@ export type PaletteSource = Pick<Appearance, 'swatches'>;
 /** Each photo brings at most this many colours, so that a busy one does not outweigh a plain one (measured: 8). */
 const COLOURS_A_PHOTO = 8;
 
-/** A palette colour's reach: a photo holds it, or a resampled board brings it back, with a colour this near (CIEDE2000; measured on boards of 20). */
-export const REACH = 10;
-
 /** One colour of one photo; the weights of a photo sum to 1. */
 export type PoolPoint = { readonly lab: Lab65; readonly weight: number; readonly photo: number };
 
 const compareLab = (one: Lab65, other: Lab65): number => one[0] - other[0] || one[1] - other[1] || one[2] - other[2];
 
 /** The colours of one source, heaviest first, weights summing to 1; empty for a source without colours. */
-function coloursOf({ swatches }: PaletteSource): { readonly lab: Lab65; readonly weight: number }[] {
+export function coloursOf({ swatches }: PaletteSource): { readonly lab: Lab65; readonly weight: number }[] {
 	const kept = swatches
 		.filter(({ share }) => share > 0)
 		.sort((one, other) => other.share - one.share || compareLab(one.lab, other.lab))

@@ -1,34 +1,64 @@
-import { distanceBetween } from '../../colour/delta-e-many.ts';
-import type { Lab65 } from '../../colour/lab65.ts';
+import { completeLinkage, groupsAfter } from '../../colour/complete-linkage.ts';
+import { deltaE2000Matrix, distanceBetween, packLabs } from '../../colour/delta-e-many.ts';
 import { colourName } from '../../colour/name.ts';
 import type { PaletteColour } from '../words/palette-colour.ts';
+import { meanOf, spreadAround } from './palette-centre.ts';
+import type { PoolPoint } from './palette-pool.ts';
 
-/** Halves nearer than this would be one colour again (CIEDE2000). */
-const LEAST_APART = 3;
+/** Two parts nearer than this would look alike (CIEDE2000; the "same colour" of the outfits that were measured). */
+const LEAST_APART = 5;
+
+/** A part that is less than this share of the colour is one odd shade, not a colour of its own. Common practice, no source. */
+const LEAST_SHARE = 0.15;
+
+type Part = { readonly points: readonly PoolPoint[]; readonly weight: number };
+
+const weightOf = (points: readonly PoolPoint[]): number => points.reduce((sum, { weight }) => sum + weight, 0);
+
+/** The two heaviest groups of the coarsest telling apart in which both are worth a colour; `null` where there is none. */
+function twoGroups(points: readonly PoolPoint[]): readonly [Part, Part] | null {
+	const labs = packLabs(points.map(({ lab }) => lab));
+	const joins = completeLinkage(points.length, deltaE2000Matrix(labs, labs));
+	const whole = weightOf(points);
+	for (let joined = joins.length - 1; joined >= 0; joined--) {
+		const [first, second] = groupsAfter(points.length, joins, joined)
+			.map((group): Part => {
+				const members = group.map((index) => points[index]!);
+				return { points: members, weight: weightOf(members) };
+			})
+			.sort((a, b) => b.weight - a.weight);
+		if (!first || !second || second.weight < LEAST_SHARE * whole) continue;
+		return distanceBetween(meanOf(first.points), meanOf(second.points)) >= LEAST_APART ? [first, second] : null;
+	}
+	return null;
+}
 
 /**
- * A colour split into a lighter and a darker half, or `null` where its spread is too small for two. Cloth of one hue varies most in lightness,
- * and the photos' own points are no longer at hand, so the halves lie one spread above and below; each keeps half the weight and spread.
+ * A colour split into the two that the pictures really hold in it, the heavier keeping its id; `null` where they hold only one. `points` are the
+ * colours of the board that it stands for. Each part has its own centre, spread, pictures and its share of the weight.
  */
 export function splitColour(
 	colour: PaletteColour,
+	points: readonly PoolPoint[],
 	newId: () => string,
 ): readonly [PaletteColour, PaletteColour] | null {
-	const [L, a, b] = colour.lab;
-	const lighter: Lab65 = [Math.min(100, L + colour.spread), a, b];
-	const darker: Lab65 = [Math.max(0, L - colour.spread), a, b];
-	if (distanceBetween(lighter, darker) < LEAST_APART) return null;
-	const half = (lab: Lab65, id: string, label: string): PaletteColour => ({
-		...colour,
-		id,
-		lab,
-		label,
-		name: colourName(lab),
-		weight: colour.weight / 2,
-		spread: colour.spread / 2,
-		locked: true,
-		origin: 'split',
-	});
-	const word = (which: string) => (colour.label ? `${colour.label}, ${which}` : '');
-	return [half(lighter, colour.id, word('lighter')), half(darker, newId(), word('darker'))];
+	const groups = points.length > 1 ? twoGroups(points) : null;
+	if (!groups) return null;
+	const whole = groups[0].weight + groups[1].weight;
+	const part = ({ points: own, weight }: Part, id: string): PaletteColour => {
+		const lab = meanOf(own);
+		return {
+			...colour,
+			id,
+			lab,
+			label: '',
+			name: colourName(lab),
+			weight: (colour.weight * weight) / whole,
+			spread: spreadAround(lab, own),
+			photos: new Set(own.map(({ photo }) => photo)).size,
+			locked: true,
+			origin: 'split',
+		};
+	};
+	return [part(groups[0], colour.id), part(groups[1], newId())];
 }

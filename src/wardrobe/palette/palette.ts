@@ -3,22 +3,22 @@ import type { Lab65 } from '../../colour/lab65.ts';
 import { colourName } from '../../colour/name.ts';
 import { EMPTY_PALETTE, type Palette, type PaletteColour } from '../words/palette-colour.ts';
 import { seededRandom } from '../words/seeded-random.ts';
-import { paletteClusters } from './palette-clusters.ts';
+import { type PaletteCounts, paletteClusters } from './palette-clusters.ts';
 import {
 	type PaletteSource,
 	type PoolPoint,
 	photosHolding,
 	photosInOrder,
 	poolOf,
-	REACH,
 	withoutHeld,
 } from './palette-pool.ts';
-import { inPaletteOrder, rolesOfColoured } from './palette-roles.ts';
+import { REACH } from './palette-reach.ts';
+import { inPaletteOrder, rolesOf } from './palette-roles.ts';
 
 export type DeriveOptions = {
-	/** Neutrals and colours asked for; measured: 3 and 5 (3 and 7 for boards with many colours). */
-	readonly baseCount?: number;
-	readonly colourCount?: number;
+	/** Neutrals and colours asked for; `null`, the default = as many as the board holds. */
+	readonly baseCount?: number | null;
+	readonly colourCount?: number | null;
 	/** Of the resampling; same seed, same firmness. Default 1. */
 	readonly seed?: number;
 	/** The palette so far: its locked colours stay, its removed ones stay out, the others lend their ids to the new ones near them. */
@@ -33,20 +33,24 @@ const RESAMPLED_BOARDS = 20;
 type Photos = ReturnType<typeof photosInOrder>;
 
 /** How often each colour comes back when boards are drawn anew from the same photos, 0..1; 0 from a single photo, which cannot be resampled. */
-function firmnessOf(labs: readonly Lab65[], photos: Photos, held: readonly Lab65[], counts: Counts, seed: number) {
+function firmnessOf(
+	labs: readonly Lab65[],
+	photos: Photos,
+	held: readonly Lab65[],
+	counts: PaletteCounts,
+	seed: number,
+) {
 	if (photos.length < 2) return labs.map(() => 0);
 	const returned = labs.map(() => 0);
 	for (let board = 0; board < RESAMPLED_BOARDS; board++) {
 		const random = seededRandom(`palette ${seed} board ${board}`);
 		const drawn = photos.map(() => photos[Math.floor(random() * photos.length)]!);
-		const found = paletteClusters(withoutHeld(poolOf(drawn), held).free, counts.base, counts.coloured);
+		const found = paletteClusters(withoutHeld(poolOf(drawn), held).free, counts, photos.length);
 		for (const [index, lab] of labs.entries())
 			if (found.some((cluster) => distanceBetween(cluster.lab, lab) <= REACH)) returned[index]!++;
 	}
 	return returned.map((times) => times / RESAMPLED_BOARDS);
 }
-
-type Counts = { readonly base: number; readonly coloured: number };
 
 /** Ids for new colours: that of the nearest earlier unlocked colour within reach, one each, else a new one. */
 function idsFor(labs: readonly Lab65[], earlier: readonly PaletteColour[], newId: () => string): string[] {
@@ -95,10 +99,10 @@ function weightOfLocked(
 /**
  * The palette of a board: every photo weighs the same, neutrals and colours are clustered apart, and each colour says in how many photos it
  * occurs and how firm it is. The order of the photos changes nothing. Without photos only what is locked remains; from one photo every colour
- * is tentative (firmness 0). Fewer colours than asked for come back where the photos hold fewer.
+ * is tentative (firmness 0). Without counts the board decides how many colours it holds; fewer than asked for come back where it holds fewer.
  */
 export function derivePalette(sources: readonly PaletteSource[], options: DeriveOptions = {}): Palette {
-	const { baseCount = 3, colourCount = 5, seed = 1, keep = EMPTY_PALETTE } = options;
+	const { baseCount = null, colourCount = null, seed = 1, keep = EMPTY_PALETTE } = options;
 	const locked = keep.colours.filter((colour) => colour.locked);
 	const removed = keep.removed ?? [];
 	const newId = options.newId ?? countedIds(new Set(keep.colours.map(({ id }) => id)));
@@ -106,12 +110,12 @@ export function derivePalette(sources: readonly PaletteSource[], options: Derive
 	const pool = poolOf(photos);
 	const held = [...locked.map(({ lab }) => lab), ...removed];
 	const lockedBase = locked.filter(({ role }) => role === 'base').length;
-	const counts: Counts = {
-		base: Math.max(0, baseCount - lockedBase),
-		coloured: Math.max(0, colourCount - (locked.length - lockedBase)),
+	const counts: PaletteCounts = {
+		base: baseCount === null ? null : Math.max(0, baseCount - lockedBase),
+		coloured: colourCount === null ? null : Math.max(0, colourCount - (locked.length - lockedBase)),
 	};
 	const { free, taken } = withoutHeld(pool, held);
-	const clusters = paletteClusters(free, counts.base, counts.coloured);
+	const clusters = paletteClusters(free, counts, photos.length);
 	const labs = clusters.map(({ lab }) => lab);
 	const firmness = firmnessOf(labs, photos, held, counts, seed);
 	const ids = idsFor(
@@ -119,20 +123,28 @@ export function derivePalette(sources: readonly PaletteSource[], options: Derive
 		keep.colours.filter((colour) => !colour.locked),
 		newId,
 	);
-	const coloured = rolesOfColoured(clusters.filter(({ neutral }) => !neutral));
+	const seenIn = labs.map((lab) => photosHolding(lab, pool));
+	const roles = rolesOf(
+		clusters.map(({ lab, neutral, weight }, index) => ({
+			lab,
+			neutral,
+			share: weight / photos.length,
+			photos: seenIn[index]!,
+		})),
+		photos.length,
+	);
 	const clusterWeight = clusters.reduce((sum, { weight }) => sum + weight, 0);
 	const lockedWeight = weightOfLocked(locked, taken, pool, clusters.length);
-	const neutralCount = clusters.length - coloured.length;
 	const derived = clusters.map(
-		({ lab, weight, spread, neutral }, index): PaletteColour => ({
+		({ lab, weight, spread }, index): PaletteColour => ({
 			id: ids[index]!,
 			lab,
 			spread,
 			weight: ((1 - lockedWeight) * weight) / clusterWeight,
-			role: neutral ? 'base' : coloured[index - neutralCount]!,
+			role: roles[index]!,
 			name: colourName(lab),
 			label: '',
-			photos: photosHolding(lab, pool),
+			photos: seenIn[index]!,
 			firmness: firmness[index]!,
 			locked: false,
 			origin: 'derived',

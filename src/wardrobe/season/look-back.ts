@@ -1,10 +1,9 @@
 import { nearestColour } from '../fit/fit.ts';
-import { reachOf } from '../palette/palette-reach.ts';
 import { counted } from '../words/counted.ts';
 import type { Garment } from '../words/garment.ts';
 import { type GarmentWear, garmentWears } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
-import type { Palette } from '../words/palette-colour.ts';
+import { type Palette, vouchingColours } from '../words/palette-colour.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
 import { slotSize } from '../words/slot-size.ts';
 import type { Wear } from '../words/wear.ts';
@@ -34,14 +33,14 @@ function colourShares(
 	for (const garment of garments) {
 		for (const { lab, share } of garment.swatches) {
 			const nearest = nearestColour(lab, palette);
-			const id = nearest && nearest.distance <= reachOf(nearest.colour) ? nearest.colour.id : null;
+			const id = nearest?.within ? nearest.colour.id : null;
 			const area = share * slotSize(slotOfKind(garment.kind));
 			owned.set(id, (owned.get(id) ?? 0) + area);
 			worn.set(id, (worn.get(id) ?? 0) + area * wearsOf(garment.id));
 		}
 	}
 	const total = (sums: Map<string | null, number>) => [...sums.values()].reduce((sum, one) => sum + one, 0) || 1;
-	return [...palette.colours.map(({ id }) => id), null]
+	return [...vouchingColours(palette).map(({ id }) => id), null]
 		.filter((id) => owned.has(id))
 		.map((id) => ({ paletteColourId: id, owned: owned.get(id)! / total(owned), worn: worn.get(id)! / total(worn) }));
 }

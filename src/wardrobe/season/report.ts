@@ -15,6 +15,7 @@ import type { Pairing } from '../pairs/pairings.ts';
 import { type Partner, partnersIn } from '../pairs/partners.ts';
 import { isSupported } from '../pairs/support.ts';
 import { type PaletteChange, paletteChange } from '../palette/palette-change.ts';
+import { type PaletteCover, paletteCover } from '../palette/palette-cover.ts';
 import { type WishStanding, wishStandings } from '../wishes/wishes.ts';
 import { counted } from '../words/counted.ts';
 import { daysBetween } from '../words/days-between.ts';
@@ -55,6 +56,12 @@ export type Report = {
 	readonly palette: Palette;
 	/** Against the same part of last year; null where there was none. */
 	readonly paletteChange: PaletteChange | null;
+	/** How much of the board's cloth the palette holds, and the pictures that it leaves out; null without pictures. */
+	readonly paletteCover:
+		| (Omit<PaletteCover, 'leftOut'> & {
+				readonly leftOut: readonly { readonly inspirationId: string; readonly title: string; readonly share: number }[];
+		  })
+		| null;
 	readonly style: StyleProfile;
 	readonly pairings: readonly Pairing[];
 	/** Best fit first. */
@@ -86,6 +93,19 @@ const CAUTION =
 	'A colour on a screen is not the cloth, and a printed swatch is not either: look at a piece in daylight before you decide.';
 
 const SHOWN_PARTNERS = 5;
+
+function coverOfBoard({ inspirations, palette }: SeasonInput): Report['paletteCover'] {
+	if (inspirations.length === 0) return null;
+	const cover = paletteCover(
+		inspirations.map(({ reading }) => reading),
+		palette,
+	);
+	const leftOut = cover.leftOut.map(({ picture, share }) => {
+		const { id, title } = inspirations[picture]!.inspiration;
+		return { inspirationId: id, title, share };
+	});
+	return { ...cover, leftOut };
+}
 
 function heldSummary(input: SeasonInput, table: PairTable, bands: Bands): Report['held'] {
 	const held = new Set(heldGarments(input).map(({ id }) => id));
@@ -177,6 +197,7 @@ export function seasonReport(input: SeasonInput): Report {
 		caution: CAUTION,
 		palette: input.palette,
 		paletteChange: input.lastYear ? paletteChange(input.lastYear.palette, input.palette) : null,
+		paletteCover: coverOfBoard(input),
 		style: profile,
 		pairings: context.pairings,
 		garments,

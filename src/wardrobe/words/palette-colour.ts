@@ -1,7 +1,12 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 
-/** `base` carries the set (neutrals), `main` the rest of the weight, `accent` the light-weight vivid ones. */
-export type PaletteRole = 'base' | 'main' | 'accent';
+export const PALETTE_ROLES = ['base', 'main', 'accent', 'hint'] as const;
+
+/**
+ * `base` carries the set (neutrals, navy, denim, camel), `main` the rest of the weight, `accent` the light-weight vivid ones; a `hint` is seen too little
+ * to ask for anything: it is shown, and vouches for nothing.
+ */
+export type PaletteRole = (typeof PALETTE_ROLES)[number];
 
 /** One colour that a season asks for. */
 export type PaletteColour = {
@@ -25,7 +30,7 @@ export type PaletteColour = {
 	readonly origin: 'derived' | 'by-hand' | 'merged' | 'split';
 };
 
-/** The colours of a direction, base first, heaviest first within a role. */
+/** The colours of a direction, base first, hints last, heaviest first within a role. */
 export type Palette = {
 	readonly colours: readonly PaletteColour[];
 	/** Colours that the user took out: deriving again leaves them out. Absent = none. */
@@ -34,6 +39,10 @@ export type Palette = {
 
 /** A season that has no colours yet. */
 export const EMPTY_PALETTE: Palette = { colours: [] };
+
+/** The colours that ask for something and vouch for cloth near them: all but hints. */
+export const vouchingColours = ({ colours }: Palette): readonly PaletteColour[] =>
+	colours.some(({ role }) => role === 'hint') ? colours.filter(({ role }) => role !== 'hint') : colours;
 
 /** The user's own word for a palette colour, else its systematic name. */
 export const colourWord = (colour: Pick<PaletteColour, 'label' | 'name'>): string => colour.label || colour.name;

@@ -22,9 +22,9 @@ export type Season = {
 	/** Warmth wanted of the line-up's outer layer, 0..3. */
 	readonly warmthNeed: 0 | 1 | 2 | 3;
 	readonly weights: LineUpWeights;
-	/** Palette size asked for. */
-	readonly baseCount: number;
-	readonly colourCount: number;
+	/** Palette size asked for; `null` = as many colours as the board holds. */
+	readonly baseCount: number | null;
+	readonly colourCount: number | null;
 	/** Days a wish waits before "new, from makers the user trusts" opens. */
 	readonly waitingDays: number;
 	/** Notes for the same season next year. */

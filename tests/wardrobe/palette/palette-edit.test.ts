@@ -1,19 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../src/colour/delta-e.ts';
+import type { Lab65 } from '../../../src/colour/lab65.ts';
 import { derivePalette } from '../../../src/wardrobe/palette/palette.ts';
 import { editPalette, type PaletteEdit } from '../../../src/wardrobe/palette/palette-edit.ts';
+import type { PaletteSource } from '../../../src/wardrobe/palette/palette-pool.ts';
 import type { Palette } from '../../../src/wardrobe/words/palette-colour.ts';
-import { aPalette, aSwatch, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { aPalette, aPaletteColour, aSwatch, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 
 const newId = () => 'new';
-const edited = (palette: Palette, edit: PaletteEdit) => {
-	const result = editPalette(palette, edit, newId);
+const edited = (palette: Palette, edit: PaletteEdit, board: readonly PaletteSource[] = []) => {
+	const result = editPalette(palette, edit, newId, board);
 	if (!result.ok) throw new Error(result.message);
 	return result;
 };
-const refusal = (palette: Palette, edit: PaletteEdit) => {
-	const result = editPalette(palette, edit, newId);
+const refusal = (palette: Palette, edit: PaletteEdit, board: readonly PaletteSource[] = []) => {
+	const result = editPalette(palette, edit, newId, board);
 	if (result.ok) throw new Error('expected a refusal');
 	return result;
 };
@@ -34,16 +36,38 @@ describe('editing the palette', () => {
 		expect(merged).toMatchObject({ origin: 'merged', locked: true });
 		expect(merged.weight).toBeCloseTo(0.3, 9);
 		expect(merged.lab[0]).toBeCloseTo((RUST[0] * 0.2 + TEAL[0] * 0.1) / 0.3, 9);
-		expect(merged.spread).toBeGreaterThanOrEqual(deltaE2000(merged.lab, TEAL));
+		const [toRust, toTeal] = [deltaE2000(merged.lab, RUST), deltaE2000(merged.lab, TEAL)];
+		expect(merged.spread).toBeGreaterThan(Math.min(toRust, toTeal));
+		expect(merged.spread).toBeLessThan(Math.max(toRust, toTeal) + 4);
 		expect(sentence).toBe('Merged rust and teal');
 	});
 
-	it('splits a colour into a lighter and a darker one of half the weight', () => {
-		const { palette } = edited(aPalette(), { edit: 'split', id: 'rust' });
-		const [lighter, darker] = [colourOf(palette, 'rust'), colourOf(palette, 'new')];
-		expect(lighter.lab[0]).toBeGreaterThan(darker.lab[0]);
-		expect(lighter.weight + darker.weight).toBeCloseTo(0.2, 9);
-		expect([lighter.origin, darker.origin]).toEqual(['split', 'split']);
+	it('splits a colour into the two that the pictures hold, each with its own spread, pictures and weight', () => {
+		const [brick, ginger]: Lab65[] = [
+			[38, 34, 30],
+			[54, 34, 46],
+		];
+		const board = [brick, brick, brick, ginger].map((lab, index) => ({
+			swatches: [aSwatch([lab![0] + index / 2, lab![1], lab![2]], 0.5, 'top'), aSwatch(OAT, 0.5, 'bottom')],
+		}));
+		const { palette, sentence } = edited(aPalette(), { edit: 'split', id: 'rust' }, board);
+		const [heavier, lighter] = [colourOf(palette, 'rust'), colourOf(palette, 'new')];
+		expect(deltaE2000(heavier.lab, brick!)).toBeLessThan(1);
+		expect(deltaE2000(lighter.lab, ginger!)).toBeLessThan(2);
+		expect([heavier.photos, lighter.photos]).toEqual([3, 1]);
+		expect(heavier.weight).toBeCloseTo(0.15, 9);
+		expect(lighter.weight).toBeCloseTo(0.05, 9);
+		expect(heavier.spread).toBeLessThan(1);
+		expect([heavier.origin, lighter.origin]).toEqual(['split', 'split']);
+		expect(sentence).toContain(`Split rust into ${heavier.name}`);
+	});
+
+	it('gives a merged colour the spread and the pictures that its cloth really has', () => {
+		const board = [RUST, RUST, RUST, [45, 30, 34] as const].map((lab) => ({ swatches: [aSwatch(lab, 1, 'top')] }));
+		const two = { colours: [...aPalette().colours, aPaletteColour('brick', [45, 30, 34], { weight: 0.0667 })] };
+		const merged = colourOf(edited(two, { edit: 'merge', ids: ['rust', 'brick'] }, board).palette, 'rust');
+		expect(merged.photos).toBe(4);
+		expect(merged.spread).toBeCloseTo(deltaE2000(merged.lab, RUST), 6);
 	});
 
 	it('renames, and back to the systematic name with an empty one', () => {
@@ -123,8 +147,9 @@ describe('edits that cannot be', () => {
 		},
 	);
 
-	it('a colour too narrow is not split', () => {
-		const narrow = { colours: aPalette().colours.map((colour) => ({ ...colour, spread: 0.5 })) };
-		expect(refusal(narrow, { edit: 'split', id: 'rust' }).reason).toBe('cannot-split');
+	it('a colour that is one in the pictures is not split, nor one without pictures', () => {
+		const board = [0, 1, 2].map((step) => ({ swatches: [aSwatch([45 + step, 38, 40], 1, 'top')] }));
+		for (const pictures of [board, []])
+			expect(refusal(aPalette(), { edit: 'split', id: 'rust' }, pictures).message).toContain('they hold only one');
 	});
 });

@@ -4,6 +4,7 @@ import { deltaE2000 } from '../../../src/colour/delta-e.ts';
 import { chroma, type Lab65 } from '../../../src/colour/lab65.ts';
 import { NEUTRAL_CHROMA } from '../../../src/colour/neutrality.ts';
 import { derivePalette } from '../../../src/wardrobe/palette/palette.ts';
+import { paletteCover } from '../../../src/wardrobe/palette/palette-cover.ts';
 import type { Swatch } from '../../../src/wardrobe/words/reading.ts';
 import { seededRandom } from '../../../src/wardrobe/words/seeded-random.ts';
 import { aGarment, aPaletteColour, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
@@ -65,7 +66,7 @@ describe('the palette of a board', () => {
 	it('calls a light-weight vivid colour an accent and the heaviest one main', () => {
 		const vivid: Lab65 = [55, 75, 45];
 		const board = aBoard(15).map((photo, index) =>
-			index < 4 ? { swatches: [...photo.swatches, aSwatch(vivid, 0.05, 'accessory')] } : photo,
+			index < 4 ? { swatches: [...photo.swatches, aSwatch(vivid, 0.12, 'accessory')] } : photo,
 		);
 		const { colours } = derivePalette(board, { baseCount: 3, colourCount: 4 });
 		expect(colours.filter(({ role }) => role === 'accent').map(({ lab }) => nearestTo(vivid, [{ lab }]))).toEqual([
@@ -174,6 +175,67 @@ describe('the palette of a board', () => {
 			['base', 1],
 			['main', 2],
 		]);
+	});
+});
+
+describe('how many colours a board holds', () => {
+	it('is told by the board: as many as lie 20 apart, however many that is', () => {
+		const hues: Lab65[] = [RUST, TEAL, OLIVE, [60, 60, -60], [80, 5, 75], [30, 30, -70], [70, 45, 0]];
+		for (const count of [1, 2, 5, 7]) {
+			const board = Array.from({ length: 14 }, (_, photo) => ({
+				swatches: [aSwatch(INK, 0.5, 'bottom'), aSwatch(hues[photo % count]!, 0.5, 'top')],
+			}));
+			const { colours } = derivePalette(board);
+			expect(colours.filter(({ lab }) => chroma(lab) >= NEUTRAL_CHROMA)).toHaveLength(count);
+		}
+	});
+
+	it('follows the user where a number is asked for', () => {
+		const near: Lab65[] = [RUST, [45, 30, 34], [52, 38, 44], TEAL, [45, -20, -10]];
+		const board = Array.from({ length: 15 }, (_, photo) => ({ swatches: [aSwatch(near[photo % 5]!, 1, 'top')] }));
+		expect(derivePalette(board).colours).toHaveLength(2);
+		for (const colourCount of [1, 2, 3, 4, 5])
+			expect(derivePalette(board, { colourCount }).colours).toHaveLength(colourCount);
+	});
+
+	it('gives no colour wider than 20, and none that vouches from one picture or from under 2 % of the cloth', () => {
+		const board = [...aBoard(12), { swatches: [aSwatch([60, 60, -60], 0.4, 'top'), aSwatch(INK, 0.6, 'bottom')] }].map(
+			({ swatches }, photo) => ({
+				swatches: photo < 4 ? [...swatches, aSwatch([80, 5, 75], 0.06, 'accessory')] : swatches,
+			}),
+		);
+		const { colours } = derivePalette(board);
+		const roleNear = (lab: Lab65) => colours.find((colour) => deltaE2000(colour.lab, lab) < 6)?.role;
+		expect(roleNear([60, 60, -60])).toBe('hint');
+		expect(roleNear([80, 5, 75])).toBe('hint');
+		expect(roleNear(RUST)).toBe('main');
+	});
+
+	it.each([
+		['navy', [22, 3, -20], 'base'],
+		['denim', [42, -2, -20], 'base'],
+		['camel', [62, 10, 28], 'base'],
+		['a vivid blue', [40, 20, -70], 'main'],
+		['rust', RUST, 'main'],
+	] as [string, Lab65, string][])('%s that carries a set is %s: %s', (_, lab, role) => {
+		const board = Array.from({ length: 8 }, (__, photo) => ({
+			swatches: [aSwatch(lab, 0.6, 'bottom'), aSwatch(photo % 2 ? PALE_OAT : GREY, 0.4, 'top')],
+		}));
+		expect(derivePalette(board).colours.find((colour) => deltaE2000(colour.lab, lab) < 2)!.role).toBe(role);
+	});
+});
+
+describe('what a palette holds of its board', () => {
+	it('is a share of the cloth, with the pictures mostly left out', () => {
+		const board = [...aBoard(9), { swatches: [aSwatch([60, 60, -60], 0.7, 'top'), aSwatch(INK, 0.3, 'shoes')] }];
+		const cover = paletteCover(board, derivePalette(board));
+		expect(cover.leftOut).toEqual([{ picture: 9, share: expect.closeTo(0.3, 6) }]);
+		expect(cover.sentence).toBe(
+			`The palette holds ${Math.round(100 * cover.share)} % of the cloth in your pictures. 1 picture is mostly left out: ask for more colours, add one by hand, or take the picture off the board.`,
+		);
+		expect(cover.share).toBeGreaterThan(0.85);
+		expect(cover.share).toBeLessThanOrEqual(0.93);
+		expect(paletteCover([], derivePalette([])).sentence).toContain('no pictures');
 	});
 });
 

@@ -1,5 +1,10 @@
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
-import { colourWord, type PaletteColour, type PaletteRole } from '../../../../src/wardrobe/words/palette-colour.ts';
+import {
+	colourWord,
+	PALETTE_ROLES,
+	type PaletteColour,
+	type PaletteRole,
+} from '../../../../src/wardrobe/words/palette-colour.ts';
 import { Button } from '../../parts/button.tsx';
 import { colourNumbers, countText, percentText } from '../../parts/colour-text.ts';
 import { Check, SelectField, TextField } from '../../parts/field.tsx';
@@ -64,11 +69,7 @@ export function PaletteCard({
 					<SelectField<PaletteRole>
 						label="Role"
 						value={colour.role}
-						options={[
-							{ value: 'base', label: 'base' },
-							{ value: 'main', label: 'main' },
-							{ value: 'accent', label: 'accent' },
-						]}
+						options={PALETTE_ROLES.map((role) => ({ value: role, label: role }))}
 						onChange={(role) => onEdit({ edit: 'role', id, role })}
 					/>
 					<span className="row">

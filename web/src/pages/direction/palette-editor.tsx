@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
-import { colourWord, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
+import { colourWord, PALETTE_ROLES, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
@@ -13,9 +13,10 @@ import { PaletteChangeNote } from './palette-change-note.tsx';
 import { PaletteSize } from './palette-size.tsx';
 
 const ROLE_NAMES = {
-	base: ['Base', 'neutrals that carry the set'],
+	base: ['Base', 'neutrals, navy, denim, camel: they carry the set'],
 	main: ['Main', 'most of the colour'],
 	accent: ['Accent', 'little of it, and vivid'],
+	hint: ['Hints', 'seen too little to ask for anything; give one a role to make it count'],
 } as const;
 
 /** The season's palette: derived from the board, and changed by hand colour by colour. */
@@ -64,7 +65,7 @@ export function PaletteEditor({ report }: { report: Report }) {
 					</p>
 				</Empty>
 			) : (
-				(['base', 'main', 'accent'] as const).map((role) => {
+				PALETTE_ROLES.map((role) => {
 					const colours = palette.colours.filter((colour) => colour.role === role);
 					if (colours.length === 0) return null;
 					const [name, what] = ROLE_NAMES[role];
@@ -78,6 +79,14 @@ export function PaletteEditor({ report }: { report: Report }) {
 					);
 				})
 			)}
+			{palette.colours.length > 0 && report.paletteCover ? (
+				<p className="small">
+					{report.paletteCover.sentence}
+					{report.paletteCover.leftOut.length > 0
+						? ` Left out: ${report.paletteCover.leftOut.map(({ title }) => title).join(', ')}.`
+						: ''}
+				</p>
+			) : null}
 			<div className="row palette-tools" hidden={palette.colours.length === 0}>
 				<Button
 					isPending={edit.busy}

@@ -4,7 +4,12 @@ import { request } from '../../api/request.ts';
 import { TextField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
-const within = (text: string, most: number) => Math.min(most, Math.max(0, Math.round(Number(text) || 0)));
+/** A whole number up to `most`, or null for an empty field: as many as the board holds. */
+const within = (text: string, most: number) =>
+	text.trim() === '' ? null : Math.min(most, Math.max(0, Math.round(Number(text) || 0)));
+
+const countWord = (count: number | null, what: string) =>
+	count === null ? `as many ${what} colours as the pictures hold` : `${count} ${what}`;
 
 /** How many neutrals and colours to derive the next time. */
 export function PaletteSize({ season }: { season: Season }) {
@@ -12,7 +17,7 @@ export function PaletteSize({ season }: { season: Season }) {
 	return (
 		<details>
 			<summary>
-				Size: {season.baseCount} base and {season.colourCount} coloured
+				Size: {countWord(season.baseCount, 'base')}, {countWord(season.colourCount, 'other')}
 			</summary>
 			<div className="fields">
 				<TextField
@@ -20,17 +25,17 @@ export function PaletteSize({ season }: { season: Season }) {
 					type="number"
 					min={0}
 					max={12}
-					value={String(season.baseCount)}
+					value={String(season.baseCount ?? '')}
 					onCommit={(text) => change.run({ baseCount: within(text, 12) })}
 				/>
 				<TextField
 					label="Coloured"
 					type="number"
 					min={0}
-					max={16}
-					value={String(season.colourCount)}
-					hint="Counts when the palette is derived again."
-					onCommit={(text) => change.run({ colourCount: within(text, 16) })}
+					max={24}
+					value={String(season.colourCount ?? '')}
+					hint="Leave both empty to take as many as the pictures hold. Counts when the palette is derived again."
+					onCommit={(text) => change.run({ colourCount: within(text, 24) })}
 				/>
 			</div>
 			<Problem of={change.problem} />
