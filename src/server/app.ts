@@ -27,6 +27,7 @@ import { photoRoutes } from './routes/photos.ts';
 import { pocketRoutes } from './routes/pocket.ts';
 import { seasonRoutes } from './routes/seasons.ts';
 import { statusRoutes } from './routes/status.ts';
+import { tableRoutes } from './routes/tables.ts';
 import { uploadRoutes } from './routes/uploads.ts';
 import { wearRoutes } from './routes/wears.ts';
 import { wishRoutes } from './routes/wishes.ts';
@@ -136,6 +137,7 @@ export async function buildApp(
 	decisionRoutes(app, services);
 	pocketRoutes(app, services);
 	exportRoutes(app, services);
+	tableRoutes(app, services);
 	backupRoutes(app, services);
 	demoRoutes(app, services);
 	await servePage(app);

@@ -1,16 +1,13 @@
 import type { FastifyInstance } from 'fastify';
-import { Type } from 'typebox';
-import { UserError } from '../../app/errors.ts';
 import { loadGarments } from '../../app/load-garments.ts';
 import type { Services } from '../../app/services.ts';
+import { wearsCsv } from '../../app/tables/wears-from-table.ts';
 import { garmentsCsv } from '../../store/export/garments-csv.ts';
-import { garmentsFromCsv } from '../../store/export/garments-import.ts';
 import { thingsCsv } from '../../store/export/things-csv.ts';
-import { newGarment } from '../../wardrobe/words/new-garment.ts';
 
-/** Everything in open formats, and garments from a table with a preview. */
+/** Everything in open formats. */
 export function exportRoutes(app: FastifyInstance, services: Services): void {
-	const { store, events, newId, now } = services;
+	const { store } = services;
 	app.get('/api/garments.csv', async (_request, reply) =>
 		reply
 			.type('text/csv; charset=utf-8')
@@ -24,7 +21,6 @@ export function exportRoutes(app: FastifyInstance, services: Services): void {
 		candidates: store.candidates.list,
 		makers: store.makers.list,
 		photos: () => store.photos.list(),
-		wears: () => store.wears(),
 		'pair-words': store.pairWords,
 	};
 	for (const [name, list] of Object.entries(tables)) {
@@ -35,6 +31,12 @@ export function exportRoutes(app: FastifyInstance, services: Services): void {
 				.send(thingsCsv(await list())),
 		);
 	}
+	app.get('/api/export/wears.csv', async (_request, reply) =>
+		reply
+			.type('text/csv; charset=utf-8')
+			.header('content-disposition', 'attachment; filename="wears.csv"')
+			.send(wearsCsv(await store.wears(), await store.garments.list())),
+	);
 	app.get('/api/everything.json', async (_request, reply) => {
 		const seasons = await store.seasons.list();
 		const bySeason = async <T>(load: (id: string) => Promise<T>) =>
@@ -67,19 +69,4 @@ export function exportRoutes(app: FastifyInstance, services: Services): void {
 		};
 		return reply.header('content-disposition', 'attachment; filename="dyelot.json"').send(all);
 	});
-	app.post<{ Body: string; Querystring: { preview?: boolean } }>(
-		'/api/garments/import',
-		{ schema: { querystring: Type.Object({ preview: Type.Optional(Type.Boolean()) }) } },
-		async (request) => {
-			if (typeof request.body !== 'string')
-				throw new UserError('bad-request', 'Expected CSV text for an import of garments; received something else.');
-			const found = garmentsFromCsv(request.body);
-			if (request.query.preview) return found;
-			const at = now().toISOString();
-			const put = found.garments.map((garment) => newGarment(newId(), garment.name, at, garment));
-			await store.garments.change({ put }, `Imported ${put.length} garments`);
-			events.send({ event: 'changed', data: { what: 'garments' } });
-			return { ...found, added: found.garments.length };
-		},
-	);
 }

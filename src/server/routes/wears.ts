@@ -2,7 +2,6 @@ import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import { notFound, UserError } from '../../app/errors.ts';
 import { type Services, todayOf } from '../../app/services.ts';
-import { wearsFromCsv } from '../../app/wears-import.ts';
 import type { Wear } from '../../wardrobe/words/wear.ts';
 import { exact, isoDate } from '../schemas/basics.ts';
 
@@ -44,20 +43,4 @@ export function wearRoutes(app: FastifyInstance, services: Services): void {
 		changed();
 		return { removed: true };
 	});
-
-	app.addContentTypeParser('text/csv', { parseAs: 'string' }, (_request, body, done) => done(null, body));
-	app.post<{ Body: string; Querystring: { preview?: boolean } }>(
-		'/api/wears/csv',
-		{ schema: { querystring: Type.Object({ preview: Type.Optional(Type.Boolean()) }) } },
-		async (request) => {
-			if (typeof request.body !== 'string')
-				throw new UserError('bad-request', 'Expected CSV text for an import of wears; received something else.');
-			const parsed = wearsFromCsv(request.body, await store.garments.list(), todayOf(services));
-			if (!request.query.preview && parsed.wears.length > 0) {
-				await store.addWears(parsed.wears, `Imported ${parsed.wears.length} wears`);
-				changed();
-			}
-			return parsed;
-		},
-	);
 }

@@ -1,38 +1,35 @@
-import type { Garment } from '../../wardrobe/words/garment.ts';
+import type { Garment, GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { csvOf } from './csv.ts';
 
-/** Columns of the garment table, the same for export and import. */
-export const GARMENT_COLUMNS = [
-	'name',
-	'kind',
-	'place',
-	'price',
-	'boughtOn',
-	'yearParts',
-	'basic',
-	'loved',
-	'condition',
-	'notes',
-	'care',
-] as const;
+/** What a cell of each column of the garment table holds; the same for export and import. */
+export const GARMENT_CELLS = {
+	id: ({ id }) => id,
+	name: ({ name }) => name,
+	kind: ({ kind }) => kind,
+	place: ({ place }) => place,
+	price: ({ price }) => price,
+	boughtOn: ({ boughtOn }) => boughtOn,
+	yearParts: ({ yearParts }) => yearParts.join(' '),
+	basic: ({ basic }) => (basic ? 'yes' : 'no'),
+	loved: ({ loved }) => loved,
+	warmth: ({ warmth }) => warmth,
+	condition: ({ condition }) => condition,
+	wayOut: ({ wayOut }) => wayOut,
+	pattern: ({ patternByUser }) => patternByUser,
+	notes: ({ notes }) => notes,
+	care: ({ care }) => care,
+} as const satisfies Record<string, (garment: GarmentDetails) => string | number | null>;
 
-/** The garments as a table; `id` and colours come along for reading, and are passed over by an import. */
+export type GarmentColumn = keyof typeof GARMENT_CELLS;
+
+export const GARMENT_COLUMNS = Object.keys(GARMENT_CELLS) as readonly GarmentColumn[];
+
+/** The garments as a table; the colours come along for reading, and are passed over by an import. */
 export const garmentsCsv = (garments: readonly Garment[]): string =>
 	csvOf(
-		['id', ...GARMENT_COLUMNS, 'colours'],
+		[...GARMENT_COLUMNS, 'colours'],
 		garments.map((one) => [
-			one.id,
-			one.name,
-			one.kind,
-			one.place,
-			one.price,
-			one.boughtOn,
-			one.yearParts.join(' '),
-			one.basic ? 'yes' : 'no',
-			one.loved,
-			one.condition,
-			one.notes,
-			one.care,
+			...GARMENT_COLUMNS.map((column) => GARMENT_CELLS[column](one)),
 			one.swatches.map(({ name, share }) => `${name} ${Math.round(share * 100)} %`).join('; '),
 		]),
 	);

@@ -1,28 +1,43 @@
-import { useState } from 'react';
-import { useChange } from '../../api/change.ts';
+import type { GarmentImportAnswer } from '../../../../src/app/tables/import-garments.ts';
 import { request } from '../../api/request.ts';
-import { Button } from '../../parts/button.tsx';
 import { countText } from '../../parts/colour-text.ts';
-import { Problem } from '../../parts/problem.tsx';
+import { TableImport } from '../../parts/table-import.tsx';
 
-/** What the program found in a table of garments. */
-type Found = {
-	readonly garments: readonly { readonly name: string }[];
-	readonly problems: readonly { readonly line: number; readonly message: string }[];
-};
+const send = (table: Blob, preview: boolean) =>
+	request<GarmentImportAnswer>('POST', `/api/garments/import?preview=${preview}`, table);
 
-/** Garments from a table (CSV): shown first, taken only when the user says so. */
+function takeWords({ added, changed }: GarmentImportAnswer): string | null {
+	if (added + changed === 0) return null;
+	const parts = [
+		...(added > 0 ? [`Take ${countText(added, 'garment')} in`] : []),
+		...(changed > 0 ? [`${added > 0 ? 'change' : 'Change'} ${countText(changed, 'garment')}`] : []),
+	];
+	return parts.join(' and ');
+}
+
+function FoundWords(found: GarmentImportAnswer) {
+	const { added, addedNames, likeOthers, changed, changedNames, unchanged } = found;
+	return (
+		<>
+			<p>
+				{added} new{added > 0 ? `: ${addedNames.join(', ')}${added > addedNames.length ? ' …' : ''}` : ''}.
+				{likeOthers > 0
+					? ` ${countText(likeOthers, 'of them has', 'of them have')} the name and kind of a garment you have: look whether it is the same one.`
+					: ''}
+			</p>
+			<p>
+				{changed} to change
+				{changed > 0
+					? `: ${changedNames.map(({ name, columns }) => `${name} (${columns.join(', ')})`).join(', ')}${changed > changedNames.length ? ' …' : ''}`
+					: ''}
+				. {unchanged} as they are.
+			</p>
+		</>
+	);
+}
+
+/** Garments from a table (CSV), and all of them as one. */
 export function ImportTable() {
-	const [text, setText] = useState('');
-	const [found, setFound] = useState<Found | null>(null);
-	const preview = useChange(
-		(csv: string) => request<Found>('POST', '/api/garments/import?preview=true', csv),
-		setFound,
-	);
-	const take = useChange(
-		() => request('POST', '/api/garments/import', text),
-		() => setFound(null),
-	);
 	return (
 		<details>
 			<summary>Bring garments in from a table, or take them along</summary>
@@ -30,45 +45,12 @@ export function ImportTable() {
 				<p>
 					<a href="/api/garments.csv" download>
 						Take all garments along as a table (CSV)
-					</a>
+					</a>{' '}
+					Change it in a spreadsheet and bring it back here: what you changed is changed, nothing is doubled.
 				</p>
-				<label className="field">
-					<span className="field-label">A table of garments (CSV)</span>
-					<input
-						type="file"
-						accept=".csv,text/csv"
-						onChange={async (event) => {
-							const csv = (await event.target.files?.[0]?.text()) ?? '';
-							setText(csv);
-							if (csv) preview.run(csv);
-						}}
-					/>
-				</label>
-				{found ? (
-					<>
-						<p role="status">
-							{countText(found.garments.length, 'garment')} found:{' '}
-							{found.garments
-								.slice(0, 8)
-								.map(({ name }) => name)
-								.join(', ')}
-							{found.garments.length > 8 ? ' …' : ''}
-						</p>
-						{found.problems.length > 0 ? (
-							<ul className="reasons warn">
-								{found.problems.map(({ line, message }) => (
-									<li key={line}>
-										Line {line}: {message}
-									</li>
-								))}
-							</ul>
-						) : null}
-						<Button onPress={() => take.run(undefined)} isPending={take.busy} isDisabled={found.garments.length === 0}>
-							Take {countText(found.garments.length, 'garment')} in
-						</Button>
-					</>
-				) : null}
-				<Problem of={preview.problem ?? take.problem} />
+				<TableImport label="A table of garments (CSV) with the columns name and kind" send={send} take={takeWords}>
+					{FoundWords}
+				</TableImport>
 			</div>
 		</details>
 	);

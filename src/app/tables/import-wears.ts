@@ -1,0 +1,29 @@
+import { type Services, todayOf } from '../services.ts';
+import type { Problem, TableForm } from './read-table.ts';
+import { wearsFromTable } from './wears-from-table.ts';
+
+/** What an import of wears does, as told to the user. */
+export type WearImportAnswer = TableForm & {
+	readonly added: number;
+	/** Lines of wears that are noted already. */
+	readonly known: number;
+	/** The first hundred; `problemCount` says how many there are. */
+	readonly problems: readonly Problem[];
+	readonly problemCount: number;
+};
+
+/** Takes a table of wears in as one decision; a preview only says what that would do. */
+export async function importWears(
+	services: Pick<Services, 'store' | 'events' | 'now'>,
+	bytes: Uint8Array,
+	{ preview }: { readonly preview: boolean },
+): Promise<WearImportAnswer> {
+	const { store, events } = services;
+	const [garments, noted] = await Promise.all([store.garments.list(), store.wears()]);
+	const { form, wears, known, problems } = await wearsFromTable(bytes, garments, noted, todayOf(services));
+	if (!preview && wears.length > 0) {
+		await store.addWears(wears, `Took in a table: ${wears.length} wears`);
+		events.send({ event: 'changed', data: { what: 'wears' } });
+	}
+	return { ...form, added: wears.length, known, problems: problems.first, problemCount: problems.count };
+}

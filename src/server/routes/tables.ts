@@ -1,0 +1,32 @@
+import type { FastifyInstance } from 'fastify';
+import { Type } from 'typebox';
+import { UserError } from '../../app/errors.ts';
+import type { Services } from '../../app/services.ts';
+import { importGarments } from '../../app/tables/import-garments.ts';
+import { importWears } from '../../app/tables/import-wears.ts';
+
+/** A table of 100,000 lines as our own export writes them, twice over in UTF-16. */
+const MAX_TABLE_BYTES = 48 * 1024 * 1024;
+
+const ofTable = {
+	bodyLimit: MAX_TABLE_BYTES,
+	schema: { querystring: Type.Object({ preview: Type.Boolean({ default: false }) }) },
+};
+type OfTable = { Body: unknown; Querystring: { preview: boolean } };
+
+function tableIn(body: unknown): Uint8Array {
+	if (Buffer.isBuffer(body)) return body;
+	throw new UserError('bad-request', 'Expected a table as text/csv for an import; received something else.');
+}
+
+/** Tables that come in: shown first with `preview`, then taken as one decision. */
+export function tableRoutes(app: FastifyInstance, services: Services): void {
+	// Bytes, not text: which encoding they are in is found out first.
+	app.addContentTypeParser('text/csv', { parseAs: 'buffer' }, (_request, body, done) => done(null, body));
+	app.post<OfTable>('/api/garments/import', ofTable, async ({ body, query }) =>
+		importGarments(services, tableIn(body), query),
+	);
+	app.post<OfTable>('/api/wears/import', ofTable, async ({ body, query }) =>
+		importWears(services, tableIn(body), query),
+	);
+}
