@@ -1,10 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fitOf } from '../../src/wardrobe/fit/fit.ts';
-import { pairTable } from '../../src/wardrobe/pairs/pair-table.ts';
 import type { GarmentReport } from '../../src/wardrobe/season/report.ts';
 import type { Palette } from '../../src/wardrobe/words/palette-colour.ts';
 import { filteredGarments, type GarmentRow, NO_FILTER } from '../../web/src/pages/garments/garment-filter.ts';
-import { outfitsToShow } from '../../web/src/pages/line-up/outfit-list.ts';
 import { roundFromText, sortOrder } from '../../web/src/pages/sort/sort-order.ts';
 import { aGarment } from '../support/build-wardrobe.ts';
 
@@ -79,47 +77,5 @@ describe('the order of sorting', () => {
 	it('a round that cannot be read begins anew', () => {
 		expect(roundFromText('["a","b"]')).toEqual(['a', 'b']);
 		for (const text of [null, '', '{', '{"a":1}', '[1,2]']) expect(roundFromText(text)).toEqual([]);
-	});
-});
-
-describe('outfits to show', () => {
-	const garments = [
-		aGarment({ id: 'shirt', kind: 'shirt', lab: [80, 0, 0] }),
-		aGarment({ id: 'jumper', kind: 'jumper', lab: [40, 1, 1] }),
-		aGarment({ id: 'trousers', kind: 'trousers', lab: [30, 0, 0] }),
-		aGarment({ id: 'skirt', kind: 'skirt', lab: [50, 0, 2] }),
-		aGarment({ id: 'dress', kind: 'dress', lab: [60, 0, 0] }),
-		aGarment({ id: 'boots', kind: 'boots', lab: [25, 0, 0] }),
-		aGarment({ id: 'coat', kind: 'coat', lab: [70, 0, 0] }),
-	];
-	const pairWords = garments.flatMap(({ id: garmentA }, index) =>
-		garments.slice(index + 1).map(({ id: garmentB }) => ({ garmentA, garmentB, word: 'approved' as const })),
-	);
-	const all = [...garments.keys()];
-	const tableWith = (words: typeof pairWords) =>
-		pairTable(garments, { palette, pairings: [], pairWords: words, wornTogether: [] });
-
-	it('every outfit is top, bottom and shoes or full and shoes, with or without an outer piece', () => {
-		// (2 tops x 2 bottoms + 1 dress) x 1 pair of boots x (without or with the coat) = 10.
-		expect(outfitsToShow(tableWith(pairWords), all, null, 100)).toHaveLength(10);
-		expect(outfitsToShow(tableWith(pairWords), all, 4, 100)).toHaveLength(2);
-	});
-
-	it('a refused pair is in none of them', () => {
-		const refused = pairWords.map((one) =>
-			one.garmentA === 'shirt' && one.garmentB === 'skirt' ? { ...one, word: 'refused' as const } : one,
-		) as typeof pairWords;
-		for (const { pieces } of outfitsToShow(tableWith(refused), all, null, 100)) {
-			expect(pieces.includes(0) && pieces.includes(3)).toBe(false);
-		}
-	});
-
-	it('the first few show different pieces rather than one pair of trousers again and again', () => {
-		const shown = outfitsToShow(tableWith(pairWords), all, null, 3).flatMap(({ pieces }) => pieces);
-		for (const piece of [0, 1, 2, 3]) expect(shown).toContain(piece);
-	});
-
-	it('a single garment makes no outfit', () => {
-		expect(outfitsToShow(tableWith(pairWords), [0], null, 12)).toEqual([]);
 	});
 });

@@ -66,8 +66,43 @@ function rowsOf(
 	return [...alike.values()];
 }
 
+/** What goes with all of a body: one bit for each row of shoes and each outer piece. */
+type Bits = Pick<Row, 'shoes' | 'outer'>;
+
+/**
+ * Every body (top and bottom, or one full piece) and what goes with all of it: one AND of its parts' bits, written anew for each. Large
+ * wardrobes have many pieces that go with exactly the same others (neutrals go with everything); with `join` those are looked at once, and
+ * `times` says how many bodies one stands for. A full piece has no `below`.
+ */
+function eachBody(
+	table: OutfitTable,
+	{ top, bottom, full, shoes, outer }: Parts,
+	join: boolean,
+	visit: (bits: Bits, shoes: readonly Row[], times: number, above: number, below: number | null) => void,
+): void {
+	const shoeRows = rowsOf(table, shoes, { shoes: [], outer }, [...top, ...bottom, ...full], join);
+	const over = { shoes: shoeRows.map(({ piece }) => piece), outer };
+	const bottoms = rowsOf(table, bottom, over, top, join);
+	const both = {
+		shoes: new Int32Array((over.shoes.length + 31) >> 5),
+		outer: new Int32Array((outer.length + 31) >> 5),
+	};
+	for (const above of rowsOf(table, top, over, bottom, join)) {
+		for (const below of bottoms) {
+			if (!table.goes(above.piece, below.piece)) continue;
+			for (let word = 0; word < both.shoes.length; word++) both.shoes[word] = above.shoes[word]! & below.shoes[word]!;
+			for (let word = 0; word < both.outer.length; word++) both.outer[word] = above.outer[word]! & below.outer[word]!;
+			visit(both, shoeRows, above.times * below.times, above.piece, below.piece);
+		}
+	}
+	for (const whole of rowsOf(table, full, over, [], join)) visit(whole, shoeRows, whole.times, whole.piece, null);
+}
+
+/** Place of the lowest set bit of a word that is not 0. */
+const lowestBit = (word: number): number => 31 - Math.clz32(word & -word);
+
 /** Outfits over the body whose shoes and outer pieces are `body`. */
-function outfitsOver(body: Pick<Row, 'shoes' | 'outer'>, shoes: readonly Row[]): number {
+function outfitsOver(body: Bits, shoes: readonly Row[]): number {
 	let coats = 0;
 	for (let word = 0; word < body.outer.length; word++) coats += bitsOf(body.outer[word]!);
 	// Nobody's shoes are known: one pair that goes with everything stands in.
@@ -75,7 +110,7 @@ function outfitsOver(body: Pick<Row, 'shoes' | 'outer'>, shoes: readonly Row[]):
 	let outfits = 0;
 	for (let word = 0; word < body.shoes.length; word++) {
 		for (let rest = body.shoes[word]!; rest !== 0; rest &= rest - 1) {
-			const { outer, times } = shoes[(word << 5) + (31 - Math.clz32(rest & -rest))]!;
+			const { outer, times } = shoes[(word << 5) + lowestBit(rest)]!;
 			let worn = 1;
 			if (coats > 0) for (let at = 0; at < outer.length; at++) worn += bitsOf(outer[at]! & body.outer[at]!);
 			outfits += times * worn;
@@ -84,31 +119,42 @@ function outfitsOver(body: Pick<Row, 'shoes' | 'outer'>, shoes: readonly Row[]):
 	return outfits;
 }
 
-/**
- * Outfits over all bodies: the shoes and outer pieces that go with a whole body are one AND of its parts' bits. Large wardrobes have many
- * pieces that go with exactly the same others (neutrals go with everything); those are looked at once.
- */
-function countOver(table: OutfitTable, { top, bottom, full, shoes, outer }: Parts): number {
+function countOver(table: OutfitTable, parts: Parts): number {
+	const { top, bottom, full } = parts;
 	if (top.length * bottom.length + full.length === 0) return 0;
-	const join = top.length * bottom.length > FEW_BODIES;
-	const shoeRows = rowsOf(table, shoes, { shoes: [], outer }, [...top, ...bottom, ...full], join);
-	const over = { shoes: shoeRows.map(({ piece }) => piece), outer };
-	const bottoms = rowsOf(table, bottom, over, top, join);
-	const body = {
-		shoes: new Int32Array((over.shoes.length + 31) >> 5),
-		outer: new Int32Array((outer.length + 31) >> 5),
-	};
 	let outfits = 0;
-	for (const above of rowsOf(table, top, over, bottom, join)) {
-		for (const below of bottoms) {
-			if (!table.goes(above.piece, below.piece)) continue;
-			for (let word = 0; word < body.shoes.length; word++) body.shoes[word] = above.shoes[word]! & below.shoes[word]!;
-			for (let word = 0; word < body.outer.length; word++) body.outer[word] = above.outer[word]! & below.outer[word]!;
-			outfits += above.times * below.times * outfitsOver(body, shoeRows);
-		}
-	}
-	for (const whole of rowsOf(table, full, over, [], join)) outfits += whole.times * outfitsOver(whole, shoeRows);
+	eachBody(table, parts, top.length * bottom.length > FEW_BODIES, (body, shoes, times) => {
+		outfits += times * outfitsOver(body, shoes);
+	});
 	return outfits;
+}
+
+/** The pieces whose bit is set, in their order. */
+const piecesOf = (bits: Int32Array, pieces: readonly number[]): number[] =>
+	pieces.filter((_, place) => (bits[place >> 5]! >>> (place & 31)) & 1);
+
+/**
+ * Calls `visit` with every outfit that the members make, its pieces in the order body, shoes, outer. `goesOn` may rule out all outfits that
+ * begin with some pieces: it is asked of each body, and of each body with its shoes before outer pieces are tried.
+ */
+export function eachOutfit(
+	table: OutfitTable,
+	members: Iterable<number>,
+	visit: (pieces: readonly number[]) => void,
+	goesOn: (pieces: readonly number[]) => boolean = () => true,
+): void {
+	const parts = outfitParts(table, members);
+	eachBody(table, parts, false, (bits, shoes, _, above, below) => {
+		const body = below === null ? [above] : [above, below];
+		if (!goesOn(body)) return;
+		const shod = shoes.length === 0 ? [body] : piecesOf(bits.shoes, parts.shoes).map((shoe) => [...body, shoe]);
+		const coats = piecesOf(bits.outer, parts.outer);
+		for (const pieces of shod) {
+			visit(pieces);
+			if (!goesOn(pieces)) continue;
+			for (const coat of coats) if (shoes.length === 0 || table.goes(pieces.at(-1)!, coat)) visit([...pieces, coat]);
+		}
+	});
 }
 
 /** Outfits that the members make. */

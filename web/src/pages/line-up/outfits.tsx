@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { outfitList } from '../../../../src/wardrobe/pairs/outfit-list.ts';
 import { pairTable } from '../../../../src/wardrobe/pairs/pair-table.ts';
 import { wornTogether } from '../../../../src/wardrobe/pairs/worn-together.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
@@ -9,7 +10,6 @@ import { Empty } from '../../parts/empty.tsx';
 import { SelectField } from '../../parts/field.tsx';
 import { FlatLay } from './flat-lay.tsx';
 import { OutfitDialog } from './outfit-dialog.tsx';
-import { type Outfit, outfitsToShow } from './outfit-list.ts';
 
 const A_PAGE = 12;
 
@@ -32,10 +32,10 @@ export function Outfits({ report, garments }: { report: Report; garments: readon
 				: null,
 		[garments, report, pairWords, wears],
 	);
-	const outfits = useMemo((): readonly Outfit[] => {
+	const outfits = useMemo(() => {
 		if (!table) return [];
 		const anchor = garments.findIndex(({ id }) => id === anchorId);
-		return outfitsToShow(table, [...garments.keys()], anchor < 0 ? null : anchor, limit);
+		return outfitList(table, [...garments.keys()], { anchor: anchor < 0 ? null : anchor, limit });
 	}, [table, garments, anchorId, limit]);
 	if (!table) return null;
 	return (
@@ -64,7 +64,7 @@ export function Outfits({ report, garments }: { report: Report; garments: readon
 				</Empty>
 			) : (
 				<ul className="outfits">
-					{outfits.map(({ pieces }) => (
+					{outfits.map((pieces) => (
 						<li key={pieces.join(' ')}>
 							<button type="button" className="tile-button" onClick={() => setOpened(pieces)}>
 								<FlatLay pieces={pieces.map((piece) => garments[piece]!)} />
