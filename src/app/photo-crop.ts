@@ -1,5 +1,5 @@
 import type { PhotoRecord } from '../store/store.ts';
-import type { Correction } from '../wardrobe/words/reading.ts';
+import { type Correction, neutralsOf } from '../wardrobe/words/reading.ts';
 import { notFound } from './errors.ts';
 import type { Services } from './services.ts';
 
@@ -20,13 +20,16 @@ function pixelsOf({ left, top, right, bottom }: Box, widthPx: number, heightPx: 
 
 /** The correction as far as it holds for the part alone: a neutral outside of it does not. `scale` = pixels of the part a pixel of the upright photo. */
 function correctionWithin(photo: PhotoRecord, box: Box, scale: number): Correction {
-	const { neutral, ...rest } = photo.correction;
-	if (!neutral || !photo.reading) return rest;
+	const { neutral: _one, neutrals: _all, ...rest } = photo.correction;
+	if (!photo.reading) return rest;
 	const { widthPx, heightPx } = photo.reading;
-	const x = neutral.x - box.left * widthPx;
-	const y = neutral.y - box.top * heightPx;
-	const isInside = x >= 0 && y >= 0 && neutral.x < box.right * widthPx && neutral.y < box.bottom * heightPx;
-	return isInside ? { ...rest, neutral: { ...neutral, x: x * scale, y: y * scale } } : rest;
+	const neutrals = neutralsOf(photo.correction).flatMap((point) => {
+		const x = point.x - box.left * widthPx;
+		const y = point.y - box.top * heightPx;
+		const isInside = x >= 0 && y >= 0 && point.x < box.right * widthPx && point.y < box.bottom * heightPx;
+		return isInside ? [{ ...point, x: x * scale, y: y * scale }] : [];
+	});
+	return neutrals.length > 0 ? { ...rest, neutrals } : rest;
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { ReaderPool, ReadSource } from '../photo/readers/pool.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
+import type { Light } from '../wardrobe/words/light.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
 import type { EventHub } from './events.ts';
 
@@ -20,8 +21,8 @@ type JobServices = {
 	readonly events: EventHub;
 	/** Called after a reading is stored (kind suggestions, same-light groups); may enqueue more. */
 	readonly onRead: (photo: PhotoRecord, reading: Reading) => Promise<void>;
-	/** Cast that the photo's same-light group shares, or null. */
-	readonly groupCast: (photo: PhotoRecord) => Promise<Reading['light']['cast']>;
+	/** The light that the photo shares with others, or null. */
+	readonly sharedLight: (photo: PhotoRecord) => Promise<Light | null>;
 	readonly report: (error: unknown) => void;
 	readonly concurrency: number;
 };
@@ -40,7 +41,7 @@ export function createPhotoJobs(services: JobServices): PhotoJobs {
 		const mask = photo.correction.mask ? await store.photos.derived(id, 'mask') : null;
 		const result = await pool.read(source, {
 			correction: photo.correction,
-			groupCast: await services.groupCast(photo),
+			sharedLight: await services.sharedLight(photo),
 			derived: true,
 			...(mask ? { mask } : {}),
 		});

@@ -1,18 +1,41 @@
+import { errorOfShared } from '../reading/light/light-error.ts';
 import { sameLightGroups } from '../reading/light/same-light.ts';
+import { relit } from '../reading/light/shown-light.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
-import type { Light, Reading } from '../wardrobe/words/reading.ts';
+import type { Light } from '../wardrobe/words/light.ts';
+import type { Reading } from '../wardrobe/words/reading.ts';
 
 /** Lets photos taken in the same light share the correction that one of them, with a neutral in it, gives. */
 export type SameLight = {
-	/** The cast that the photo's group shares, or null. */
-	groupCast(photo: PhotoRecord): Promise<Light['cast']>;
-	/** Photos to read again now that `photo` (as it was before) has been read as `reading`. */
-	photosToReadAgain(photo: PhotoRecord, reading: Reading): Promise<string[]>;
+	/** The light that the photo's group shares, or null. */
+	sharedLight(photo: PhotoRecord): Promise<Light | null>;
+	/** Puts right the stored colours of the photos that share a light with one just read (`before` as it was); nothing is read again. */
+	followReading(before: PhotoRecord, reading: Reading): Promise<Followed>;
 };
 
-/** The cast was measured on a neutral surface in the picture, so that others of the same light may use it. */
-const isMeasured = (reading: Reading | null): boolean =>
-	reading?.light.source === 'neutral-pointed' || reading?.light.source === 'neutral-found';
+export type Followed = {
+	/** Photos whose stored colours changed. */
+	readonly relit: readonly string[];
+	/** Photos whose reading is too old for that: to be read again. */
+	readonly toRead: readonly string[];
+};
+
+/** The light was measured on a neutral surface in the picture, so that others of the same light may use it. */
+function measuredLight(reading: Reading | null): Light | null {
+	const light = reading?.ownLight ?? null;
+	return light?.source === 'neutral-pointed' || light?.source === 'neutral-found' ? light : null;
+}
+
+/** What another photo's light is in a photo that only shares it. */
+const asShared = (light: Light): Light => ({
+	...light,
+	source: 'group',
+	reason: 'Corrected by a neutral in another picture taken in the same light.',
+	error: errorOfShared(light.error ?? 0, 'phone'),
+});
+
+const needsOthers = (photo: PhotoRecord): boolean =>
+	photo.reading !== null && photo.reading.light.source !== 'by-hand' && measuredLight(photo.reading) === null;
 
 export function followSameLight(store: Store): SameLight {
 	/** The other photos of its group; groups are worked out anew each time, so that nothing has to be kept in step. */
@@ -28,31 +51,39 @@ export function followSameLight(store: Store): SameLight {
 		return photos.filter((photo) => photo.id !== id && group?.includes(photo.id));
 	}
 
-	return {
-		async groupCast(photo) {
-			// A photo that was never read has no group yet, so the others need not be loaded.
-			if (photo.reading === null) return null;
-			const measured = (await othersOf(photo.id)).filter((other) => isMeasured(other.reading));
-			// What the user pointed at goes before what was found; then the lowest id, so that the order of reading never matters.
-			const best = measured.sort(
-				(a, b) =>
-					Number(b.reading!.light.source === 'neutral-pointed') -
-						Number(a.reading!.light.source === 'neutral-pointed') || (a.id < b.id ? -1 : 1),
-			)[0];
-			return best?.reading?.light.cast ?? null;
-		},
-		async photosToReadAgain(photo, reading) {
-			const others = await othersOf(photo.id);
-			if (isMeasured(reading) || isMeasured(photo.reading)) {
-				return others
-					.filter((other) => !isMeasured(other.reading) && other.reading?.light.source !== 'by-hand')
-					.map((other) => other.id);
+	/** What the user pointed at goes before what was found; then the lowest id, so that the order of reading never matters. */
+	function bestOf(photos: readonly PhotoRecord[]): Light | null {
+		const lights = photos.flatMap(({ id, reading }) => {
+			const light = measuredLight(reading);
+			return light ? [{ id, light }] : [];
+		});
+		const pointed = ({ light }: (typeof lights)[number]) => Number(light.source === 'neutral-pointed');
+		const best = lights.sort((a, b) => pointed(b) - pointed(a) || (a.id < b.id ? -1 : 1))[0];
+		return best ? asShared(best.light) : null;
+	}
+
+	async function sharedLight(photo: PhotoRecord): Promise<Light | null> {
+		// A photo that was never read has no group yet, so the others need not be loaded.
+		return photo.reading === null ? null : bestOf(await othersOf(photo.id));
+	}
+
+	async function followReading(before: PhotoRecord, reading: Reading): Promise<Followed> {
+		const others = await othersOf(before.id);
+		const tells = measuredLight(reading) !== null || measuredLight(before.reading) !== null;
+		const now = { ...before, reading };
+		const followers = [...(tells ? others : []), now].filter(needsOthers);
+		const followed = { relit: [] as string[], toRead: [] as string[] };
+		for (const photo of followers) {
+			const shared = bestOf([...others, now].filter(({ id }) => id !== photo.id));
+			const next = relit(photo.reading!, photo.correction, shared);
+			if (!next) followed.toRead.push(photo.id);
+			else if (JSON.stringify(next.light) !== JSON.stringify(photo.reading!.light)) {
+				await store.photos.saveReading(photo.id, next, {});
+				followed.relit.push(photo.id);
 			}
-			// A first reading could not know its group yet: once more, with what the group knows.
-			const firstTime = photo.reading === null;
-			return firstTime && reading.light.source !== 'by-hand' && others.some((other) => isMeasured(other.reading))
-				? [photo.id]
-				: [];
-		},
-	};
+		}
+		return followed;
+	}
+
+	return { sharedLight, followReading };
 }

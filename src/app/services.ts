@@ -1,6 +1,6 @@
 import type { ReaderPool } from '../photo/readers/pool.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
-import type { Reading } from '../wardrobe/words/reading.ts';
+import type { Light } from '../wardrobe/words/light.ts';
 import type { EventHub } from './events.ts';
 import type { PhotoJobs } from './photo-jobs.ts';
 import type { Sharing } from './sharing.ts';
@@ -19,8 +19,8 @@ export type Services = {
 	readonly findings: readonly string[];
 	readonly now: () => Date;
 	readonly newId: () => string;
-	/** The cast that the photo's same-light group shares, or null. */
-	readonly groupCast: (photo: PhotoRecord) => Promise<Reading['light']['cast']>;
+	/** The light that the photo shares with others, or null. */
+	readonly sharedLight: (photo: PhotoRecord) => Promise<Light | null>;
 };
 
 /** The clock's day as an ISO date in local time: what the user calls today. */

@@ -1,7 +1,7 @@
 import { labFromLinear, linearFromSrgb, xyzFromLab } from './lab65.ts';
 
 /** The sRGB curve for each 8-bit value, in linear light. */
-const LINEAR_OF_8_BIT = Float64Array.from({ length: 256 }, (_, value) => linearFromSrgb([value / 255, 0, 0])[0]);
+export const LINEAR_OF_8_BIT = Float64Array.from({ length: 256 }, (_, value) => linearFromSrgb([value / 255, 0, 0])[0]);
 
 /** XYZ of each primary, divided by the white: what the linear channels are multiplied with before CIELAB's cube root. */
 const WHITE = xyzFromLab([100, 0, 0]);

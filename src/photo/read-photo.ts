@@ -6,7 +6,8 @@ import { outlineOf } from '../reading/outline/outline.ts';
 import { labelOfSlot, type Pixels } from '../reading/pixels.ts';
 import { type PixelReading, readingOfPixels } from '../reading/reading-of-pixels.ts';
 import { type Shade, shadesOf } from '../reading/swatches/shades.ts';
-import type { Correction, Pattern, Reading } from '../wardrobe/words/reading.ts';
+import type { Light } from '../wardrobe/words/light.ts';
+import { type Correction, neutralsOf, type Pattern, type Reading } from '../wardrobe/words/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/words/slot.ts';
 import { type DecodedPhoto, decodePhoto } from './file/decode.ts';
 import { type DerivedPictures, derivedPictures } from './file/derived-pictures.ts';
@@ -24,8 +25,8 @@ export type ReadOptions = {
 	readonly correction?: Correction;
 	/** The user's outline as a grey PNG, 255 = clothes; wins over the parser. */
 	readonly mask?: Uint8Array;
-	/** White of the photo's same-light group as it looks uncorrected. */
-	readonly groupCast?: Lab65 | null;
+	/** The light that the photo shares with others: its ground's or its same-light group's. */
+	readonly sharedLight?: Light | null;
 	/** Number of plain clusters wanted besides the swatches. */
 	readonly shades?: number;
 	/** Points whose colour is wanted, in pixels of the upright original. */
@@ -55,8 +56,8 @@ const toAnalysis = ({ analysis, widthPx, heightPx }: DecodedPhoto, { x, y }: Poi
 });
 
 function scaledCorrection(photo: DecodedPhoto, correction: Correction): Correction {
-	const { neutral } = correction;
-	return neutral ? { ...correction, neutral: { ...neutral, ...toAnalysis(photo, neutral) } } : correction;
+	const neutrals = neutralsOf(correction).map((point) => ({ ...point, ...toAnalysis(photo, point) }));
+	return { ...correction, neutrals };
 }
 
 /** Pattern of each slot seen; none for a scene. `pictureScale`: pixels of the upright original per analysed one. */
@@ -88,11 +89,13 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 	const isScene = photoKind === 'scene';
 	const read = readingOfPixels(analysis, isScene ? null : labels, {
 		correction: scaledCorrection(photo, options.correction ?? {}),
-		groupCast: options.groupCast ?? null,
+		camera: photo.camera,
+		sharedLight: options.sharedLight ?? null,
 		...(isScene ? { sceneSwatches: await sceneSwatches(analysis) } : {}),
 	});
 	if (!read) return readFailure('not-a-photo', 'Expected something to see in the photo; all of it is transparent.');
-	const { swatches, uncorrected, light, trust, background, marks, cloths, correct } = read;
+	const { swatches, uncorrected, background, marks, cloths, correct } = read;
+	const { light, ownLight, trust, quality, neutrals } = read;
 	const pictureScale = photo.widthPx / analysis.widthPx;
 	const patterns = await patternsOf(analysis, read, pictureScale);
 	// The whole clothing's pattern is its largest piece's.
@@ -105,7 +108,10 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		pattern: main ?? (await patternOf(analysis, marks, 1, swatches, pictureScale)),
 		patternBySlot: Object.fromEntries(patterns),
 		light,
+		ownLight,
 		trust,
+		quality,
+		...(neutrals ? { neutrals } : {}),
 		background,
 		widthPx: photo.widthPx,
 		heightPx: photo.heightPx,

@@ -1,16 +1,5 @@
+import type { PhotoQuality } from '../wardrobe/words/reading.ts';
 import { isClothes, type LabelMap, type Pixels } from './pixels.ts';
-
-/** What of a photo, besides its lamp, can spoil the colour of the clothes in it. */
-export type PhotoQuality = {
-	/** Clothes as a share of the frame, 0..1. */
-	readonly clothesShare: number;
-	/** Share of the clothes' pixels clipped in at least one channel: burnt out, or a colour beyond what the file can hold. */
-	readonly clippedShare: number;
-	/** Encoded luminance 0..1 that the brightest hundredth of the frame reaches: low = underexposed. */
-	readonly brightest: number;
-	/** Step between neighbours that one pixel in two hundred exceeds, as a share of the range: low for a blurred picture. */
-	readonly sharpness: number;
-};
 
 /** Bytes from here up are as good as clipped (JPEG rounds). */
 const BURNT = 253;

@@ -1,6 +1,7 @@
 import type { Lab65 } from '../colour/lab65.ts';
 import { colourName } from '../colour/name.ts';
-import type { Correction, Reading } from '../wardrobe/words/reading.ts';
+import type { CameraKind, Light } from '../wardrobe/words/light.ts';
+import type { Correction, PhotoQuality, Reading } from '../wardrobe/words/reading.ts';
 import { backgroundColour } from './light/background.ts';
 import { lightOf } from './light/light.ts';
 import { trustOf } from './light/trust.ts';
@@ -12,14 +13,19 @@ import { type RawSwatch, swatchesOf } from './swatches/swatches.ts';
 export type PixelReadingOptions = {
 	/** What the user told about the photo; points in pixels of the picture given. */
 	readonly correction?: Correction;
-	/** White of the photo's same-light group as it looks uncorrected. */
-	readonly groupCast?: Lab65 | null;
+	/** What took the picture; a phone where nothing tells. */
+	readonly camera?: CameraKind;
+	/** The light that the photo shares with others. */
+	readonly sharedLight?: Light | null;
 	/** Colours of a scene's frame; without them it is read like one cloth. */
 	readonly sceneSwatches?: readonly RawSwatch[];
 };
 
 /** What pixels tell of their colours, and what it was read from. */
-export type PixelReading = Pick<Reading, 'swatches' | 'uncorrected' | 'light' | 'trust' | 'background'> & {
+export type PixelReading = Pick<Reading, 'swatches' | 'uncorrected' | 'light' | 'trust' | 'background' | 'neutrals'> & {
+	/** What the photo by itself says of its light. */
+	readonly ownLight: Light;
+	readonly quality: PhotoQuality;
 	/** The sampled pixels, slot by slot. */
 	readonly cloths: readonly ClothPixels[];
 	/** One byte a pixel: the label of the clothes a little inside their edge, 0 elsewhere; for a scene 1 wherever something is seen. */
@@ -36,13 +42,16 @@ export type PixelReading = Pick<Reading, 'swatches' | 'uncorrected' | 'light' | 
 export function readingOfPixels(
 	pixels: Pixels,
 	labels: LabelMap | null,
-	{ correction = {}, groupCast = null, sceneSwatches }: PixelReadingOptions = {},
+	{ correction = {}, camera = 'phone', sharedLight = null, sceneSwatches }: PixelReadingOptions = {},
 ): PixelReading | null {
 	const inside = labels ? insideClothes(labels) : null;
 	const cloths = inside ? clothPixels(pixels, inside) : [framePixels(pixels)];
 	const raw = inside || !sceneSwatches ? swatchesOf(cloths) : sceneSwatches;
 	if (raw.length === 0) return null;
-	const { light, correct } = lightOf(pixels, labels, correction, groupCast);
+	const cloth = labels ? raw : [];
+	const picture = { pixels, labels, camera: correction.camera ?? camera, cloth };
+	const { light, ownLight, correct, neutrals } = lightOf(picture, correction, sharedLight);
+	const quality = photoQuality(pixels, labels);
 	return {
 		swatches: raw.map(({ lab: seen, share, slot }) => {
 			const lab = correct(seen);
@@ -50,7 +59,10 @@ export function readingOfPixels(
 		}),
 		uncorrected: raw.map(({ lab }) => lab),
 		light,
-		trust: trustOf(light, photoQuality(pixels, labels)),
+		ownLight,
+		trust: trustOf(light, quality),
+		quality,
+		...(neutrals ? { neutrals } : {}),
 		background: labels && backgroundColour(pixels, labels),
 		cloths,
 		marks: inside ? inside.marks : visiblePixels(pixels),

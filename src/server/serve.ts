@@ -37,10 +37,12 @@ export async function openServices(
 		pool,
 		events,
 		concurrency: readerThreads(),
-		groupCast: sameLight.groupCast,
+		sharedLight: sameLight.sharedLight,
 		onRead: async (photo, reading) => {
 			await suggestFromPhotos(home.store, [photo.id]);
-			for (const id of await sameLight.photosToReadAgain(photo, reading)) jobs.enqueue(id);
+			const { relit, toRead } = await sameLight.followReading(photo, reading);
+			for (const id of toRead) jobs.enqueue(id);
+			for (const id of relit) events.send({ event: 'photo', data: { id, status: 'read' } });
 		},
 		report: (error) => settings.log(`A photo could not be read because of a fault in the program: ${String(error)}`),
 	});
@@ -60,7 +62,7 @@ export async function openServices(
 		findings: home.findings,
 		now,
 		newId: randomUUID,
-		groupCast: sameLight.groupCast,
+		sharedLight: sameLight.sharedLight,
 		close: async () => {
 			jobs.cancelWaiting();
 			await jobs.close();

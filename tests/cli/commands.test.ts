@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { cutOut } from '../support/pictures.ts';
+import { cutOut, withSheetAndCard } from '../support/pictures.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 
 const dyelot = (...words: string[]) => spawnSync(process.execPath, ['bin/dyelot.mjs', ...words], { encoding: 'utf8' });
@@ -12,21 +12,27 @@ const linesOf = (text: string) =>
 		.split('\n')
 		.map((line) => JSON.parse(line) as Record<string, unknown>);
 
-let pictures: { rust: Buffer; oat: Buffer };
+let pictures: { rust: Buffer; oat: Buffer; sheetAndCard: Buffer };
 beforeAll(async () => {
-	pictures = { rust: await cutOut([45, 38, 40]), oat: await cutOut([80, 3, 14]) };
+	pictures = {
+		rust: await cutOut([45, 38, 40]),
+		oat: await cutOut([80, 3, 14]),
+		sheetAndCard: await withSheetAndCard(),
+	};
 });
 
-function folderWithPhotos(): { rust: string; oat: string; text: string; folder: string } {
+function folderWithPhotos(): { rust: string; oat: string; sheetAndCard: string; text: string; folder: string } {
 	const folder = temporaryFolder();
 	const paths = {
 		rust: join(folder, 'rust.png'),
 		oat: join(folder, 'oat.png'),
+		sheetAndCard: join(folder, 'sheet-and-card.png'),
 		text: join(folder, 'list.jpg'),
 		folder,
 	};
 	writeFileSync(paths.rust, pictures.rust);
 	writeFileSync(paths.oat, pictures.oat);
+	writeFileSync(paths.sheetAndCard, pictures.sheetAndCard);
 	writeFileSync(paths.text, 'milk, eggs, and a photo of neither');
 	return paths;
 }
@@ -42,11 +48,31 @@ describe('dyelot read', () => {
 			[text, false],
 			[oat, true],
 		]);
-		expect(Object.keys(lines[0]!).sort()).toEqual(['ms', 'ok', 'photo', 'scene', 'swatches', 'trust']);
+		expect(Object.keys(lines[0]!).sort()).toEqual(['light', 'ms', 'ok', 'photo', 'scene', 'swatches', 'trust']);
+		expect(lines[0]!.light).toMatchObject({ source: 'none', strength: 0, reason: expect.stringContaining('light') });
 		expect(Object.keys(lines[1]!).sort()).toEqual(['message', 'ok', 'photo', 'reason']);
 		const swatches = lines[0]!.swatches as { lab: number[]; share: number; slot: string | null; name: string }[];
 		expect(Object.keys(swatches[0]!).sort()).toEqual(['lab', 'name', 'share', 'slot']);
 		expect(swatches.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
+	});
+
+	it('takes a white and a grey together, and says which way the light is known', () => {
+		const { sheetAndCard } = folderWithPhotos();
+		const words = [
+			'read',
+			sheetAndCard,
+			'--neutral',
+			'60,60,white',
+			'--neutral',
+			'60,340,grey',
+			'--at',
+			'300,200',
+			'--json',
+		];
+		const [line] = linesOf(dyelot(...words).stdout);
+		expect(line!.light).toMatchObject({ source: 'neutral-pointed', strength: 1 });
+		expect((line!.light as { reason: string }).reason).toContain('the white and the grey');
+		expect(dyelot('read', sheetAndCard, '--neutral', '1,1', '--neutral', '2,2', '--neutral', '3,3').status).toBe(2);
 	});
 
 	it('adds shades and points when asked', () => {

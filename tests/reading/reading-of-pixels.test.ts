@@ -5,7 +5,7 @@ import { decodePhoto } from '../../src/photo/file/decode.ts';
 import { maskFromFile } from '../../src/photo/file/mask-file.ts';
 import { parsePhoto } from '../../src/photo/networks/outline/parser.ts';
 import { readPhoto } from '../../src/photo/read-photo.ts';
-import { PAPER_LIGHTNESS } from '../../src/reading/light/light.ts';
+import { PAPER_LIGHTNESS } from '../../src/reading/light/neutral-guard.ts';
 import { HAIR, type Pixels, pixelsFromRgba, SKIN } from '../../src/reading/pixels.ts';
 import { type PixelReading, readingOfPixels } from '../../src/reading/reading-of-pixels.ts';
 import { KINDS, type Kind } from '../../src/wardrobe/words/kind.ts';
@@ -44,11 +44,12 @@ describe('one way from pixels to colours', () => {
 			if ((await parsePhoto(photo.analysis)).classes.some((label) => label === SKIN || label === HAIR)) continue;
 			const marked = await maskFromFile(mask, photo.analysis);
 			for (const white of [null, { x: 20, y: 30 }]) {
-				const correction = white ? { neutral: { ...white, lightness: PAPER_LIGHTNESS } } : {};
-				const atHome = await readPhoto(bytes, { mask, correction });
+				const neutrals = white ? [{ ...white, lightness: PAPER_LIGHTNESS }] : [];
+				const atHome = await readPhoto(bytes, { mask, correction: { neutrals } });
 				if (!atHome.ok) throw new Error(atHome.message);
 				const kind = kindOfSlot(atHome.reading.swatches[0]!.slot!);
-				const inHand = readingInHand(onCanvas(photo.analysis), marked, kind, white);
+				const held = { pixels: onCanvas(photo.analysis), camera: photo.camera };
+				const inHand = readingInHand(held, marked, kind, neutrals);
 				expect(told(inHand!), name).toBe(told(atHome.reading));
 				compared++;
 			}
@@ -58,7 +59,7 @@ describe('one way from pixels to colours', () => {
 
 	it('tells nothing where nothing is marked or all is transparent', () => {
 		const pixels = { widthPx: 2, heightPx: 2, rgb: new Uint8Array(12), alpha: null };
-		expect(readingInHand(pixels, new Uint8Array(4), 'shirt', null)).toBeNull();
+		expect(readingInHand({ pixels, camera: 'phone' }, new Uint8Array(4), 'shirt', [])).toBeNull();
 		expect(readingOfPixels({ ...pixels, alpha: new Uint8Array(4) }, null)).toBeNull();
 	});
 });

@@ -71,7 +71,7 @@ describe('a photo that shows two garments', () => {
 	it('keeps its other photos, and a neutral that was pointed at within the box', async () => {
 		const { body } = await test.upload({ purpose: 'garment' }, [{ name: 'back.png', bytes: await twoPieces() }]);
 		await test.send('POST', '/api/garments/merge', { ids: [id, body.items[0].thingId] });
-		await test.send('PUT', `/api/photos/${photoId}/correction`, { neutral: { x: 600, y: 3, lightness: 90 } });
+		await test.send('PUT', `/api/photos/${photoId}/correction`, { neutrals: [{ x: 600, y: 3, lightness: 90 }] });
 		await test.services.jobs.settled();
 		const { photoIds } = await one(id);
 		const answer = await test.send('POST', `/api/garments/${id}/split`, { photoId, boxes: [LEFT, RIGHT] });
@@ -80,7 +80,7 @@ describe('a photo that shows two garments', () => {
 		expect(first.photoIds).toEqual([expect.not.stringMatching(photoId), photoIds[1]]);
 		const correctionOf = async (photo: string) => (await test.services.store.photos.get(photo))!.correction;
 		expect(await correctionOf(first.photoIds[0]!)).toEqual({});
-		const { neutral } = await correctionOf(second.photoIds[0]!);
+		const [neutral] = (await correctionOf(second.photoIds[0]!)).neutrals!;
 		const { widthPx } = (await test.services.store.photos.get(photoId))!.reading!;
 		expect(neutral).toMatchObject({ lightness: 90, y: 3 });
 		expect(neutral!.x).toBeCloseTo(600 - widthPx / 2, 6);

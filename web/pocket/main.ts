@@ -1,18 +1,23 @@
 import { colourName } from '../../src/colour/name.ts';
+import { PAPER_LIGHTNESS } from '../../src/reading/light/neutral-guard.ts';
 import { patternByShare } from '../../src/reading/swatches/pattern-by-share.ts';
 import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
 import { KINDS, type Kind } from '../../src/wardrobe/words/kind.ts';
+import type { NeutralPoint } from '../../src/wardrobe/words/reading.ts';
 import { element, known } from './element.ts';
-import { photoView } from './photo-view.ts';
-import { type Point, readingInHand } from './reading-in-hand.ts';
+import { type Point, photoView } from './photo-view.ts';
+import { readingInHand } from './reading-in-hand.ts';
 import { swatchView } from './swatch-view.ts';
 import { type Verdict, verdictOf } from './verdict.ts';
+import { whiteInHand, whiteQuestion } from './white-question.ts';
 
 const data = JSON.parse(known('data', HTMLScriptElement).textContent ?? '') as PocketData;
 const status = known('status', HTMLElement);
 const answer = known('answer', HTMLElement);
+const question = known('question', HTMLElement);
 const kindChoice = known('kind', HTMLSelectElement);
-let white: Point | null = null;
+/** The white that was tapped and can be one, or null. */
+let white: NeutralPoint | null = null;
 let mode: 'white' | 'piece' = 'piece';
 
 /** The word of a verdict with a mark of its own, so that nothing is told by colour alone. */
@@ -91,11 +96,13 @@ function judge(): void {
 	const mask = photo.mask();
 	if (!mask) return;
 	const kind = kindChoice.value as Kind;
-	const reading = readingInHand(photo.pixels(), mask, kind, white);
+	const reading = readingInHand(photo.inHand(), mask, kind, white ? [white] : []);
 	if (!reading) return;
-	const { swatches, trust } = reading;
+	const { swatches, trust, neutrals } = reading;
+	// With the piece known, the white may turn out to be none: it would make the piece lighter than white.
+	const refused = neutrals?.find((neutral) => neutral.answer === 'refused')?.sentence ?? '';
 	const { error, reasons, advice } = trust;
-	status.textContent = `Expect an error of about ${Math.round(error)} (from about 3 on, most people see a difference): ${reasons.join('; ')}. ${advice ?? ''}`;
+	status.textContent = `${refused} Expect an error of about ${Math.round(error)} (from about 3 on, most people see a difference): ${reasons.join('; ')}. ${advice ?? ''}`;
 	showVerdict(
 		verdictOf(data, kind, { swatches, trust, pattern: patternByShare(swatches) }),
 		swatches.map(({ lab, share, name }) => swatchView(lab, name, `${Math.round(share * 100)} % of it`)),
@@ -103,14 +110,39 @@ function judge(): void {
 }
 
 const photo = photoView(known('stage', HTMLElement), known('photo', HTMLCanvasElement), () => mode, {
-	white(at) {
-		white = at;
-		setMode('piece');
-		status.textContent = 'The white is taken. Now tap the piece; tap again to add a part of it.';
-		judge();
-	},
+	white: tapWhite,
 	piece: judge,
 });
+
+/** Takes what was tapped as white, asks about it, or says why it is none. */
+function tapWhite(at: Point): void {
+	const point = { ...at, lightness: PAPER_LIGHTNESS };
+	const found = whiteInHand(photo.inHand(), point);
+	question.replaceChildren();
+	if (found.answer === 'taken') takeWhite(point);
+	else if (found.answer === 'refused') takeWhite(null, found.sentence);
+	else {
+		const canvas = known('photo', HTMLCanvasElement);
+		question.append(
+			whiteQuestion(canvas, found, (isWhite) => {
+				question.replaceChildren();
+				if (isWhite) takeWhite({ ...point, sure: true });
+				else takeWhite(null, 'Taken back. Tap something else that is white, or choose "the piece".');
+			}),
+		);
+	}
+}
+
+function takeWhite(
+	point: NeutralPoint | null,
+	words = 'The white is taken. Now tap the piece; tap again to add a part of it.',
+): void {
+	white = point;
+	if (point) setMode('piece');
+	judge();
+	if (!photo.mask()) status.textContent = words;
+	else if (!point) status.textContent = `${words} ${status.textContent}`;
+}
 
 function setMode(next: 'white' | 'piece'): void {
 	mode = next;
@@ -127,6 +159,7 @@ async function take(file: File | undefined): Promise<void> {
 		return;
 	}
 	white = null;
+	question.replaceChildren();
 	answer.replaceChildren();
 	known('work', HTMLElement).hidden = false;
 	setMode('white');

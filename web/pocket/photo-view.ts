@@ -1,14 +1,19 @@
 import { labFromPixels } from '../../src/colour/lab-pixels.ts';
 import { growRegion } from '../../src/colour/region.ts';
-import { ANALYSIS_SIDE_PX, type Pixels, pixelsFromRgba } from '../../src/reading/pixels.ts';
-import type { Point } from './reading-in-hand.ts';
+import { cameraKindOf } from '../../src/reading/light/camera-kind.ts';
+import { ANALYSIS_SIDE_PX, pixelsFromRgba } from '../../src/reading/pixels.ts';
+import type { PhotoInHand } from './reading-in-hand.ts';
+
+/** A point of the picture, in pixels. */
+export type Point = { readonly x: number; readonly y: number };
 
 export type PhotoView = {
 	/** Draws the photo upright and forgets the last piece. */
 	show(file: Blob): Promise<void>;
 	/** Marked pixels, 1 = piece; null before anything was tapped. */
 	mask(): Uint8Array | null;
-	pixels(): Pixels;
+	/** The photo in hand, and what took it by its size: nothing else of the file can be seen here. */
+	inHand(): PhotoInHand;
 	clearPiece(): void;
 };
 
@@ -28,6 +33,7 @@ export function photoView(
 	let photo: ImageData = context.createImageData(1, 1);
 	let labs: Float32Array = new Float32Array(3);
 	let mask: Uint8Array | null = null;
+	let longestSidePx = 1;
 	let cursor = { x: 0, y: 0 };
 	let cursorShown = false;
 
@@ -109,7 +115,8 @@ export function photoView(
 	return {
 		async show(file) {
 			const bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });
-			const scale = Math.min(1, ANALYSIS_SIDE_PX / Math.max(bitmap.width, bitmap.height));
+			longestSidePx = Math.max(bitmap.width, bitmap.height);
+			const scale = Math.min(1, ANALYSIS_SIDE_PX / longestSidePx);
 			canvas.width = Math.max(1, Math.round(bitmap.width * scale));
 			canvas.height = Math.max(1, Math.round(bitmap.height * scale));
 			context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
@@ -121,7 +128,10 @@ export function photoView(
 			draw();
 		},
 		mask: () => mask,
-		pixels: () => pixelsFromRgba(photo.data, photo.width, photo.height),
+		inHand: () => ({
+			pixels: pixelsFromRgba(photo.data, photo.width, photo.height),
+			camera: cameraKindOf({ make: null, model: null }, longestSidePx),
+		}),
 		clearPiece() {
 			mask = null;
 			draw();

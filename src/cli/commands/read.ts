@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import type { ReadOptions, ReadResult } from '../../photo/readers/pool.ts';
-import { PAPER_LIGHTNESS } from '../../reading/light/light.ts';
+import { CARD_LIGHTNESS, PAPER_LIGHTNESS } from '../../reading/light/neutral-guard.ts';
+import type { NeutralPoint } from '../../wardrobe/words/reading.ts';
 import { numbersOf } from '../points.ts';
 import { readInOrder } from '../read-photos.ts';
 import { UsageError } from '../usage.ts';
@@ -16,6 +17,7 @@ export function jsonOfRead(photo: string, result: ReadResult): object {
 		swatches: reading.swatches.map(({ lab, share, slot, name }) => ({ lab, share, slot, name })),
 		...(shades ? { shades } : {}),
 		...(at ? { at: at.map(({ x, y, lab, uncorrected }) => ({ x, y, lab, uncorrected })) } : {}),
+		light: { source: reading.light.source, strength: reading.light.strength, reason: reading.light.reason },
 		trust: { error: reading.trust.error, reasons: reading.trust.reasons },
 		ms,
 	};
@@ -40,6 +42,7 @@ function textOfRead(photo: string, result: ReadResult): string {
 		lines.push(
 			`  at ${point.x},${point.y}: L*a*b*${point.lab.map(two).join('')}  (before correction${point.uncorrected.map(two).join('')})`,
 		);
+	lines.push(`  light: ${reading.light.reason}`);
 	lines.push(
 		`  expect an error of about ${reading.trust.error.toFixed(0)} CIEDE2000: ${reading.trust.reasons.join('; ') || 'good light'}`,
 	);
@@ -54,7 +57,7 @@ export async function readCommand(words: string[]): Promise<number> {
 		allowPositionals: true,
 		options: {
 			shades: { type: 'string' },
-			neutral: { type: 'string' },
+			neutral: { type: 'string', multiple: true },
 			at: { type: 'string', multiple: true },
 			json: { type: 'boolean', default: false },
 		},
@@ -69,7 +72,7 @@ export async function readCommand(words: string[]): Promise<number> {
 		...(values.at
 			? { at: values.at.map((text) => numbersOf(text, '--at', [2])).map(([x, y]) => ({ x: x!, y: y! })) }
 			: {}),
-		...(values.neutral ? { correction: { neutral: neutralOf(values.neutral) } } : {}),
+		...(values.neutral ? { correction: { neutrals: neutralsFrom(values.neutral) } } : {}),
 	};
 	let failed = false;
 	for await (const { photo, result } of readInOrder(positionals, options)) {
@@ -79,10 +82,24 @@ export async function readCommand(words: string[]): Promise<number> {
 	return failed ? 1 : 0;
 }
 
-/** The neutral's place and lightness; white paper, unless the user says how light it is. */
-function neutralOf(text: string): { x: number; y: number; lightness: number } {
-	const [x, y, lightness = PAPER_LIGHTNESS] = numbersOf(text, '--neutral', [2, 3]);
-	if (lightness < 20 || lightness > 100)
+/** Words for a neutral's lightness, besides the number itself. */
+const LIGHTNESS_OF: Readonly<Record<string, number>> = { white: PAPER_LIGHTNESS, grey: CARD_LIGHTNESS };
+const MOST_NEUTRALS = 2;
+
+function neutralsFrom(texts: readonly string[]): NeutralPoint[] {
+	if (texts.length > MOST_NEUTRALS) {
+		const expected = 'Expected --neutral once, or twice for a white and a grey';
+		throw new UsageError(`${expected}; received it ${texts.length} times.`);
+	}
+	return texts.map(neutralFrom);
+}
+
+/** "X,Y", "X,Y,L" with the lightness it has in truth, or "X,Y,white" and "X,Y,grey". */
+function neutralFrom(text: string): NeutralPoint {
+	const [place, word] = /^(.*),(white|grey)$/.exec(text)?.slice(1) ?? [text];
+	const [x, y, number] = numbersOf(place!, '--neutral', word ? [2] : [2, 3]);
+	const lightness = word ? LIGHTNESS_OF[word] : number;
+	if (lightness !== undefined && (lightness < 20 || lightness > 100))
 		throw new UsageError(`Expected a lightness from 20 to 100 for --neutral; received ${lightness}.`);
-	return { x: x!, y: y!, lightness };
+	return { x: x!, y: y!, ...(lightness === undefined ? {} : { lightness }) };
 }

@@ -1,10 +1,12 @@
 import sharp, { type Metadata, type Sharp } from 'sharp';
+import { cameraKindOf } from '../../reading/light/camera-kind.ts';
 import { ANALYSIS_SIDE_PX, type Pixels, pixelsFromRgba } from '../../reading/pixels.ts';
+import type { CameraKind } from '../../wardrobe/words/light.ts';
+import { exifFactsOf } from './exif.ts';
 import { tiffFromHeic } from './heic.ts';
 import { DISPLAY_SIDE_PX, MAX_PHOTO_PIXELS } from './limits.ts';
 import { photoFormatOf } from './photo-format.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
-import { takenAtOf } from './taken-at.ts';
 
 // One thread a photo: the pool reads several photos side by side.
 sharp.concurrency(1);
@@ -21,6 +23,8 @@ export type DecodedPhoto = {
 	readonly widthPx: number;
 	readonly heightPx: number;
 	readonly takenAt: string | null;
+	/** What took it, as far as the file tells. */
+	readonly camera: CameraKind;
 };
 
 type Raw = {
@@ -83,7 +87,10 @@ export async function decodePhoto(bytes: Uint8Array): Promise<DecodedPhoto | Rea
 		);
 		const analysis = pixelsFromRaw(await small.raw().toBuffer({ resolveWithObject: true }));
 		const upright = uprightSize(metadata, display);
-		return { ok: true, display, analysis, ...upright, takenAt: takenAtOf(metadata.exif) };
+		const { takenAt, ...names } = exifFactsOf(metadata.exif);
+		// Whoever cut a picture out has seen to its colours.
+		const camera = analysis.alpha ? 'camera' : cameraKindOf(names, Math.max(upright.widthPx, upright.heightPx));
+		return { ok: true, display, analysis, ...upright, takenAt, camera };
 	} catch (error) {
 		return readFailure(
 			'damaged',

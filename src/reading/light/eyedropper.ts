@@ -8,8 +8,22 @@ const PATCH_SHARE = 1 / 150;
 /** Share of the patch nearest to its median colour that the mean is taken of: a button or a speck does not count. */
 const KEPT_SHARE = 0.6;
 
+/** Bytes from here up in all three channels are burnt out: no colour is left in them (JPEG rounds). */
+const BURNT = 250;
+
+/** A small patch of a picture. */
+export type SeenPatch = {
+	/** Its robust mean colour. */
+	readonly lab: Lab65;
+	/** Share of it that is burnt out in all channels, 0..1. */
+	readonly burntShare: number;
+};
+
 /** The robust mean colour of a small patch around a point of the picture; points outside take the nearest edge. */
-export function patchColour(pixels: Pixels, x: number, y: number): Lab65 {
+export const patchColour = (pixels: Pixels, x: number, y: number): Lab65 => seenPatch(pixels, x, y).lab;
+
+/** The patch around a point, and how much of it is burnt out; points outside take the nearest edge. */
+export function seenPatch(pixels: Pixels, x: number, y: number): SeenPatch {
 	const { widthPx, heightPx, rgb } = pixels;
 	const radius = Math.max(1, Math.round(Math.max(widthPx, heightPx) * PATCH_SHARE));
 	const [column, row] = [
@@ -33,5 +47,14 @@ export function patchColour(pixels: Pixels, x: number, y: number): Lab65 {
 	const kept = points
 		.sort((a, b) => distance(a) - distance(b))
 		.slice(0, Math.max(1, Math.ceil(points.length * KEPT_SHARE)));
-	return [0, 1, 2].map((axis) => kept.reduce((sum, point) => sum + point[axis]!, 0) / kept.length) as unknown as Lab65;
+	const lab = [0, 1, 2].map((axis) => kept.reduce((sum, point) => sum + point[axis]!, 0) / kept.length);
+	return { lab: lab as unknown as Lab65, burntShare: burntShare(bytes) };
+}
+
+function burntShare(bytes: readonly number[]): number {
+	let burnt = 0;
+	for (let at = 0; at < bytes.length; at += 3) {
+		if (bytes[at]! >= BURNT && bytes[at + 1]! >= BURNT && bytes[at + 2]! >= BURNT) burnt++;
+	}
+	return burnt / (bytes.length / 3);
 }

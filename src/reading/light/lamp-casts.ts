@@ -15,9 +15,3 @@ export const alongOf = ({ red, blue }: CastStops): number => red * WARM[0] + blu
 
 /** Stops of magenta (+) or green (-) in a cast: what lies across warm and cold. */
 export const acrossOf = ({ red, blue }: CastStops): number => red * -WARM[1] + blue * WARM[0];
-
-/** The cast of so much warmth and so much magenta. */
-export const castFrom = (along: number, across: number): CastStops => ({
-	red: along * WARM[0] - across * WARM[1],
-	blue: along * WARM[1] + across * WARM[0],
-});

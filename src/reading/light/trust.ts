@@ -1,25 +1,13 @@
 import { linearFromLab } from '../../colour/lab65.ts';
-import type { Light, Trust } from '../../wardrobe/words/reading.ts';
-import type { PhotoQuality } from '../photo-quality.ts';
+import type { Light } from '../../wardrobe/words/light.ts';
+import type { PhotoQuality, Trust } from '../../wardrobe/words/reading.ts';
 import { acrossOf, alongOf, type CastStops, stopsOf } from './lamp-casts.ts';
-
-/**
- * Error of a good photo by what its light is known from, CIEDE2000: about four photos in five lie below it, on synthesised charts and rendered
- * cloth of known colour (tests/photo/trust.test.ts).
- */
-const ERROR_BY_LIGHT: Readonly<Record<Light['source'], number>> = {
-	'by-hand': 6,
-	'neutral-pointed': 4.4,
-	'neutral-found': 4.7,
-	group: 5.5,
-	estimate: 7,
-	none: 10.5,
-};
 
 const WORDS_BY_LIGHT: Readonly<Record<Light['source'], string>> = {
 	'by-hand': 'its light was set by hand',
 	'neutral-pointed': 'corrected by the neutral you pointed at',
 	'neutral-found': 'corrected by a white or grey found in the picture',
+	ground: 'corrected by the ground it shares with other photos',
 	group: 'corrected by another picture of the same light',
 	estimate: 'its lamp is only estimated, no white in the picture',
 	none: 'no white in the picture tells its lamp',
@@ -28,7 +16,8 @@ const WORDS_BY_LIGHT: Readonly<Record<Light['source'], string>> = {
 /** One thing that spoils the colour. */
 type Doubt = { readonly error: number; readonly reason: string; readonly advice: string };
 
-const BY_WINDOW = 'Photograph it by a window, beside a sheet of white paper, and point at the paper.';
+const BY_WINDOW =
+	'Photograph it by a window, beside a sheet of white paper and, if you have one, a grey card, and point at both.';
 
 /** Luminance that the brightest hundredth of a well exposed photo has, and the most stops of lack that count. */
 const BRIGHT = 0.7;
@@ -39,10 +28,10 @@ const SMALL_UNDER = 0.03;
 const BLURRED_UNDER = 0.05;
 /** Casts that are worth a word, in stops. */
 const NOTABLE_CAST = 0.3;
-/** Strength under which what lies around is too colourful to tell the lamp. */
-const COLOURFUL_UNDER = 0.2;
+/** Error of a light kept before each had its own, by 17 phone photos without any neutral. */
+const ERROR_OF_OLD = 10;
 
-const isMeasured = ({ source }: Light): boolean => source !== 'none' && source !== 'estimate';
+const isMeasured = ({ strength, source }: Light): boolean => strength === 1 && source !== 'estimate';
 
 function castOf({ cast }: Light): CastStops {
 	if (!cast) return { red: 0, blue: 0 };
@@ -60,17 +49,11 @@ function doubtsOf(light: Light, quality: PhotoQuality): Doubt[] {
 	const green = Math.min(1, Math.abs(acrossOf(castOf(light))));
 	const lack = lackStops(quality);
 	const lamp = alongOf(castOf(light)) > 0 ? 'a warm lamp' : 'a cold light';
-	const lackCost = light.source === 'none' ? 3 : isMeasured(light) ? 0.5 : 0.6;
-	const isColourful = light.source === 'estimate' && light.strength > 0 && light.strength < COLOURFUL_UNDER;
+	const lackCost = isMeasured(light) ? 0.5 : 3;
 	return [
 		{ error: lack * lackCost, reason: lack > 0.5 ? 'underexposed' : '', advice: 'Photograph it in more light.' },
 		{ error: warmth * 0.7, reason: warmth > NOTABLE_CAST ? lamp : '', advice: BY_WINDOW },
 		{ error: green * 1.5, reason: green > NOTABLE_CAST ? 'a greenish or pinkish light' : '', advice: BY_WINDOW },
-		{
-			error: isColourful ? 0.8 : 0,
-			reason: isColourful ? 'what lies around it is coloured itself' : '',
-			advice: BY_WINDOW,
-		},
 		{
 			error: quality.clippedShare > BURNT_FROM ? 3 : 0,
 			reason: quality.clippedShare > BURNT_FROM ? 'partly burnt out, or more vivid than a photo can hold' : '',
@@ -98,7 +81,7 @@ export function trustOf(light: Light, quality: PhotoQuality): Trust {
 	const told = doubts.filter(({ reason }) => reason !== '').sort((a, b) => b.error - a.error);
 	const worst = told[0];
 	return {
-		error: Math.round(10 * doubts.reduce((sum, { error }) => sum + error, ERROR_BY_LIGHT[light.source])) / 10,
+		error: Math.round(10 * doubts.reduce((sum, { error }) => sum + error, light.error ?? ERROR_OF_OLD)) / 10,
 		reasons: [WORDS_BY_LIGHT[light.source], ...told.map(({ reason }) => reason)],
 		advice: !isMeasured(light) ? BY_WINDOW : worst && worst.error >= 1 ? worst.advice : null,
 	};

@@ -5,6 +5,7 @@ import { knownIn } from '../../app/found-or-refused.ts';
 import type { Services } from '../../app/services.ts';
 import { mediaTypeOf } from '../../store/photo-files.ts';
 import type { DerivedName, PhotoRecord } from '../../store/store.ts';
+import { CAMERA_KINDS } from '../../wardrobe/words/light.ts';
 import type { Correction } from '../../wardrobe/words/reading.ts';
 import { exact, oneOf } from '../schemas/basics.ts';
 import { photoId } from '../schemas/garment.ts';
@@ -12,13 +13,21 @@ import { photoId } from '../schemas/garment.ts';
 const byPhoto = Type.Object({ id: photoId });
 type ByPhoto = { Params: { id: string } };
 
+const neutralPoint = Type.Object(
+	{
+		x: Type.Number({ minimum: 0 }),
+		y: Type.Number({ minimum: 0 }),
+		lightness: Type.Optional(Type.Number({ minimum: 20, maximum: 100 })),
+		sure: Type.Optional(Type.Boolean()),
+	},
+	{ additionalProperties: false },
+);
+
 const correctionBody = Type.Partial(
 	exact({
-		neutral: exact({
-			x: Type.Number({ minimum: 0 }),
-			y: Type.Number({ minimum: 0 }),
-			lightness: Type.Number({ minimum: 20, maximum: 100 }),
-		}),
+		neutrals: Type.Array(neutralPoint, { maxItems: 2 }),
+		neutral: neutralPoint,
+		camera: oneOf(CAMERA_KINDS),
 		byHand: exact({
 			warmer: Type.Number({ minimum: -10, maximum: 10 }),
 			lighter: Type.Number({ minimum: -10, maximum: 10 }),
@@ -129,7 +138,7 @@ export function photoRoutes(app: FastifyInstance, services: Services): void {
 				(await store.photos.originalPath(photo.id)) ?? (await store.photos.original(photo.id)),
 				{
 					correction: photo.correction,
-					groupCast: await services.groupCast(photo),
+					sharedLight: await services.sharedLight(photo),
 					at: [{ x: request.query.x, y: request.query.y }],
 				},
 			);

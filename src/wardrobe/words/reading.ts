@@ -1,5 +1,6 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import type { Kind } from './kind.ts';
+import type { CameraKind, Light } from './light.ts';
 import type { Slot } from './slot.ts';
 
 /** One colour of a photo or garment. */
@@ -31,20 +32,6 @@ export type Pattern = {
 	readonly periodPx?: number;
 };
 
-/** Where the light correction came from, strongest first. */
-export const LIGHT_SOURCES = ['by-hand', 'neutral-pointed', 'neutral-found', 'group', 'estimate', 'none'] as const;
-
-/** The light the photo was taken in, and what was done about it. */
-export type Light = {
-	readonly source: (typeof LIGHT_SOURCES)[number];
-	/** Colour that a neutral surface has in the uncorrected photo (L = 100 scale of the brightest white), or null if unknown. */
-	readonly cast: Lab65 | null;
-	/** How much of the estimated cast was taken out, 0..1. */
-	readonly strength: number;
-	/** One sentence in plain words. */
-	readonly reason: string;
-};
-
 /** How far a reading can be believed. */
 export type Trust = {
 	/** Expected error of a swatch, CIEDE2000 units; covers the true error about 80 % of the time. */
@@ -53,6 +40,28 @@ export type Trust = {
 	readonly reasons: readonly string[];
 	/** What would help most, or null when nothing needs doing. */
 	readonly advice: string | null;
+};
+
+/** What of a photo, besides its lamp, can spoil the colour of the clothes in it. */
+export type PhotoQuality = {
+	/** Clothes as a share of the frame, 0..1. */
+	readonly clothesShare: number;
+	/** Share of the clothes' pixels clipped in at least one channel: burnt out, or a colour beyond what the file can hold. */
+	readonly clippedShare: number;
+	/** Encoded luminance 0..1 that the brightest hundredth of the frame reaches: low = underexposed. */
+	readonly brightest: number;
+	/** Step between neighbours that one pixel in two hundred exceeds, as a share of the range: low for a blurred picture. */
+	readonly sharpness: number;
+};
+
+/** What is made of a point that the user calls neutral. */
+export type NeutralJudgement = {
+	/** Taken; taken for now, with a question; or not taken. */
+	readonly answer: 'taken' | 'asked' | 'refused';
+	/** What it was taken for; null where it was refused. */
+	readonly kind: 'white' | 'grey' | null;
+	/** Why, in plain words, and what to do where it was not simply taken. */
+	readonly sentence: string;
 };
 
 /** What the photo pipeline says of one photo. Deterministic: same bytes and correction, same reading. */
@@ -68,7 +77,13 @@ export type Reading = {
 	/** Pattern of each slot seen (for style profiles); the whole clothing's when only one slot is seen. */
 	readonly patternBySlot: Readonly<Partial<Record<Slot, Pattern>>>;
 	readonly light: Light;
+	/** What the photo by itself says of its light, before a group, a ground or the hand; absent in older readings. */
+	readonly ownLight?: Light;
 	readonly trust: Trust;
+	/** What of the photo, besides its light, can spoil the colours; absent in older readings. */
+	readonly quality?: PhotoQuality;
+	/** What was made of each neutral the user pointed at, in their order; absent where none was. */
+	readonly neutrals?: readonly NeutralJudgement[];
 	/** Median colour of what is neither clothes nor person, uncorrected: the bed or floor; null for a scene or where nothing of it is seen. */
 	readonly background: Lab65 | null;
 	/** Upright picture size in pixels. */
@@ -78,10 +93,24 @@ export type Reading = {
 	readonly takenAt: string | null;
 };
 
+/** A point that the user calls neutral: pixels of the upright picture. */
+export type NeutralPoint = {
+	readonly x: number;
+	readonly y: number;
+	/** CIELAB lightness it has in truth (95 = white paper); without it, decided by how bright it is in the picture. */
+	readonly lightness?: number;
+	/** The user was asked about it, saw before and after, and said yes. */
+	readonly sure?: boolean;
+};
+
 /** What the user told the program about one photo. All optional; removing an entry undoes it. */
 export type Correction = {
-	/** A point that is neutral in truth: pixels of the upright picture and its CIELAB lightness (95 = white paper). */
-	readonly neutral?: { readonly x: number; readonly y: number; readonly lightness: number };
+	/** Points that are neutral in truth: white paper, a grey card, or best one of each. */
+	readonly neutrals?: readonly NeutralPoint[];
+	/** The one neutral of a correction made before there could be two; read as a list of one. */
+	readonly neutral?: NeutralPoint;
+	/** What took the picture, where the file itself does not say it or says it wrongly. */
+	readonly camera?: CameraKind;
 	/** Steps by hand: warmer (+) / cooler (-) and lighter (+) / darker (-), each -10..10. */
 	readonly byHand?: { readonly warmer: number; readonly lighter: number };
 	/** Name of the "same light" group this photo was put in; photos of one group share one correction. */
@@ -89,6 +118,10 @@ export type Correction = {
 	/** True where a corrected mask is kept with the photo; it wins over the parser's outline. */
 	readonly mask?: boolean;
 };
+
+/** The neutrals of a correction, whichever way they are kept. */
+export const neutralsOf = ({ neutrals, neutral }: Correction): readonly NeutralPoint[] =>
+	neutrals ?? (neutral ? [neutral] : []);
 
 /** The colours and pattern of a garment, wish or candidate, as the judgements need them. */
 export type Appearance = {

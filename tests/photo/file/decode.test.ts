@@ -85,6 +85,13 @@ describe('decoding', () => {
 		expect((await decoded(await plainPng(10, 10, '#123456'))).display.alpha).toBeNull();
 	});
 
+	it('tells a camera from a phone by maker and model', async () => {
+		const by = async (Make: string, Model: string) =>
+			(await decoded(await teals().withExif({ IFD0: { Make, Model } }).jpeg().toBuffer())).camera;
+		expect(await by('Canon', 'Canon EOS 6D')).toBe('camera');
+		expect(await by('Apple', 'iPhone 13')).toBe('phone');
+	});
+
 	it('keeps the date of the photo and nothing else of its EXIF', async () => {
 		const bytes = await teals()
 			.withExif({

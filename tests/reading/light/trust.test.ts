@@ -10,21 +10,26 @@ import { chartPhotos, clothPhotos, meanOf } from '../../support/known-photos.ts'
 type Known = { readonly stated: number; readonly error: number };
 
 const pointedAt = (neutral: { x: number; y: number; lab: readonly number[] }): Correction => ({
-	neutral: { x: neutral.x, y: neutral.y, lightness: neutral.lab[0]! },
+	neutrals: [{ x: neutral.x, y: neutral.y, lightness: neutral.lab[0]! }],
 });
 
-/** Charts without and with a pointed neutral, cloth by itself and with a pointed neutral: stated and true error of each. */
+/**
+ * Charts without and with a pointed neutral, cloth by itself and with a pointed neutral: stated and true error of each. Synthesised, so the
+ * errors are smaller than those of real photos, for which tests/standards/real-charts.test.ts holds the stated ones to account.
+ */
 async function knownErrors(): Promise<Known[]> {
 	const charts = [false, true].map(async (isPointed) =>
 		(await chartPhotos(!isPointed)).map(({ pixels, labels, patches, neutral }) => {
-			const { light, correct } = lightOf(pixels, labels, isPointed ? pointedAt(neutral) : {}, null);
+			const picture = { pixels, labels, camera: 'camera' as const, cloth: [] };
+			const { light, correct } = lightOf(picture, isPointed ? pointedAt(neutral) : {}, null);
 			const stated = trustOf(light, photoQuality(pixels, null)).error;
 			return { stated, error: meanOf(patches.map(({ seen, truth }) => deltaE2000(correct(seen), truth))) };
 		}),
 	);
 	const cloths = (await clothPhotos()).flatMap((photo) =>
 		[{}, ...(photo.neutral ? [pointedAt(photo.neutral)] : [])].map((correction) => {
-			const { light, correct } = lightOf(photo.pixels, photo.labels, correction, null);
+			const { pixels, labels, swatches } = photo;
+			const { light, correct } = lightOf({ pixels, labels, camera: 'camera', cloth: swatches }, correction, null);
 			const stated = trustOf(light, photoQuality(photo.pixels, photo.labels)).error;
 			return { stated, error: mainColourError(photo, correct) };
 		}),
@@ -55,10 +60,8 @@ beforeAll(async () => {
 }, 120_000);
 
 describe('the error that a reading states', () => {
-	it('covers the true one in 75 to 90 % of photos of known colour', () => {
-		const covered = meanOf(known.map(({ stated, error }) => (error <= stated ? 1 : 0)));
-		expect(covered).toBeGreaterThanOrEqual(0.75);
-		expect(covered).toBeLessThanOrEqual(0.9);
+	it('covers the true one in at least 75 % of synthesised photos', () => {
+		expect(meanOf(known.map(({ stated, error }) => (error <= stated ? 1 : 0)))).toBeGreaterThanOrEqual(0.75);
 	});
 
 	it('grows with the true one', () => {
@@ -70,8 +73,8 @@ describe('the error that a reading states', () => {
 	});
 
 	const good = { clothesShare: 0.4, clippedShare: 0, brightest: 0.9, sharpness: 0.2 };
-	const found = { source: 'neutral-found', cast: null, strength: 1, reason: '' } as const;
-	const unknown = { source: 'none', cast: null, strength: 0, reason: '' } as const;
+	const found = { source: 'neutral-found', cast: null, strength: 1, reason: '', error: 8.9 } as const;
+	const unknown = { source: 'none', cast: null, strength: 0, reason: '', error: 10 } as const;
 
 	it('is larger for every spoiled photo than for a good one, and says why in words', () => {
 		const { error } = trustOf(found, good);

@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react';
 import type { PhotoRecord } from '../../../src/store/store.ts';
-import type { Correction } from '../../../src/wardrobe/words/reading.ts';
+import { type Correction, neutralsOf } from '../../../src/wardrobe/words/reading.ts';
 import { useChange } from '../api/change.ts';
 import { usePicture } from '../api/pictures.ts';
 import { request } from '../api/request.ts';
@@ -22,7 +22,7 @@ export function LightTools({ photo }: { photo: PhotoRecord }) {
 	const surface = useRef<HTMLImageElement>(null);
 	const address = usePicture(photo.id, 'display');
 	const [lightness, setLightness] = useState<(typeof NEUTRALS)[number]['value']>('95');
-	const { mask: _kept, ...own } = correction;
+	const { mask: _kept, neutral: _older, ...own } = correction;
 	const save = useChange((next: Omit<Correction, 'mask'>) =>
 		request<PhotoRecord>('PUT', `/api/photos/${photo.id}/correction`, next),
 	);
@@ -32,9 +32,9 @@ export function LightTools({ photo }: { photo: PhotoRecord }) {
 	const onTap = ({ x, y }: Point) =>
 		save.run({
 			...own,
-			neutral: { x: Math.floor(x * width), y: Math.floor(y * height), lightness: Number(lightness) },
+			neutrals: [{ x: Math.floor(x * width), y: Math.floor(y * height), lightness: Number(lightness) }],
 		});
-	const marks = correction.neutral ? [{ x: correction.neutral.x / width, y: correction.neutral.y / height }] : [];
+	const marks = neutralsOf(correction).map(({ x, y }) => ({ x: x / width, y: y / height }));
 	const hand = (key: 'warmer' | 'lighter', less: string, more: string) => (
 		<Field label={`${less} – ${more}: ${byHand[key]}`}>
 			{(ids) => (

@@ -3,17 +3,8 @@ import { type Lab65, linearFromLab } from '../../colour/lab65.ts';
 import { BACKGROUND, type LabelMap, type Pixels } from '../pixels.ts';
 import { type EvenRegion, evenRegions } from './even-regions.ts';
 import { acrossOf, alongOf, type CastStops, stopsOf } from './lamp-casts.ts';
-import type { LampEstimate } from './lamp-estimate.ts';
-
-/** A neutral surface found in the picture. */
-export type FoundNeutral = {
-	readonly kind: 'white-sheet' | 'grey-card';
-	/** Its colour in the photo, uncorrected. */
-	readonly seen: Lab65;
-	/** Middle of it, pixels of the picture. */
-	readonly x: number;
-	readonly y: number;
-};
+import type { TellingNeutrals } from './light-error.ts';
+import { CARD_LIGHTNESS, PAPER_LIGHTNESS } from './neutral-guard.ts';
 
 /**
  * What a sheet or card laid beside a garment looks like: whole in the frame, even, with straight sides, its longer side 1.25 to 1.7 times the
@@ -27,12 +18,15 @@ const AREA_SHARE: readonly [number, number] = [0.008, 0.25];
 const ANOTHER_WITHIN = 6;
 /** A white sheet is lighter than this, and than all but a hundredth of the other background; a grey card lies between the other two. */
 const WHITE_FROM_L = 58;
-const GREY_L: readonly [number, number] = [25, 62];
+const GREY_L: readonly [number, number] = [25, 76];
 const BRIGHTER_SHARE = 0.01;
-/** Casts that lamps give, in stops: coloured paper lies outside. A grey card must also agree with the rest of the background. */
-const LARGEST_WARMTH = 1.8;
+/** Casts that lamps give, in stops: coloured paper lies outside. A grey card must look greyer: phones balance most of a lamp out. */
+const LARGEST_WARMTH = 1.75;
 const LARGEST_GREEN = 0.22;
-const CARD_AGREES_WITHIN = 0.35;
+const CARD_WARMTH = 0.5;
+/** A card beside a sheet has the sheet's cast, and is darker than it by so much in CIELAB lightness. */
+const CARD_AGREES_WITHIN = 0.2;
+const CARD_DARKER_BY = 10;
 
 const castOf = (lab: Lab65): CastStops => {
 	const [r, g, b] = linearFromLab(lab).map((channel) => Math.max(channel, 1e-4)) as [number, number, number];
@@ -70,11 +64,24 @@ const encodedGreen = (lab: Lab65): number => {
 	return green <= 0.0031308 ? 12.92 * green : 1.055 * green ** (1 / 2.4) - 0.055;
 };
 
+/** The only one of these, or null where there is none or more than one: two alike are tiles or planks. */
+const only = (regions: readonly EvenRegion[]): EvenRegion | null => (regions.length === 1 ? regions[0]! : null);
+
+/** Whether a region can be a grey card: on its own nearly grey, beside a white sheet of the sheet's cast and darker. */
+function isCard({ lab }: EvenRegion, white: EvenRegion | null): boolean {
+	if (lab[0] < GREY_L[0] || lab[0] > GREY_L[1]) return false;
+	const cast = castOf(lab);
+	if (!white) return Math.abs(alongOf(cast)) <= CARD_WARMTH;
+	const other = castOf(white.lab);
+	const apart = Math.hypot(cast.red - other.red, cast.blue - other.blue);
+	return apart <= CARD_AGREES_WITHIN && lab[0] <= white.lab[0] - CARD_DARKER_BY;
+}
+
 /**
- * A white sheet or a grey card that lies in the background, or null where it is not certain: nothing of the shape, more than one, a colour
- * that no lamp gives, or something brighter beside it. `estimate` is what the rest of the background says of the lamp.
+ * A white sheet and a grey card that lie in the background, as far as they are certain: the shape, alone of its kind, a colour that lamps give,
+ * nothing brighter beside the sheet. Null where neither is. A card is taken for the usual one of L* 50.
  */
-export function foundNeutral(pixels: Pixels, labels: LabelMap, estimate: LampEstimate | null): FoundNeutral | null {
+export function foundNeutrals(pixels: Pixels, labels: LabelMap): TellingNeutrals | null {
 	const regions = evenRegions(pixels, labels);
 	const sheets = regions.filter((region) => isSheetShaped(region) && isLampCast(castOf(region.lab)));
 	const alone = sheets.filter(
@@ -84,15 +91,15 @@ export function foundNeutral(pixels: Pixels, labels: LabelMap, estimate: LampEst
 					other !== sheet && other.areaShare > sheet.areaShare / 4 && deltaE2000(other.lab, sheet.lab) < ANOTHER_WITHIN,
 			),
 	);
-	const white = alone.filter(
+	const whites = alone.filter(
 		(sheet) => sheet.lab[0] >= WHITE_FROM_L && shareBrighter(pixels, labels, sheet) <= BRIGHTER_SHARE,
 	);
-	if (white.length === 1) return { kind: 'white-sheet', seen: white[0]!.lab, x: white[0]!.x, y: white[0]!.y };
-	if (white.length > 1 || !estimate) return null;
-	const grey = alone.filter(({ lab }) => {
-		const cast = castOf(lab);
-		const apart = Math.hypot(cast.red - estimate.likely.red, cast.blue - estimate.likely.blue);
-		return lab[0] >= GREY_L[0] && lab[0] <= GREY_L[1] && apart <= CARD_AGREES_WITHIN;
-	});
-	return grey.length === 1 ? { kind: 'grey-card', seen: grey[0]!.lab, x: grey[0]!.x, y: grey[0]!.y } : null;
+	if (whites.length > 1) return null;
+	const white = only(whites);
+	const grey = only(alone.filter((sheet) => sheet !== white && isCard(sheet, white)));
+	if (!white && !grey) return null;
+	return {
+		white: white && { kind: 'white', seen: white.lab, lightness: PAPER_LIGHTNESS },
+		grey: grey && { kind: 'grey', seen: grey.lab, lightness: CARD_LIGHTNESS },
+	};
 }

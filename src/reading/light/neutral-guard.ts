@@ -1,0 +1,137 @@
+import { type Lab65, linearFromLab, xyzFromLab } from '../../colour/lab65.ts';
+import type { CameraKind, SeenNeutral } from '../../wardrobe/words/light.ts';
+import type { NeutralJudgement, NeutralPoint } from '../../wardrobe/words/reading.ts';
+import type { SeenPatch } from './eyedropper.ts';
+import { type FrameLight, shareBrighter } from './frame-light.ts';
+import { acrossOf, alongOf, stopsOf } from './lamp-casts.ts';
+import { trueLuminance } from './light-model.ts';
+import { contrastStops, modelFromNeutrals } from './neutral-model.ts';
+
+/** What a neutral is judged against. */
+export type Beside = {
+	readonly frame: FrameLight;
+	readonly camera: CameraKind;
+	/** Colours of the cloth in the photo, uncorrected; empty for a scene. */
+	readonly cloth: readonly { readonly lab: Lab65; readonly share: number }[];
+};
+
+export type JudgedNeutral = NeutralJudgement & { readonly neutral: SeenNeutral | null };
+
+/** White paper, and the grey card that photographers use (18 % reflectance); common practice, no source. */
+export const PAPER_LIGHTNESS = 95;
+export const CARD_LIGHTNESS = 50;
+/** What is this light in truth is treated as white. Measured: on 8 phone photos of a chart L* 81 does better as a grey, L* 96 as a white. */
+const WHITE_FROM = 88;
+
+/**
+ * Casts, in stops. In 12 photos of a chart by phones and cameras white and greys lay within -0.5 to 0.2 along warm and cold and within 0.36 across;
+ * our renders under a bulb reach 1.6. Beyond `refuse` no lamp makes white paper look so; beyond `ask` it may be a coloured thing.
+ */
+const REFUSE = { warm: 1.75, cold: -1.1, across: 0.6 };
+const ASK = { warm: 0.8, cold: -0.55, across: 0.4 };
+/** CIELAB lightness in the photo under which white, and anything, is too dark to tell a light. */
+const DARKEST_WHITE = 35;
+const DARKEST = 15;
+/** A white that a larger share of the picture outshines by a quarter is doubtful (a window may fill a tenth); not told as white, it is a grey from the smaller share on. */
+const BRIGHTER_SHARE = { asked: 0.25, grey: 0.08 };
+const BRIGHTER_FACTOR = 1.25;
+/** Stops over its surround from which a bright thing is rather a window or a lamp: paper on a black floor has 4.5, chart photos have 0.1 to 3.6. */
+const WINDOW_STOPS = 4.5;
+/** Share of the patch burnt out from which its colour is lost. */
+const BURNT_SHARE = 0.6;
+/** Cloth that comes out lighter than a perfect white by this factor cannot be, or is doubtful; and the share of it that must. */
+const BEYOND = { refuse: 1.3, ask: 1.12, share: 0.15 };
+
+const POINT_ELSEWHERE = 'Point at white paper or a grey card that lies in the light of the cloth.';
+
+function castOf(seen: Lab65): { along: number; across: number } {
+	const [r, g, b] = linearFromLab(seen).map((channel) => Math.max(channel, 1e-4)) as [number, number, number];
+	const cast = stopsOf(r, g, b);
+	return { along: alongOf(cast), across: acrossOf(cast) };
+}
+
+const hueWord = ({ along, across }: { along: number; across: number }): string =>
+	Math.abs(across) > Math.abs(along) / 2 ? (across > 0 ? 'pink' : 'green') : along > 0 ? 'orange or yellow' : 'blue';
+
+const isBeyond = ({ along, across }: { along: number; across: number }, limit: typeof ASK): boolean =>
+	along > limit.warm || along < limit.cold || Math.abs(across) > limit.across;
+
+/** How much lighter than a perfect white the lightest cloth that counts would come out. */
+function clothBeyondWhite(neutral: SeenNeutral, { camera, cloth, frame }: Beside): number {
+	const isWhite = neutral.kind === 'white';
+	const model = modelFromNeutrals(
+		{ white: isWhite ? neutral : null, grey: isWhite ? null : neutral },
+		camera,
+		frame.surround,
+	);
+	const out = cloth
+		.filter(({ share }) => share >= BEYOND.share)
+		.map(({ lab }) => {
+			const Y = xyzFromLab(lab)[1];
+			// Near its end a pressed curve runs away, so for a white the plain ratio judges.
+			return isWhite ? (model.gain * Y) / model.full : trueLuminance(model, Y);
+		});
+	return Math.max(0, ...out);
+}
+
+const refused = (sentence: string): JudgedNeutral => ({
+	answer: 'refused',
+	kind: null,
+	sentence: `${sentence} It was not used. ${POINT_ELSEWHERE}`,
+	neutral: null,
+});
+
+/** What is wrong with taking this for the neutral, the weightiest first: [refuse it, why]. */
+function faultsOf(neutral: SeenNeutral, { burntShare }: SeenPatch, beside: Beside): [boolean, string][] {
+	const { seen, kind } = neutral;
+	const cast = castOf(seen);
+	const faults: [boolean, string][] = [];
+	if (seen[0] < (kind === 'white' ? DARKEST_WHITE : DARKEST)) {
+		faults.push([true, 'What you pointed at is too dark in the picture to tell its light.']);
+	}
+	if (isBeyond(cast, ASK)) {
+		const refuse = isBeyond(cast, REFUSE);
+		const more = refuse ? ', more than any lamp makes white or grey look' : '';
+		faults.push([refuse, `What you pointed at looks ${hueWord(cast)}${more}.`]);
+	}
+	const { surround } = beside.frame;
+	const stops = surround === null ? 0 : contrastStops(neutral, surround);
+	if (burntShare >= BURNT_SHARE || stops > WINDOW_STOPS) {
+		const isBoth = burntShare >= BURNT_SHARE && stops > WINDOW_STOPS;
+		const what = isBoth ? 'is burnt out and far brighter than all around, as a window or lamp is' : null;
+		const one = burntShare >= BURNT_SHARE ? 'is burnt out' : 'is far brighter than all around, as a window or lamp is';
+		faults.push([isBoth, `What you pointed at ${what ?? one}.`]);
+	}
+	const beyond = clothBeyondWhite(neutral, beside);
+	if (beyond > BEYOND.ask) {
+		faults.push([beyond > BEYOND.refuse, 'With that as the neutral, the cloth would come out lighter than white.']);
+	}
+	if (kind === 'white' && shareBrighter(beside.frame, xyzFromLab(seen)[1], BRIGHTER_FACTOR) > BRIGHTER_SHARE.asked) {
+		faults.push([false, 'Much of the picture is brighter than what you pointed at.']);
+	}
+	return faults.sort((one, other) => Number(other[0]) - Number(one[0]));
+}
+
+const NAMES = { white: 'white paper', grey: 'a grey card' } as const;
+
+/**
+ * Whether what the user pointed at can be taken for a neutral, as which, and why. What is coloured, dark, burnt out, a window or a lamp, or would
+ * push cloth beyond white is refused, or taken with a question that the user can answer (`sure`).
+ */
+export function judgedNeutral(point: NeutralPoint, patch: SeenPatch, beside: Beside): JudgedNeutral {
+	const isBright = shareBrighter(beside.frame, xyzFromLab(patch.lab)[1], BRIGHTER_FACTOR) <= BRIGHTER_SHARE.grey;
+	const lightness = point.lightness ?? (isBright ? PAPER_LIGHTNESS : CARD_LIGHTNESS);
+	const kind = lightness >= WHITE_FROM ? 'white' : 'grey';
+	const neutral: SeenNeutral = { kind, seen: patch.lab, lightness };
+	const fault = faultsOf(neutral, patch, beside)[0];
+	if (fault?.[0]) return refused(fault[1]);
+	const why =
+		point.lightness !== undefined
+			? ''
+			: kind === 'white'
+				? ', since next to nothing in the picture is brighter'
+				: ', since much of the picture is brighter';
+	const taken = `Taken for ${NAMES[kind]} (L* ${Math.round(lightness)})${why}.`;
+	if (!fault || point.sure) return { answer: 'taken', kind, sentence: taken, neutral };
+	return { answer: 'asked', kind, sentence: `${fault[1]} ${taken} Look at before and after: is it right?`, neutral };
+}

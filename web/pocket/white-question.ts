@@ -1,0 +1,52 @@
+import { correctedPicture } from '../../src/reading/light/corrected-picture.ts';
+import { lightOf } from '../../src/reading/light/light.ts';
+import type { LightModel } from '../../src/wardrobe/words/light.ts';
+import type { NeutralJudgement, NeutralPoint } from '../../src/wardrobe/words/reading.ts';
+import { element } from './element.ts';
+import type { PhotoInHand } from './reading-in-hand.ts';
+
+/** Longest side of the two small pictures. */
+const SHOWN_SIDE = 160;
+
+/** What is made of the white that was tapped, by the same rule as at home, before any piece is marked; and how it would change the picture. */
+export function whiteInHand(
+	{ pixels, camera }: PhotoInHand,
+	point: NeutralPoint,
+): NeutralJudgement & { readonly model: LightModel | null } {
+	const { light, neutrals } = lightOf({ pixels, labels: null, camera, cloth: [] }, { neutrals: [point] }, null);
+	return { ...neutrals![0]!, model: light.model ?? null };
+}
+
+function smallPicture(source: HTMLCanvasElement, model: LightModel | null, words: string): HTMLElement {
+	const canvas = document.createElement('canvas');
+	const scale = Math.min(1, SHOWN_SIDE / Math.max(source.width, source.height));
+	canvas.width = Math.max(1, Math.round(source.width * scale));
+	canvas.height = Math.max(1, Math.round(source.height * scale));
+	const context = canvas.getContext('2d', { willReadFrequently: true })!;
+	context.drawImage(source, 0, 0, canvas.width, canvas.height);
+	if (model) {
+		const { data, width, height } = context.getImageData(0, 0, canvas.width, canvas.height);
+		context.putImageData(new ImageData(correctedPicture(data, model), width, height), 0, 0);
+	}
+	return element('figure', {}, canvas, element('figcaption', {}, words));
+}
+
+/** The question whether the tapped thing is truly white, with the picture before and after; `answered` hears the answer. */
+export function whiteQuestion(
+	source: HTMLCanvasElement,
+	{ sentence, model }: { readonly sentence: string; readonly model: LightModel | null },
+	answered: (isWhite: boolean) => void,
+): HTMLElement {
+	const button = (words: string, isWhite: boolean) => {
+		const made = element('button', { type: 'button' }, words);
+		made.addEventListener('click', () => answered(isWhite));
+		return made;
+	};
+	return element(
+		'div',
+		{ class: 'question' },
+		element('p', {}, sentence),
+		element('div', { class: 'row' }, smallPicture(source, null, 'before'), smallPicture(source, model, 'after')),
+		element('p', { class: 'row' }, button('Yes, it is white', true), button('No, take it back', false)),
+	);
+}
