@@ -20,12 +20,15 @@ export type ErrorCode = keyof typeof ERRORS;
 export class UserError extends Error {
 	readonly code: ErrorCode;
 	readonly status: number;
+	/** When to come back, in seconds, for what is refused only now. */
+	readonly retryAfterS: number | undefined;
 
-	constructor(code: ErrorCode, message: string) {
+	constructor(code: ErrorCode, message: string, { retryAfterS }: { readonly retryAfterS?: number } = {}) {
 		super(message);
 		this.name = 'UserError';
 		this.code = code;
 		this.status = ERRORS[code];
+		this.retryAfterS = retryAfterS;
 	}
 }
 

@@ -8,7 +8,9 @@ import Fastify, { type FastifyError, type FastifyInstance, type onRouteHookHandl
 import { UserError } from '../app/errors.ts';
 import type { Services } from '../app/services.ts';
 import { MAX_PHOTO_BYTES } from '../photo/file/limits.ts';
-import { refuseForeignRequests } from './local-only.ts';
+import { BODY_LIMITS } from './body-limits.ts';
+import { refuseForeignHosts } from './local-only.ts';
+import { refuseForeignPages } from './own-page-only.ts';
 import { backupRoutes } from './routes/backup.ts';
 import { candidateRoutes } from './routes/candidates.ts';
 import { decisionRoutes } from './routes/decisions.ts';
@@ -63,8 +65,10 @@ const isFull = (error: unknown): boolean => {
 /** Turns any error into `{error: {code, message}}`; what is not meant for the user is logged and replaced. */
 function answerErrors(app: FastifyInstance): void {
 	app.setErrorHandler((error: FastifyError, request, reply) => {
-		if (error instanceof UserError)
+		if (error instanceof UserError) {
+			if (error.retryAfterS !== undefined) reply.header('retry-after', error.retryAfterS);
 			return reply.code(error.status).send({ error: { code: error.code, message: error.message } });
+		}
 		if (isFull(error)) {
 			const message =
 				'Expected room on the disk to store this; the disk is full. Nothing was changed: free some space and try again.';
@@ -96,7 +100,7 @@ export async function buildApp(
 	const app = Fastify({
 		logger: options.logger ? { level: 'warn' } : false,
 		forceCloseConnections: true,
-		bodyLimit: 8 * 1024 * 1024,
+		bodyLimit: BODY_LIMITS.decision,
 		requestTimeout: 120_000,
 		routerOptions: { maxParamLength: 128 },
 	});
@@ -107,7 +111,8 @@ export async function buildApp(
 	await app.register(helmet, {
 		contentSecurityPolicy,
 		strictTransportSecurity: false,
-		referrerPolicy: { policy: 'no-referrer' },
+		// To ourselves only: by it a browser without Sec-Fetch-Site shows that a picture or a download was asked for by our page.
+		referrerPolicy: { policy: 'same-origin' },
 	});
 	await app.register(rateLimit, { global: false });
 	await app.register(multipart, {
@@ -115,7 +120,8 @@ export async function buildApp(
 	});
 	await app.register(fastifySSE);
 	await app.register(swagger, { openapi: { openapi: '3.1.0', info: { title: 'Dyelot', version: '1' } } });
-	refuseForeignRequests(app, () => services.sharing?.names() ?? []);
+	refuseForeignHosts(app, () => services.sharing?.names() ?? []);
+	refuseForeignPages(app);
 	guardRoutes(app, services.sharing);
 
 	pairingRoutes(app, services);

@@ -7,12 +7,10 @@ const LOOPBACK_NAMES = new Set(['localhost', '127.0.0.1', '[::1]']);
 const nameOf = (host: string): string => host.toLowerCase().replace(/:\d+$/, '');
 
 /**
- * Refuses requests that a foreign page could have caused.
- *
- * A page on the web can point its own name at 127.0.0.1 (DNS rebinding) or post a form to it; both show in the Host and
- * Origin headers, which no page can forge. `extraNames` are the addresses added by sharing on the local network.
+ * Refuses requests under a name that is not this computer's. A page on the web can point its own name at 127.0.0.1 (DNS rebinding); that
+ * shows in the Host header, which no page can forge. `extraNames` are the addresses added by sharing on the local network.
  */
-export function refuseForeignRequests(app: FastifyInstance, extraNames: () => readonly string[]): void {
+export function refuseForeignHosts(app: FastifyInstance, extraNames: () => readonly string[]): void {
 	app.addHook('onRequest', async (request) => {
 		const known = (host: string) => LOOPBACK_NAMES.has(nameOf(host)) || extraNames().includes(nameOf(host));
 		const host = request.headers.host ?? '';
@@ -24,16 +22,6 @@ export function refuseForeignRequests(app: FastifyInstance, extraNames: () => re
 			throw new UserError(
 				'foreign-host',
 				`Expected this computer's own name for the host; received "${host.slice(0, 80)}".`,
-			);
-		}
-		const origin = request.headers.origin;
-		const site = request.headers['sec-fetch-site'];
-		const foreignOrigin = origin !== undefined && !(URL.canParse(origin) && new URL(origin).host === host);
-		const changes = request.method !== 'GET' && request.method !== 'HEAD';
-		if (foreignOrigin || (changes && (site === 'cross-site' || site === 'same-site'))) {
-			throw new UserError(
-				'foreign-origin',
-				`Expected a request from Dyelot's own page; received one from "${(origin ?? site ?? '').slice(0, 80)}".`,
 			);
 		}
 	});

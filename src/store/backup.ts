@@ -25,8 +25,14 @@ async function snapshotDatabase(homePath: string, to: string): Promise<Set<strin
 	try {
 		// One file, no write-ahead log beside it.
 		snapshot.exec('PRAGMA journal_mode = DELETE');
-		const rows = snapshot.prepare('SELECT id FROM photos').all() as { id: string }[];
-		return new Set(rows.map(({ id }) => id));
+		const ids = new Set<string>();
+		snapshot.function('told', (id: unknown) => {
+			ids.add(String(id));
+			return null;
+		});
+		// A prepared statement would wait for the garbage collector, and keep the file open until then.
+		snapshot.exec('SELECT told(id) FROM photos');
+		return ids;
 	} finally {
 		snapshot.close();
 	}
@@ -41,8 +47,8 @@ async function photoPaths(homePath: string, ids: ReadonlySet<string>): Promise<s
 	return [...named, ...(await below(FOUND_FOLDER))].filter((path) => !path.endsWith(PART_ENDING));
 }
 
-/** Puts one file into the archive, hashing it on the way; null where it went between listing and reading (an old outline). */
-async function packFile(pack: tar.Pack, from: string, path: string): Promise<ArchivedFile | null> {
+/** Puts one file into the archive, hashing it on the way, until `signal` ends it; null where it went between listing and reading (an old outline). */
+async function packFile(pack: tar.Pack, from: string, path: string, signal: AbortSignal): Promise<ArchivedFile | null> {
 	let sizeBytes: number;
 	try {
 		sizeBytes = (await stat(from)).size;
@@ -57,7 +63,9 @@ async function packFile(pack: tar.Pack, from: string, path: string): Promise<Arc
 			done(null, chunk);
 		},
 	});
-	await pipeline(createReadStream(from), hashing, pack.entry({ name: path, size: sizeBytes }));
+	// Before the file is opened: an archive that was given up takes no entry.
+	const entry = pack.entry({ name: path, size: sizeBytes });
+	await pipeline(createReadStream(from), hashing, entry, { signal });
 	return { path, sizeBytes, sha256: hash.digest('hex') };
 }
 
@@ -67,17 +75,22 @@ async function packFile(pack: tar.Pack, from: string, path: string): Promise<Arc
  * were added as (their name is their SHA-256); they are in the archive as they are.
  */
 export async function writeBackup(homePath: string, to: NodeJS.WritableStream): Promise<string[]> {
-	const work = await mkdtemp(join(homePath, BACKUP_WORK));
 	const pack = tar.pack();
+	// Packing waits for room to write; where nobody takes the archive any more, it must be told, or its open file waits for ever.
+	const stop = new AbortController();
 	const written = pipeline(pack, to);
+	written.catch(() => stop.abort());
+	let work: string | null = null;
 	const write = async (): Promise<string[]> => {
+		work = await mkdtemp(join(homePath, BACKUP_WORK));
 		const snapshot = join(work, DATABASE_FILE);
 		const ids = await snapshotDatabase(homePath, snapshot);
 		const entry = (name: string, content: unknown) => pack.entry({ name }, JSON.stringify(content));
 		entry(ARCHIVE_HEAD, ARCHIVE_FORMAT);
 		const files: ArchivedFile[] = [];
 		const add = async (from: string, path: string) => {
-			const file = await packFile(pack, from, path);
+			stop.signal.throwIfAborted();
+			const file = await packFile(pack, from, path, stop.signal);
 			if (file) files.push(file);
 		};
 		await add(snapshot, DATABASE_FILE);
@@ -99,6 +112,6 @@ export async function writeBackup(homePath: string, to: NodeJS.WritableStream): 
 		if (packed.status === 'rejected') throw packed.reason;
 		return packed.value;
 	} finally {
-		await rm(work, { recursive: true, force: true });
+		if (work !== null) await rm(work, { recursive: true, force: true });
 	}
 }

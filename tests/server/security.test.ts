@@ -34,6 +34,38 @@ describe('requests from elsewhere', () => {
 		expect(response.statusCode).toBe(403);
 	});
 
+	const firefox = 'Mozilla/5.0 (X11; Linux x86_64; rv:140.0) Gecko/20100101 Firefox/140.0';
+	it.each([
+		['of another site', { 'sec-fetch-site': 'cross-site' }],
+		['of a sister site', { 'sec-fetch-site': 'same-site' }],
+		['with a foreign origin', { origin: 'https://evil.example' }],
+		['with a foreign referer', { referer: 'https://evil.example/page', 'user-agent': firefox }],
+		['of another port', { referer: 'http://localhost:9999/', 'user-agent': firefox }],
+		['of a browser that says nothing', { 'user-agent': firefox }],
+		['of another site that could add our header', { 'sec-fetch-site': 'cross-site', 'x-dyelot': 'page' }],
+	])('that only read are refused, too, where they are %s', async (_, headers) => {
+		for (const url of ['/api/backup', '/api/garments', '/%61pi/garments'])
+			expect((await test.app.inject({ url, headers: { host: 'localhost:4810', ...headers } })).statusCode).toBe(403);
+	});
+
+	it.each([
+		['typed in by a person', { 'sec-fetch-site': 'none', 'user-agent': firefox }],
+		[
+			'a picture in our page, as a browser without Sec-Fetch-Site asks',
+			{ referer: 'http://localhost:4810/', 'user-agent': firefox },
+		],
+		['a script of our page without any of these', { 'x-dyelot': 'page', 'user-agent': firefox }],
+		['a program, which no site steers', { 'user-agent': 'curl/8.14.1' }],
+	])('that read are answered where they are %s', async (_, headers) => {
+		const answer = await test.app.inject({ url: '/api/garments', headers: { host: 'localhost:4810', ...headers } });
+		expect(answer.statusCode).toBe(200);
+	});
+
+	it('may link to the page, which then asks for itself', async () => {
+		const headers = { host: 'localhost:4810', 'sec-fetch-site': 'cross-site', 'user-agent': firefox };
+		expect((await test.app.inject({ url: '/seasons', headers })).statusCode).toBe(200);
+	});
+
 	it('from the page itself are answered', async () => {
 		const headers = { host: 'localhost:4810', origin: 'http://localhost:4810', 'sec-fetch-site': 'same-origin' };
 		expect((await test.app.inject({ url: '/api/garments', headers })).statusCode).toBe(200);

@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import { UserError } from '../../app/errors.ts';
 import type { Services } from '../../app/services.ts';
+import { BODY_LIMITS } from '../body-limits.ts';
 import { isOnThisComputer, PAIRING_COOKIE } from '../who-may-come-in.ts';
 
 const PAIRING_LIFETIME_S = 30 * 24 * 3600;
@@ -12,6 +13,7 @@ export function pairingRoutes(app: FastifyInstance, { sharing }: Services): void
 	app.post<{ Body: { code: string } }>(
 		'/api/pair',
 		{
+			bodyLimit: BODY_LIMITS.code,
 			schema: { body: Type.Object({ code: Type.String({ maxLength: 40 }) }, { additionalProperties: false }) },
 			config: { rateLimit: { max: 10, timeWindow: '1 minute' } },
 		},

@@ -7,6 +7,7 @@ import { mediaTypeOf } from '../../store/photo-files.ts';
 import type { DerivedName, PhotoRecord } from '../../store/store.ts';
 import { CAMERA_KINDS } from '../../wardrobe/words/light.ts';
 import type { Correction } from '../../wardrobe/words/reading.ts';
+import { BODY_LIMITS } from '../body-limits.ts';
 import { exact, oneOf } from '../schemas/basics.ts';
 import { photoId } from '../schemas/garment.ts';
 
@@ -95,13 +96,20 @@ export function photoRoutes(app: FastifyInstance, services: Services): void {
 	);
 
 	app.addContentTypeParser('image/png', { parseAs: 'buffer' }, (_request, body, done) => done(null, body));
-	app.put<ByPhoto & { Body: Buffer }>('/api/photos/:id/mask', { schema: { params: byPhoto } }, async (request) => {
-		const photo = await known(request.params.id);
-		if (!Buffer.isBuffer(request.body) || request.body.subarray(1, 4).toString('latin1') !== 'PNG') {
-			throw new UserError('bad-request', 'Expected a PNG picture for the corrected outline; received something else.');
-		}
-		return correct(photo.id, { ...photo.correction, mask: true }, request.body);
-	});
+	app.put<ByPhoto & { Body: Buffer }>(
+		'/api/photos/:id/mask',
+		{ bodyLimit: BODY_LIMITS.outline, schema: { params: byPhoto } },
+		async (request) => {
+			const photo = await known(request.params.id);
+			if (!Buffer.isBuffer(request.body) || request.body.subarray(1, 4).toString('latin1') !== 'PNG') {
+				throw new UserError(
+					'bad-request',
+					'Expected a PNG picture for the corrected outline; received something else.',
+				);
+			}
+			return correct(photo.id, { ...photo.correction, mask: true }, request.body);
+		},
+	);
 	app.delete<ByPhoto>('/api/photos/:id/mask', { schema: { params: byPhoto } }, async (request) => {
 		const photo = await known(request.params.id);
 		const { mask: _dropped, ...rest } = photo.correction;

@@ -4,12 +4,10 @@ import { UserError } from '../../app/errors.ts';
 import type { Services } from '../../app/services.ts';
 import { importGarments } from '../../app/tables/import-garments.ts';
 import { importWears } from '../../app/tables/import-wears.ts';
-
-/** A table of 100,000 lines as our own export writes them, twice over in UTF-16. */
-const MAX_TABLE_BYTES = 48 * 1024 * 1024;
+import { BODY_LIMITS } from '../body-limits.ts';
 
 const ofTable = {
-	bodyLimit: MAX_TABLE_BYTES,
+	bodyLimit: BODY_LIMITS.table,
 	schema: { querystring: Type.Object({ preview: Type.Boolean({ default: false }) }) },
 };
 type OfTable = { Body: unknown; Querystring: { preview: boolean } };

@@ -5,6 +5,7 @@ import { takeIn } from '../../app/intake.ts';
 import { type IntakeItem, PURPOSES, type Purpose } from '../../app/intake-item.ts';
 import type { Services } from '../../app/services.ts';
 import { MAX_PHOTO_BYTES } from '../../photo/file/limits.ts';
+import { BODY_LIMITS } from '../body-limits.ts';
 
 const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
 
@@ -39,7 +40,7 @@ async function bytesOf(part: MultipartFile): Promise<Uint8Array | null> {
 export function uploadRoutes(app: FastifyInstance, services: Services): void {
 	app.post(
 		'/api/photos',
-		{ bodyLimit: 4 * 1024 ** 3, schema: { consumes: ['multipart/form-data'] } },
+		{ bodyLimit: BODY_LIMITS.photos, schema: { consumes: ['multipart/form-data'] } },
 		async (request, reply) => {
 			if (!request.isMultipart())
 				throw new UserError('bad-request', 'Expected a form with photos for an upload; received something else.');

@@ -9,6 +9,9 @@ export class RequestProblem extends Error {
 	}
 }
 
+/** Shows the program that its own page asks, in browsers that do not say so themselves. */
+export const OWN_PAGE = { 'x-dyelot': 'page' } as const;
+
 const UNREACHABLE =
 	'Expected an answer from Dyelot on this machine; none came. Is the program still running? Start it again and this page goes on where it was.';
 
@@ -27,10 +30,11 @@ export function problemOfAnswer(status: number, body: unknown): RequestProblem {
 /** Sends one request to the program and returns its JSON. Throws {@link RequestProblem}. */
 export async function request<T>(method: string, path: string, body?: unknown): Promise<T> {
 	const raw = body instanceof Blob || typeof body === 'string';
-	const init: RequestInit = { method };
+	const headers: Record<string, string> = { ...OWN_PAGE };
+	const init: RequestInit = { method, headers };
 	if (body !== undefined) {
 		init.body = raw ? body : JSON.stringify(body);
-		init.headers = { 'content-type': body instanceof Blob ? body.type : raw ? 'text/csv' : 'application/json' };
+		headers['content-type'] = body instanceof Blob ? body.type : raw ? 'text/csv' : 'application/json';
 	}
 	let answer: Response;
 	try {

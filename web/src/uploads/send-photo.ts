@@ -1,5 +1,5 @@
 import type { IntakeItem, Purpose } from '../../../src/app/intake-item.ts';
-import { problemOfAnswer, RequestProblem } from '../api/request.ts';
+import { OWN_PAGE, problemOfAnswer, RequestProblem } from '../api/request.ts';
 
 /**
  * Sends one photo; `onShare` hears how much of it is sent (0..1). XMLHttpRequest, because fetch does not tell that. Rejects
@@ -18,6 +18,7 @@ export function sendPhoto(
 		form.append('photo', file, file.name || 'pasted picture');
 		const sender = new XMLHttpRequest();
 		sender.open('POST', '/api/photos');
+		for (const [name, value] of Object.entries(OWN_PAGE)) sender.setRequestHeader(name, value);
 		sender.responseType = 'json';
 		sender.upload.onprogress = (event) => event.lengthComputable && onShare(event.loaded / event.total);
 		sender.onload = () => {
