@@ -84,5 +84,6 @@ export function trustOf(light: Light, quality: PhotoQuality): Trust {
 		error: Math.round(10 * doubts.reduce((sum, { error }) => sum + error, light.error ?? ERROR_OF_OLD)) / 10,
 		reasons: [WORDS_BY_LIGHT[light.source], ...told.map(({ reason }) => reason)],
 		advice: !isMeasured(light) ? BY_WINDOW : worst && worst.error >= 1 ? worst.advice : null,
+		...(isMeasured(light) ? {} : { untold: true }),
 	};
 }

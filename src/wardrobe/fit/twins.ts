@@ -1,8 +1,8 @@
-import { deltaE2000Of } from '../../colour/delta-e-many.ts';
 import { distanceText } from '../words/distance-text.ts';
 import type { Garment } from '../words/garment.ts';
 import { KINDS } from '../words/kind.ts';
 import { mainSwatch } from '../words/main-colour.ts';
+import { distanceAcrossPhotos } from '../words/photo-distance.ts';
 import type { PatternType } from '../words/reading.ts';
 
 /** What a twin is judged by: a garment, or a candidate with its kind. */
@@ -12,7 +12,7 @@ export type TwinSide = Pick<Garment, 'id' | 'name' | 'kind' | 'swatches' | 'trus
 export type Twin = {
 	readonly garmentA: string;
 	readonly garmentB: string;
-	/** CIEDE2000 of their main colours. */
+	/** CIEDE2000 of their main colours; lightness counts less where the light of one photo is not told. */
 	readonly distance: number;
 	/** Distance up to which the two photos cannot tell them apart. */
 	readonly within: number;
@@ -51,12 +51,14 @@ function relationOf(one: TwinSide, other: TwinSide): { readonly distance: number
 	const b = mainSwatch(other)?.lab;
 	if (!a || !b) return null;
 	const within = Math.max(ALIKE_UP_TO, Math.min(DOUBT_AT_MOST, pairTrust(one, other)));
-	const distance = deltaE2000Of(a[0], a[1], a[2], b[0], b[1], b[2]);
+	const distance = distanceAcrossPhotos(a, b, [one.trust, other.trust]);
 	return distance <= within ? { distance, within } : null;
 }
 
 function twinFrom(one: TwinSide, other: TwinSide, distance: number, within: number): Twin {
-	const sureness = distance <= ALIKE_UP_TO ? 'alike' : 'maybe';
+	// What lightness was left out of is no proof of likeness.
+	const isTold = !one.trust.untold && !other.trust.untold;
+	const sureness = distance <= ALIKE_UP_TO && isTold ? 'alike' : 'maybe';
 	const apart = `${one.name} and ${other.name}, both of the kind ${KINDS[one.kind].label}, are ${distanceText(distance)} apart`;
 	const sentence =
 		sureness === 'alike'

@@ -40,6 +40,8 @@ export type Trust = {
 	readonly reasons: readonly string[];
 	/** What would help most, or null when nothing needs doing. */
 	readonly advice: string | null;
+	/** True where nothing tells the light: then lightness errs most by far, and counts less where two photos are compared. */
+	readonly untold?: boolean;
 };
 
 /** What of a photo, besides its lamp, can spoil the colour of the clothes in it. */

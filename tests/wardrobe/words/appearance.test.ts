@@ -22,15 +22,16 @@ describe('the colours of a garment', () => {
 		expect(appearanceOf(null, [onAPerson]).swatches).toHaveLength(3);
 	});
 
-	it('from two photos are one mix: near colours joined, each photo weighing the same', () => {
+	it('from two photos are one mix: near colours joined, each photo weighing the same in area and by its trust in colour', () => {
 		const front = aReading([aSwatch(RUST, 1, 'top')], { trust: { error: 4, reasons: ['front'], advice: null } });
 		const back = aReading([aSwatch([46, 38, 40], 0.5, 'top'), aSwatch(TEAL, 0.5, 'top')], {
 			trust: { error: 8, reasons: ['back'], advice: 'more light' },
 		});
 		const shirt = appearanceOf('shirt', [front, back]);
 		expect(shirt.swatches.map(({ share }) => share)).toEqual([0.75, 0.25]);
-		expect(shirt.swatches[0]!.lab[0]).toBeCloseTo(45 + 1 / 3, 9);
-		expect(shirt.trust).toEqual({ error: 6, reasons: ['back'], advice: 'more light' });
+		expect(shirt.swatches[0]!.lab[0]).toBeCloseTo(45.2, 9);
+		expect(shirt.trust).toMatchObject({ error: 4.8, advice: null });
+		expect(shirt.trust.reasons).toEqual(['joined from 2 photos in one light, which err alike', 'front']);
 	});
 
 	it('keep at most five, their shares summing to 1', () => {
