@@ -1,3 +1,4 @@
+import { defaultSeason } from '../src/wardrobe/days/season-defaults.ts';
 import { fitOf } from '../src/wardrobe/fit/fit.ts';
 import { styleProfile } from '../src/wardrobe/fit/style.ts';
 import { styleFit } from '../src/wardrobe/fit/style-fit.ts';
@@ -14,7 +15,6 @@ import type { Garment } from '../src/wardrobe/words/garment.ts';
 import type { Palette } from '../src/wardrobe/words/palette-colour.ts';
 import type { Reading } from '../src/wardrobe/words/reading.ts';
 import type { Season } from '../src/wardrobe/words/season.ts';
-import { defaultSeason } from '../src/wardrobe/words/season-defaults.ts';
 import type { SeasonInput } from '../src/wardrobe/words/season-input.ts';
 import { generatedBoard, generatedWardrobe } from './generated-wardrobe.ts';
 import { medianMs, type Row, type Table } from './table.ts';

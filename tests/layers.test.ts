@@ -6,7 +6,7 @@ import { temporaryFolder } from './support/temporary-home.ts';
 
 /** The rooms of a floor, lowest first: a room may import those before it, types included. */
 const floors = {
-	'src/wardrobe/': ['words', 'palette', 'fit', 'pairs', 'pictures', 'gaps', 'line-up', 'wishes', 'season'],
+	'src/wardrobe/': ['words', 'days', 'palette', 'fit', 'pairs', 'pictures', 'gaps', 'line-up', 'wishes', 'season'],
 	'src/': ['colour', 'wardrobe', 'reading', '(store|photo)', 'app', '(server|cli)'],
 } as const;
 

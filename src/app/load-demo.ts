@@ -1,6 +1,6 @@
+import { defaultSeason } from '../wardrobe/days/season-defaults.ts';
 import { derivePalette } from '../wardrobe/palette/palette.ts';
 import type { Season } from '../wardrobe/words/season.ts';
-import { defaultSeason } from '../wardrobe/words/season-defaults.ts';
 import { demoPicture, demoScenario } from './demo-scenario.ts';
 import { takeIn } from './intake.ts';
 import type { Purpose } from './intake-item.ts';

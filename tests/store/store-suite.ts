@@ -1,9 +1,9 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { photoIdOf } from '../../src/store/photo-files.ts';
 import type { Store } from '../../src/store/store.ts';
+import { defaultSeason } from '../../src/wardrobe/days/season-defaults.ts';
 import { EMPTY_PALETTE } from '../../src/wardrobe/words/palette-colour.ts';
 import type { Reading } from '../../src/wardrobe/words/reading.ts';
-import { defaultSeason } from '../../src/wardrobe/words/season-defaults.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 
 export const SUITE_TIME = '2026-03-01T08:00:00.000Z';

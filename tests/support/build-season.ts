@@ -1,17 +1,21 @@
-import { defaultSeason } from '../../src/wardrobe/words/season-defaults.ts';
+import { defaultSeason } from '../../src/wardrobe/days/season-defaults.ts';
 import type { Candidate, SeasonInput } from '../../src/wardrobe/words/season-input.ts';
 import type { Wish } from '../../src/wardrobe/words/wish.ts';
 import { aGarment, aPalette, RUST } from './build-wardrobe.ts';
 
 /** A spring season with oat, ink, rust and teal as palette and nothing else yet. */
 export const aSeasonInput = (changes: Partial<SeasonInput> = {}): SeasonInput => ({
-	season: defaultSeason({
-		id: 'spring',
-		name: 'Spring',
-		startsOn: '2026-03-01',
-		endsOn: '2026-05-31',
-		addedAt: '2026-01-01T00:00:00Z',
-	}),
+	season: {
+		...defaultSeason({
+			id: 'spring',
+			name: 'Spring',
+			startsOn: '2026-03-01',
+			endsOn: '2026-05-31',
+			addedAt: '2026-01-01T00:00:00Z',
+		}),
+		quotas: { top: 10, outer: 4, bottom: 6, full: 3, legwear: 3, shoes: 4, accessory: 3 },
+		targetCount: 33,
+	},
 	palette: aPalette(),
 	inspirations: [],
 	garments: [],

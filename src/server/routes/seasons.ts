@@ -5,10 +5,10 @@ import { UserError } from '../../app/errors.ts';
 import { knownIn } from '../../app/found-or-refused.ts';
 import { loadSeasonInput } from '../../app/load-season.ts';
 import type { Services } from '../../app/services.ts';
+import { defaultSeason } from '../../wardrobe/days/season-defaults.ts';
 import { seasonReport } from '../../wardrobe/season/report.ts';
 import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
-import { defaultSeason } from '../../wardrobe/words/season-defaults.ts';
 import { type ById, byId, exact, isoDate, name, oneOf } from '../schemas/basics.ts';
 import { type SeasonChanges, seasonChanges } from '../schemas/season.ts';
 

@@ -27,6 +27,7 @@ export const garmentFields = {
 	basic: Type.Boolean(),
 	loved: orNull(oneOfNumbers([0, 1, 2, 3] as const)),
 	warmth: orNull(oneOfNumbers([0, 1, 2, 3] as const)),
+	occasions: Type.Array(name, { maxItems: 12 }),
 	condition: oneOf(CONDITIONS),
 	wayOut: orNull(oneOf(WAYS_OUT)),
 	patternByUser: orNull(oneOf(PATTERN_TYPES)),

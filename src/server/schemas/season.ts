@@ -1,10 +1,13 @@
 import { type Static, Type } from 'typebox';
 import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
+import { KIND_NAMES, type Kind, OFFERED_OCCASIONS } from '../../wardrobe/words/kind.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
 import { SLOTS } from '../../wardrobe/words/slot.ts';
-import { exact, isoDate, name, notes, oneOf, oneOfNumbers, orNull } from './basics.ts';
+import { exact, isoDate, name, notes, oneOf, orNull } from './basics.ts';
 
 const share = Type.Number({ minimum: 0, maximum: 1 });
+const celsius = Type.Number({ minimum: -60, maximum: 60 });
+const wears = Type.Integer({ minimum: 1, maximum: 365 });
 const count = Type.Integer({ minimum: 0, maximum: 200 });
 
 export const quotasSchema = exact(
@@ -19,7 +22,18 @@ export const seasonFields = {
 	endsOn: isoDate,
 	targetCount: Type.Integer({ minimum: 1, maximum: 500 }),
 	quotas: quotasSchema,
-	warmthNeed: oneOfNumbers([0, 1, 2, 3] as const),
+	days: exact({
+		coldDay: celsius,
+		warmDay: celsius,
+		washEveryDays: Type.Integer({ minimum: 1, maximum: 60 }),
+		wearsPerWash: Type.Partial(
+			exact(Object.fromEntries(KIND_NAMES.map((kind) => [kind, wears])) as Record<Kind, typeof wears>),
+		),
+		occasions: Type.Array(
+			exact({ name, like: oneOf(OFFERED_OCCASIONS), daysAWeek: Type.Number({ minimum: 0, maximum: 7 }) }),
+			{ maxItems: 6 },
+		),
+	}),
 	weights: exact({ outfits: share, fit: share, loved: share }),
 	baseCount: orNull(Type.Integer({ minimum: 0, maximum: 12 })),
 	colourCount: orNull(Type.Integer({ minimum: 0, maximum: 24 })),

@@ -1,4 +1,5 @@
 import { deltaE2000Of } from '../../colour/delta-e-many.ts';
+import { isInSeason } from '../days/in-season.ts';
 import { fitPercentOf } from '../fit/fit.ts';
 import { type Pairing, slotsWearing } from '../pairs/pairings.ts';
 import { REACH, reachOf } from '../palette/palette-reach.ts';
@@ -135,7 +136,9 @@ export function gapsOf(
 	pieces: readonly MissingPiece[],
 	held = heldGarments(input),
 ): Gap[] {
-	const spare = input.garments.filter((garment) => garment.place === 'stored' && !held.includes(garment));
+	const spare = input.garments.filter(
+		(garment) => garment.place === 'stored' && !held.includes(garment) && isInSeason(garment, input.season),
+	);
 	const colours = bands.asked.flatMap(({ paletteColourId, amount, missing }) => {
 		const colour = input.palette.colours.find(({ id }) => id === paletteColourId)!;
 		const counts = missing >= LEAST_MISSING_WEIGHT && missing / amount >= LEAST_MISSING_SHARE;

@@ -1,8 +1,12 @@
+import { isInSeason } from '../days/in-season.ts';
+import { cloOf } from '../days/insulation.ts';
+import { daysOfSeason } from '../days/usual-days.ts';
+import { outerNeed } from '../days/warmth-need.ts';
 import { fitPercentOf } from '../fit/fit.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { pairTable } from '../pairs/pair-table.ts';
 import type { Garment } from '../words/garment.ts';
-import { KINDS, slotOfKind } from '../words/kind.ts';
+import { slotOfKind } from '../words/kind.ts';
 import type { Quotas } from '../words/season.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS } from '../words/slot.ts';
@@ -25,9 +29,6 @@ export type LineUpSetup = {
 	/** What of the wishes cannot be met, and by how much, in sentences; empty when all is. */
 	readonly problems: readonly string[];
 };
-
-/** Warmth of a piece, 0..3: the user's word or the kind's usual. */
-const warmthOf = ({ warmth, kind }: Pick<Garment, 'warmth' | 'kind'>): number => warmth ?? KINDS[kind].warmth;
 
 /** How much a garment is liked: what the user said, or else how often it was worn beside the most worn one. 0..1. */
 function lovedShares(garments: readonly Garment[], { wears, today }: SeasonInput): number[] {
@@ -74,10 +75,11 @@ function unmetNeeds(
 		total === request.targetCount
 			? []
 			: [`The slots together ask for ${total} garments, the season for ${request.targetCount}; the slots decide.`];
-	const need = `Wanted an outer piece of warmth ${season.warmthNeed} of 3`;
+	const { coldDay } = daysOfSeason(season);
+	const need = `Wanted a coat or jacket for cold days of ${coldDay} degrees`;
 	const outerFull = keptIn.outer >= places.outer && !fixed.some((member) => warmOuter.has(member));
 	const warmth =
-		season.warmthNeed === 0 || request.quotas.outer === 0
+		outerNeed(daysOfSeason(season)) === 0 || request.quotas.outer === 0
 			? []
 			: warmOuter.size === 0
 				? [`${need}; none that can be chosen is that warm.`]
@@ -87,12 +89,13 @@ function unmetNeeds(
 	return [...bySlots, ...sum, ...warmth];
 }
 
-/** Sets up the choice of a season's line-up. Leaving and gone garments are never chosen; stored ones may come back. */
+/** Sets up the choice of a season's line-up. Leaving and gone garments are never chosen, nor those of another part of the year unless they must be kept; stored ones may come back. */
 export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpSetup {
 	const mustKeep = new Set(request.mustKeep);
 	const neverUse = new Set(request.neverUse.filter((id) => !mustKeep.has(id)));
 	const garments = input.garments
 		.filter((garment) => canBeChosen(garment) && !neverUse.has(garment.id))
+		.filter((garment) => mustKeep.has(garment.id) || isInSeason(garment, input.season))
 		.sort((a, b) => (a.id < b.id ? -1 : 1));
 	const pairs = pairTable(garments, pairContextOf(input));
 	const count = garments.length;
@@ -100,9 +103,9 @@ export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpS
 	for (let one = 0; one < count; one++) {
 		for (let other = 0; other < count; other++) if (pairs.supported(one, other)) together[one * count + other] = 1;
 	}
-	const { weights, warmthNeed } = input.season;
-	const isWarm = (garment: Garment) =>
-		slotOfKind(garment.kind) === 'outer' && warmthNeed > 0 && warmthOf(garment) >= warmthNeed;
+	const { weights } = input.season;
+	const need = outerNeed(daysOfSeason(input.season));
+	const isWarm = (garment: Garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need;
 	const problem = lineUpProblemOf({
 		slots: garments.map(({ kind }) => slotOfKind(kind)),
 		together,

@@ -1,3 +1,6 @@
+import { type Enough, enoughOf } from '../days/enough.ts';
+import { neededPieces } from '../days/season-defaults.ts';
+import { daysOfSeason } from '../days/usual-days.ts';
 import { fitOf } from '../fit/fit.ts';
 import type { Fit } from '../fit/fit-result.ts';
 import { type StyleProfile, styleProfile } from '../fit/style.ts';
@@ -23,7 +26,7 @@ import type { Garment, Place } from '../words/garment.ts';
 import type { GarmentWear } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
 import type { Palette } from '../words/palette-colour.ts';
-import type { Season } from '../words/season.ts';
+import type { Quotas, Season } from '../words/season.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
 import { type LookBack, lookBack } from './look-back.ts';
@@ -70,6 +73,10 @@ export type Report = {
 	readonly twins: readonly Twin[];
 	readonly bands: Bands;
 	readonly needs: readonly { readonly slot: Slot; readonly wanted: number; readonly held: number }[];
+	/** How long what is held lasts between two washes. */
+	readonly enough: Enough;
+	/** Pieces that the season's days need, by slot: where the quotas start from. */
+	readonly neededPieces: Quotas;
 	readonly gaps: readonly Gap[];
 	readonly missingPieces: readonly MissingPiece[];
 	readonly held: {
@@ -132,6 +139,7 @@ export function seasonReport(input: SeasonInput): Report {
 	const here = input.garments.filter(({ place }) => place !== 'gone');
 	const context = pairContextOf(input);
 	const table = pairTable(here, context);
+	const days = daysOfSeason(input.season);
 	const profile = styleProfile(input.inspirations.map(({ reading }) => reading));
 	const loners = lonersOf(here, context, { table });
 	const twins = twinsOf(here);
@@ -205,6 +213,8 @@ export function seasonReport(input: SeasonInput): Report {
 		twins,
 		bands,
 		needs,
+		enough: enoughOf(rail, days),
+		neededPieces: neededPieces(days),
 		gaps,
 		missingPieces: pieces,
 		held,

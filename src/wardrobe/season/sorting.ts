@@ -1,3 +1,4 @@
+import { outOfSeason } from '../days/in-season.ts';
 import type { Fit } from '../fit/fit-result.ts';
 import type { Twin } from '../fit/twins.ts';
 import type { Loner } from '../pairs/loner.ts';
@@ -96,9 +97,8 @@ export function sortingOf(
 	};
 	if (garment.place === 'leaving') return answer('let-go', ['you decided that it leaves']);
 	if (garment.basic) return answer('keep', ['it is a year-round basic']);
-	if (garment.yearParts.length > 0 && !garment.yearParts.includes(season.yearPart)) {
-		return answer('store', [`it serves ${garment.yearParts.join(' and ')}, not ${season.yearPart}`]);
-	}
+	const out = outOfSeason(garment, season);
+	if (out !== null) return answer('store', [`it ${out}`]);
 	const reasons = reasonsFor(garment, facts, wearsNoted);
 	const sum = reasons.reduce((total, { weight }) => total + weight, 0);
 	const words = reasons.map((reason) => reason.words);

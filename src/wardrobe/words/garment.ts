@@ -38,6 +38,8 @@ export type GarmentDetails = {
 	readonly loved: 0 | 1 | 2 | 3 | null;
 	/** 0 none .. 3 winter; null = the kind's usual warmth. */
 	readonly warmth: 0 | 1 | 2 | 3 | null;
+	/** Occasions it serves, by name, where the user said so; absent or empty = what its kind usually serves. */
+	readonly occasions?: readonly string[];
 	readonly condition: Condition;
 	readonly wayOut: WayOut | null;
 	/** Set by the user where the reading is wrong. */

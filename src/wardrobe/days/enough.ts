@@ -1,0 +1,139 @@
+import { counted } from '../words/counted.ts';
+import type { Garment } from '../words/garment.ts';
+import { factsOfKind, type Kind, slotOfKind } from '../words/kind.ts';
+import type { Occasion, SeasonDays } from '../words/season.ts';
+
+type Worn = Pick<Garment, 'kind' | 'occasions'>;
+
+/** Whether a garment serves an occasion: the user's own word for the garment first, else what its kind usually serves. */
+export const servesOccasion = ({ kind, occasions }: Worn, { name, like }: Pick<Occasion, 'name' | 'like'>): boolean =>
+	occasions && occasions.length > 0 ? occasions.includes(name) : !(factsOfKind(kind).notFor ?? []).includes(like);
+
+/** Days that one garment lasts between two washes: its wears, but no more than the days there are. What is not washed lasts all of them. */
+export function daysOf(kind: Kind, { wearsPerWash, washEveryDays }: SeasonDays): number {
+	const wears = wearsPerWash[kind] ?? factsOfKind(kind).wears;
+	return wears === 0 ? washEveryDays : Math.min(wears, washEveryDays);
+}
+
+/** What is worn as the top of a body: all tops but those that only go over another. */
+const isBodyTop = (kind: Kind): boolean => slotOfKind(kind) === 'top' && kind !== 'cardigan' && kind !== 'waistcoat';
+
+/** How an occasion stands between two washes. */
+export type OccasionDays = { readonly name: string; readonly asked: number; readonly dressed: number };
+
+/** How long clothes last between two washes. */
+export type Enough = {
+	/** Days between two washes that are asked for and that the clothes dress, all occasions together. */
+	readonly askedDays: number;
+	readonly dressedDays: number;
+	/** Days that the tops, bottoms and full pieces last, whatever the occasion. */
+	readonly topDays: number;
+	readonly bottomDays: number;
+	readonly fullDays: number;
+	/** Each occasion by itself, as if the others could wait. */
+	readonly occasions: readonly OccasionDays[];
+	readonly sentence: string;
+};
+
+/** Wears that a set offers by the occasions they serve, one bit an occasion. */
+type Offer = { readonly serves: number; readonly days: number };
+
+/** What the garments of each part of a body offer, and the days asked for, by occasion. */
+export type DaysProblem = {
+	readonly top: readonly Offer[];
+	readonly bottom: readonly Offer[];
+	readonly full: readonly Offer[];
+	readonly asked: readonly number[];
+};
+
+/** Days that some offers last for the occasions in `mask`. */
+function lasting(offers: readonly Offer[], mask: number): number {
+	let days = 0;
+	for (const offer of offers) if ((offer.serves & mask) !== 0) days += offer.days;
+	return days;
+}
+
+/**
+ * Days dressed between two washes: the most that tops, bottoms and full pieces can give to the occasions asked for. By the tightest cut: some occasions are held up by their tops, some
+ * by their bottoms, the rest by nothing but the days asked (maximum flow, minimum cut). All combinations of up to six occasions are looked at.
+ */
+export function dressedDays({ top, bottom, full, asked }: DaysProblem): number {
+	const all = (1 << asked.length) - 1;
+	let least = Number.POSITIVE_INFINITY;
+	for (let byTops = 0; byTops <= all; byTops++) {
+		const rest = all & ~byTops;
+		for (let byBottoms = rest; ; byBottoms = (byBottoms - 1) & rest) {
+			const held = byTops | byBottoms;
+			let days = lasting(top, byTops) + lasting(bottom, byBottoms) + lasting(full, held);
+			for (let one = 0; one < asked.length; one++) if ((held & (1 << one)) === 0) days += asked[one]!;
+			least = Math.min(least, days);
+			if (byBottoms === 0) break;
+		}
+	}
+	return least;
+}
+
+/** Occasions that are looked at together; more would take the tightest cut too long. */
+const MOST_OCCASIONS = 6;
+
+/** The occasions of a season that ask for a day, the frequent ones first; at most six. */
+export const askedOccasions = ({ occasions }: SeasonDays): readonly Occasion[] =>
+	occasions
+		.filter(({ daysAWeek }) => daysAWeek > 0)
+		.sort((a, b) => b.daysAWeek - a.daysAWeek || (a.name < b.name ? -1 : 1))
+		.slice(0, MOST_OCCASIONS);
+
+/** What one garment offers to a season's occasions, and to which part of a body; `null` for what is no part of one. */
+export function offerOf(
+	garment: Worn,
+	days: SeasonDays,
+): (Offer & { readonly part: 'top' | 'bottom' | 'full' }) | null {
+	const slot = slotOfKind(garment.kind);
+	if (slot !== 'bottom' && slot !== 'full' && !isBodyTop(garment.kind)) return null;
+	const serves = askedOccasions(days).reduce(
+		(mask, occasion, index) => (servesOccasion(garment, occasion) ? mask | (1 << index) : mask),
+		0,
+	);
+	return { part: slot === 'bottom' || slot === 'full' ? slot : 'top', serves, days: daysOf(garment.kind, days) };
+}
+
+/** The days asked of each occasion between two washes. */
+export const askedDays = (days: SeasonDays): number[] =>
+	askedOccasions(days).map(({ daysAWeek }) => (days.washEveryDays * daysAWeek) / 7);
+
+function enoughSentence({
+	askedDays: asked,
+	topDays,
+	bottomDays,
+	fullDays,
+	dressedDays: dressed,
+	occasions,
+}: Omit<Enough, 'sentence'>): string {
+	const last = `Between two washes, ${counted(Math.round(asked), 'day')} apart, the tops last ${Math.round(topDays)} days, the bottoms ${Math.round(bottomDays)}, dresses and one-pieces ${Math.round(fullDays)}`;
+	const short = Math.round(asked - dressed);
+	if (short <= 0) return `${last}: enough.`;
+	const worst = [...occasions].sort((a, b) => b.asked - b.dressed - (a.asked - a.dressed))[0];
+	const where =
+		worst && occasions.length > 1 && worst.asked - worst.dressed >= 0.5 ? `, most of them ${worst.name}` : '';
+	const what = topDays <= bottomDays ? 'another top' : 'another bottom';
+	return `${last}: ${counted(short, 'day')} short${where}. Wash sooner, or add ${what}.`;
+}
+
+/** How long the garments last between two washes of a season, with a sentence; whatever else they go with. */
+export function enoughOf(garments: readonly Worn[], days: SeasonDays): Enough {
+	const offers = garments.flatMap((garment) => offerOf(garment, days) ?? []);
+	const of = (part: 'top' | 'bottom' | 'full') => offers.filter((offer) => offer.part === part);
+	const asked = askedDays(days);
+	const problem = { top: of('top'), bottom: of('bottom'), full: of('full'), asked };
+	const alone = (index: number) => dressedDays({ ...problem, asked: asked.map((one, at) => (at === index ? one : 0)) });
+	const everything = (1 << asked.length) - 1;
+	const told = {
+		askedDays: asked.reduce((sum, one) => sum + one, 0),
+		dressedDays: dressedDays(problem),
+		topDays: lasting(problem.top, everything),
+		bottomDays: lasting(problem.bottom, everything),
+		fullDays: lasting(problem.full, everything),
+		occasions: askedOccasions(days).map(({ name }, index) => ({ name, asked: asked[index]!, dressed: alone(index) })),
+	};
+	return { ...told, sentence: enoughSentence(told) };
+}

@@ -1,0 +1,46 @@
+import type { Garment } from '../words/garment.ts';
+import { factsOfKind } from '../words/kind.ts';
+import type { Season } from '../words/season.ts';
+import { daysOfSeason } from './usual-days.ts';
+
+/** A garment that the user calls winter-warm, or that has no warmth, is not for a season warmer, or colder, than this. Common practice, no source. */
+const WINTER_WARM_UP_TO = 11;
+const NO_WARMTH_FROM = 17;
+
+type Judged = Pick<Garment, 'kind' | 'warmth' | 'yearParts' | 'basic'>;
+
+/** The limits in which a garment is worn: by the user's word on its warmth, else by its kind. */
+function limitsOf({ kind, warmth }: Judged): { readonly fromWarm?: number; readonly upToCold?: number } {
+	const facts = factsOfKind(kind);
+	if (warmth === null || warmth === facts.warmth) return facts;
+	if (warmth === 3) return { upToCold: WINTER_WARM_UP_TO };
+	// Something thin is worn under something warm, unless it is what shows legs and feet.
+	const isLayered = facts.slot === 'top' || facts.slot === 'accessory';
+	return warmth === 0 && !isLayered ? { fromWarm: NO_WARMTH_FROM } : {};
+}
+
+/**
+ * Why a garment is for another part of the year than the season, in words that follow "it"; `null` where it is in season. The user's own word comes first: parts of
+ * the year told, year-round basic; then what its kind and warmth usually ask of the weather.
+ */
+export function outOfSeason(
+	garment: Judged,
+	season: Pick<Season, 'yearPart' | 'startsOn' | 'endsOn' | 'days'>,
+): string | null {
+	if (garment.yearParts.length > 0)
+		return garment.yearParts.includes(season.yearPart)
+			? null
+			: `serves ${garment.yearParts.join(' and ')}, not ${season.yearPart}`;
+	if (garment.basic) return null;
+	const { coldDay, warmDay } = daysOfSeason(season);
+	const { fromWarm, upToCold } = limitsOf(garment);
+	if (fromWarm !== undefined && warmDay < fromWarm)
+		return `is for days of ${fromWarm} degrees or more, and a warm day of the season has ${warmDay}`;
+	if (upToCold !== undefined && coldDay > upToCold)
+		return `is for days of ${upToCold} degrees or less, and a cold day of the season has ${coldDay}`;
+	return null;
+}
+
+/** Whether a garment is for this part of the year. */
+export const isInSeason = (garment: Judged, season: Parameters<typeof outOfSeason>[1]): boolean =>
+	outOfSeason(garment, season) === null;

@@ -1,0 +1,62 @@
+import type { YearPart } from '../words/garment.ts';
+import type { LineUpWeights, Quotas, Season, SeasonDays } from '../words/season.ts';
+import { daysOfSeason } from './usual-days.ts';
+import { outerNeed } from './warmth-need.ts';
+
+/** The part of the year in which most of a season lies, by its middle; northern calendar, which the user may change. */
+export function yearPartOf(startsOn: string, endsOn: string): YearPart {
+	const middle = new Date((Date.parse(startsOn) + Date.parse(endsOn)) / 2);
+	const month = middle.getUTCMonth();
+	return month < 2 || month === 11 ? 'winter' : month < 5 ? 'spring' : month < 8 ? 'summer' : 'autumn';
+}
+
+/** Share of the days on which a dress or one-piece is worn, on warm and on cold days; a third pair is spared; a jumper is worn four days. Common practice, no source. */
+const FULL_SHARE_WARM = 0.3;
+const FULL_SHARE_COLD = 0.15;
+const WARM_FROM = 20;
+const JUMPERS_UP_TO = 14;
+const TIGHTS_UP_TO = 12;
+
+/**
+ * Pieces a season needs by slot, so that they last from one wash to the next with one spare: a fresh top a day, a jumper or cardigan over it where it is cold, bottoms for
+ * four days each, dresses for two. Shoes and coats by the weather, accessories three. Common practice, no source: where the quotas start from.
+ */
+export function neededPieces(days: SeasonDays): Quotas {
+	const { washEveryDays, warmDay, coldDay } = days;
+	const full = warmDay >= WARM_FROM ? FULL_SHARE_WARM : FULL_SHARE_COLD;
+	const split = washEveryDays * (1 - full);
+	const overs = coldDay <= JUMPERS_UP_TO ? Math.ceil(split / 4) : 1;
+	const need = outerNeed(days);
+	return {
+		top: Math.ceil(split) + 1 + overs,
+		bottom: Math.ceil(split / 4) + 2,
+		full: Math.ceil((washEveryDays * full) / 2),
+		outer: 1 + (need > 0.2 ? 1 : 0) + (need > 0 ? 1 : 0),
+		legwear: coldDay <= TIGHTS_UP_TO ? 3 : 0,
+		shoes: 3,
+		accessory: 3,
+	};
+}
+
+/** Weights of a line-up's worth, the weightiest first; the user may change each. Common practice, no source. */
+export const USUAL_WEIGHTS: LineUpWeights = { outfits: 1, fit: 0.3, loved: 0.15 };
+
+/** A new season with everything set to what such a season usually needs. */
+export function defaultSeason(
+	given: Pick<Season, 'id' | 'name' | 'startsOn' | 'endsOn' | 'addedAt'> & Partial<Pick<Season, 'yearPart' | 'days'>>,
+): Season {
+	const quotas = neededPieces(daysOfSeason(given));
+	return {
+		targetCount: Object.values(quotas).reduce((sum, count) => sum + count, 0),
+		quotas,
+		weights: USUAL_WEIGHTS,
+		baseCount: null,
+		colourCount: null,
+		waitingDays: 30,
+		notes: '',
+		feltGaps: [],
+		archived: false,
+		...given,
+		yearPart: given.yearPart ?? yearPartOf(given.startsOn, given.endsOn),
+	};
+}
