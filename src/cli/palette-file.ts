@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import type { Lab65 } from '../colour/lab65.ts';
+import { meaningOfSystemError } from '../store/system-error.ts';
 import { PALETTE_ROLES, type Palette, type PaletteColour } from '../wardrobe/words/palette-colour.ts';
 
 function colourFrom(value: unknown, index: number, file: string): PaletteColour {
@@ -25,7 +27,7 @@ function colourFrom(value: unknown, index: number, file: string): PaletteColour 
 }
 
 /** The palette that "dyelot palette --json" printed. Throws an `Error` that says what is wrong with the file. */
-export function paletteFromFile(text: string, file: string): Palette {
+function paletteFromFile(text: string, file: string): Palette {
 	let parsed: unknown;
 	try {
 		parsed = JSON.parse(text);
@@ -38,4 +40,16 @@ export function paletteFromFile(text: string, file: string): Palette {
 	if (!Array.isArray(colours) || colours.length === 0)
 		throw new Error(`Expected a list "colours" with at least one colour in ${file}; received none.`);
 	return { colours: colours.map((colour, index) => colourFrom(colour, index, file)) };
+}
+
+/** The palette in a file. Throws an `Error` that says what is wrong with it, or why it cannot be opened. */
+export function readPaletteFile(path: string): Palette {
+	let text: string;
+	try {
+		text = readFileSync(path, 'utf8');
+	} catch (error) {
+		const meaning = meaningOfSystemError(error);
+		throw meaning === null ? error : new Error(`Expected a palette as a file in "${path}"; ${meaning}.`);
+	}
+	return paletteFromFile(text, path);
 }

@@ -1,12 +1,17 @@
+import type { CommandName } from './command-words.ts';
 import { UsageError } from './usage.ts';
 
+/** A whole number in digits; NaN for anything else, `0x10` and `1e3` too. */
+export const wholeNumberOf = (text: string): number => (/^\d{1,9}$/.test(text) ? Number(text) : Number.NaN);
+
 /** Numbers of "X,Y" or "X,Y,L"; `count` says how many are allowed. Throws `UsageError`. */
-export function numbersOf(text: string, option: string, count: readonly number[]): number[] {
-	const numbers = text.split(',').map(Number);
-	if (!count.includes(numbers.length) || numbers.some((n) => !Number.isFinite(n) || n < 0)) {
+export function numbersOf(text: string, option: string, count: readonly number[], command: CommandName): number[] {
+	const words = text.split(',');
+	if (!count.includes(words.length) || !words.every((word) => /^\d{1,9}(\.\d+)?$/.test(word))) {
 		throw new UsageError(
 			`Expected ${count.join(' or ')} numbers with commas between for ${option}; received "${text}".`,
+			command,
 		);
 	}
-	return numbers;
+	return words.map(Number);
 }

@@ -1,3 +1,4 @@
+import { wholeNumberOf } from './points.ts';
 import { UsageError } from './usage.ts';
 
 /** Where the page is found unless the user says otherwise. */
@@ -6,8 +7,8 @@ const DEFAULT_PORT = 4810;
 /** The port of `--port`, 0 = any free one. Throws `UsageError`. */
 export function portOf(text: string | undefined): number {
 	if (text === undefined) return DEFAULT_PORT;
-	const port = Number(text);
-	if (!Number.isInteger(port) || port < 0 || port > 65_535)
-		throw new UsageError(`Expected a whole number from 0 to 65535 for --port; received "${text}".`);
+	const port = wholeNumberOf(text);
+	if (!(port <= 65_535))
+		throw new UsageError(`Expected a whole number from 0 to 65535 for --port; received "${text}".`, 'serve');
 	return port;
 }

@@ -1,10 +1,13 @@
-import { USAGE, UsageError } from './usage.ts';
+import { sentenceOfSystemError } from '../store/system-error.ts';
+import { COMMAND_NAMES, type CommandName } from './command-words.ts';
+import { helpOf, USAGE, UsageError } from './usage.ts';
+import { programVersion } from './version.ts';
 
 /** A command takes its words and returns the exit status. */
-export type Command = (words: string[]) => Promise<number>;
+type Command = (words: readonly string[]) => Promise<number>;
 
 /** Loaded when asked for: `read` needs no server, `serve` no reader. */
-const commands: Readonly<Record<string, () => Promise<Command>>> = {
+const commands: Readonly<Record<CommandName, () => Promise<Command>>> = {
 	serve: async () => (await import('./commands/serve.ts')).serveCommand,
 	demo: async () => (await import('./commands/demo.ts')).demoCommand,
 	report: async () => (await import('./commands/report.ts')).reportCommand,
@@ -12,27 +15,41 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
 	palette: async () => (await import('./commands/palette.ts')).paletteCommand,
 	check: async () => (await import('./commands/check.ts')).checkCommand,
 	backup: async () => (await import('./commands/backup.ts')).backupCommand,
-	restore: async () => (await import('./commands/backup.ts')).restoreCommand,
+	restore: async () => (await import('./commands/restore.ts')).restoreCommand,
 };
 
-async function run(words: string[]): Promise<number> {
-	const [name, ...rest] = words;
-	if (name === undefined || name === 'help' || words.includes('--help')) {
-		console.log(USAGE);
-		return name === undefined ? 2 : 0;
+const commandIn = (word: string | undefined): CommandName | undefined => COMMAND_NAMES.find((name) => name === word);
+
+async function run(words: readonly string[]): Promise<number> {
+	const [first, ...rest] = words;
+	if (first === '--version') {
+		console.log(`dyelot ${programVersion()}`);
+		return 0;
 	}
-	const command = commands[name];
-	if (!command) throw new UsageError(`Expected a command (${Object.keys(commands).join(', ')}); received "${name}".`);
-	return (await command())(rest);
+	if (first === undefined || first === 'help' || first === '--help') {
+		const command = commandIn(rest[0]);
+		console.log(command ? helpOf(command) : USAGE);
+		return first === undefined ? 2 : 0;
+	}
+	const name = commandIn(first);
+	if (!name) throw new UsageError(`Expected a command (${COMMAND_NAMES.join(', ')}); received "${first}".`, null);
+	if (rest.includes('--help')) {
+		console.log(helpOf(name));
+		return 0;
+	}
+	return (await commands[name]())(rest);
 }
 
 /** Runs one command line (without "dyelot" itself) and returns the exit status. */
-export async function runCli(words: string[]): Promise<number> {
+export async function runCli(words: readonly string[]): Promise<number> {
 	try {
 		return await run(words);
 	} catch (error) {
-		const wrongCall = error instanceof UsageError || (error as { code?: string }).code?.startsWith('ERR_PARSE_ARGS');
-		console.error(wrongCall ? `${(error as Error).message}\n\n${USAGE}` : (error as Error).message);
-		return wrongCall ? 2 : 1;
+		if (error instanceof UsageError) {
+			console.error(`${error.message}\n\n${error.command ? helpOf(error.command) : USAGE}`);
+			return 2;
+		}
+		console.error(sentenceOfSystemError(error) ?? (error as Error).message);
+		return 1;
 	}
 }

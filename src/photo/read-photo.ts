@@ -126,6 +126,14 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 	};
 }
 
+/** Why a file cannot be opened, by the system's code (POSIX.1-2017, errno.h). */
+const UNOPENED: Readonly<Record<string, string>> = {
+	EACCES: 'you may not read it',
+	EISDIR: 'it is a folder',
+	ENOENT: 'there is no such file',
+	ENOTDIR: 'a part of its path is a file, no folder',
+};
+
 /**
  * Reads one photo: decode, outline, swatches, light, pattern, trust. Same bytes and options, same numbers (but for `ms`). `source` is a path or
  * the file's bytes. What a photo can do to us is a result, never an exception.
@@ -137,7 +145,8 @@ export async function readPhoto(source: string | Uint8Array, options: ReadOption
 	try {
 		bytes = typeof source === 'string' ? await readFile(source) : source;
 	} catch (error) {
-		const message = `Expected a photo that can be opened; ${String(source)} cannot (${(error as NodeJS.ErrnoException).code}).`;
+		const { code = 'unknown' } = error as NodeJS.ErrnoException;
+		const message = `Expected a photo that can be opened for "${String(source)}"; ${UNOPENED[code] ?? `the system refuses it (${code})`}.`;
 		return { ...readFailure('missing', message), ms: elapsed() };
 	}
 	const photo = await decodePhoto(bytes);

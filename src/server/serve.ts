@@ -9,6 +9,7 @@ import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
 import { writeBackup } from '../store/backup.ts';
 import { openHome } from '../store/open-home.ts';
 import { buildApp } from './app.ts';
+import { listen } from './listen.ts';
 
 export type ServeSettings = {
 	/** Folder that holds everything the program remembers. */
@@ -77,7 +78,16 @@ export async function serve(settings: ServeSettings): Promise<RunningServer> {
 	const services = await openServices(settings);
 	for (const finding of services.findings) settings.log(finding);
 	const app = await buildApp(services, { logger: true });
-	await app.listen({ port: settings.port, host: settings.share ? '0.0.0.0' : '127.0.0.1' });
+	const close = async () => {
+		await app.close();
+		await services.close();
+	};
+	try {
+		await listen(app, settings.port, settings.share ? '0.0.0.0' : '127.0.0.1');
+	} catch (error) {
+		await close();
+		throw error;
+	}
 	const { port } = app.server.address() as { port: number };
 	const address = `http://localhost:${port}/`;
 	settings.log(`Dyelot is ready: open ${address} in a browser. Your wardrobe is kept in ${settings.homePath}.`);
@@ -86,10 +96,6 @@ export async function serve(settings: ServeSettings): Promise<RunningServer> {
 		settings.log(`Shared on the local network: ${addresses.map((name) => `http://${name}:${port}/`).join('  ')}`);
 		settings.log(`Pairing code for a phone, valid for ten minutes: ${services.sharing.code().code}`);
 	}
-	const close = async () => {
-		await app.close();
-		await services.close();
-	};
 	let stopping = false;
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) {
 		process.once(signal, () => {

@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
-import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { checkHome } from './check-home.ts';
 import { directoryPhotoFiles } from './directory-photo-files.ts';
+import { makeHomeFolder, unopened } from './home-folder.ts';
 import { lockHome } from './home-lock.ts';
 import { migrateToNewest, newerHome } from './migrations/all.ts';
 import { sqlStore } from './sql-store.ts';
@@ -52,11 +52,12 @@ function refuseNewerHome(connection: SqliteDatabase['connection']): void {
 
 /** Opens a home, making it where there is none; brings its schema up to date; looks for damage. */
 export async function openHome(homePath: string, { now }: { readonly now: () => Date }): Promise<OpenHome> {
-	await mkdir(homePath, { recursive: true });
-	const unlock = lockHome(homePath);
+	await makeHomeFolder(homePath);
 	const path = join(homePath, DATABASE_FILE);
+	let unlock = () => {};
 	let database: SqliteDatabase | null = null;
 	try {
+		unlock = lockHome(homePath);
 		const isNew = !existsSync(path);
 		database = openSqlite(path, (connection) => {
 			checkDatabase(connection, path);
@@ -83,6 +84,6 @@ export async function openHome(homePath: string, { now }: { readonly now: () => 
 		// Through the connection: the query builder closes only what it has used.
 		if (database) closeSqlite(database.connection);
 		unlock();
-		throw speaksOfDamage(error) ? damaged(path, error.message) : error;
+		throw unopened(error, homePath) ?? (speaksOfDamage(error) ? damaged(path, error.message) : error);
 	}
 }

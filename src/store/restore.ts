@@ -1,15 +1,17 @@
 import { createHash } from 'node:crypto';
 import { createReadStream, createWriteStream, existsSync } from 'node:fs';
-import { mkdir, mkdtemp, open, readdir, rename, rm, rmdir } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { mkdir, mkdtemp, open, readdir, rename, rm, rmdir, stat } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { DatabaseSync } from '@photostructure/sqlite';
 import tar from 'tar-stream';
 import { ARCHIVE_CHECKSUMS, ARCHIVE_FORMAT, ARCHIVE_HEAD, type ArchivedFile, BadArchiveError } from './archive.ts';
 import { FOUND_FOLDER } from './check-photo-files.ts';
 import { syncFolder } from './durable-write.ts';
+import { isFolder, makeHomeFolder } from './home-folder.ts';
 import { checkDatabase, DATABASE_FILE } from './open-home.ts';
 import { PHOTO_KEY } from './photo-files.ts';
+import { meaningOfSystemError } from './system-error.ts';
 
 const FOUND_KEY = new RegExp(`^${FOUND_FOLDER}/[^/\\\\]+$`);
 
@@ -139,17 +141,28 @@ export async function checkBackup(archive: string, workFolder: string): Promise<
 	}
 }
 
+async function requireArchive(archive: string): Promise<void> {
+	const expected = `Expected an archive made by "dyelot backup" in "${archive}"`;
+	const found = await stat(archive).catch((error: unknown) => {
+		const meaning = meaningOfSystemError(error);
+		throw meaning === null ? error : new BadArchiveError(`${expected}; ${meaning}.`);
+	});
+	if (!found.isFile()) throw new BadArchiveError(`${expected}; it is a folder.`);
+}
+
 /**
  * Restores an archive into an empty or new folder. It is unpacked beside it and verified first; only then does it take its place, in one
  * step. Throws `BadArchiveError` with the home as it was. Returns the number of files.
  */
-export async function restoreBackup(archive: string, homePath: string): Promise<number> {
-	const inTheWay = existsSync(homePath) ? await readdir(homePath) : [];
+export async function restoreBackup(archive: string, home: string): Promise<number> {
+	await requireArchive(archive);
+	const homePath = resolve(home);
+	const inTheWay = (await isFolder(homePath)) ? await readdir(homePath) : [];
 	if (inTheWay.length > 0)
 		throw new BadArchiveError(
 			`Expected an empty folder to restore into; ${homePath} holds ${inTheWay.length} things already. Nothing was changed.`,
 		);
-	await mkdir(dirname(homePath), { recursive: true });
+	await makeHomeFolder(dirname(homePath));
 	const unpacked = await mkdtemp(`${homePath}.restoring-`);
 	try {
 		const files = await unpack(archive, unpacked);

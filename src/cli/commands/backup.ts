@@ -1,42 +1,49 @@
-import { createWriteStream } from 'node:fs';
-import { parseArgs } from 'node:util';
+import { constants } from 'node:fs';
+import { type FileHandle, open, rm } from 'node:fs/promises';
 import { writeBackup } from '../../store/backup.ts';
-import { openHome } from '../../store/open-home.ts';
+import { requireHome } from '../../store/home-folder.ts';
+import { DATABASE_FILE, openHome } from '../../store/open-home.ts';
 import { defaultHomePath } from '../../store/paths.ts';
-import { restoreBackup } from '../../store/restore.ts';
-import { UsageError } from '../usage.ts';
+import { meaningOfSystemError } from '../../store/system-error.ts';
+import { parsedWords } from '../parsed-words.ts';
 
-const options = { home: { type: 'string' } } as const;
-
-/** `dyelot backup FILE`: everything kept, in one archive. */
-export async function backupCommand(words: string[]): Promise<number> {
-	const { values, positionals } = parseArgs({ args: words, allowPositionals: true, options });
-	const [file] = positionals;
-	if (!file || positionals.length > 1)
-		throw new UsageError(`Expected one file to write for "backup"; received ${positionals.length}.`);
-	const homePath = values.home ?? defaultHomePath();
-	const home = await openHome(homePath, { now: () => new Date() });
+/** The new file, opened for writing; whatever is there already is never written over. */
+async function newFile(path: string): Promise<FileHandle> {
 	try {
-		for (const path of await writeBackup(homePath, createWriteStream(file, { flags: 'wx' })))
-			console.error(
-				`Expected "${path}" as it was added; its bytes have changed on the disk. The backup holds it as it is.`,
-			);
+		return await open(path, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL);
+	} catch (error) {
+		const meaning = meaningOfSystemError(error);
+		throw meaning === null ? error : new Error(`Expected to write a new file "${path}" for the backup; ${meaning}.`);
+	}
+}
+
+/** `dyelot backup FILE`: everything kept, in one archive; a cut one is taken away again. */
+export async function backupCommand(words: readonly string[]): Promise<number> {
+	const { values, rest } = parsedWords('backup', words);
+	const file = rest[0]!;
+	const homePath = values.home ?? defaultHomePath();
+	await requireHome(homePath, DATABASE_FILE);
+	const home = await openHome(homePath, { now: () => new Date() });
+	let spoilt: readonly string[];
+	try {
+		const handle = await newFile(file);
+		try {
+			spoilt = await writeBackup(homePath, handle.createWriteStream());
+		} catch (error) {
+			await rm(file, { force: true });
+			throw error;
+		}
 	} finally {
 		await home.close();
 	}
-	console.log(`Everything in ${homePath} is now also in ${file}.`);
-	return 0;
-}
-
-/** `dyelot restore FILE --home FOLDER`: an archive into an empty home. */
-export async function restoreCommand(words: string[]): Promise<number> {
-	const { values, positionals } = parseArgs({ args: words, allowPositionals: true, options });
-	const [file] = positionals;
-	if (!file || positionals.length > 1)
-		throw new UsageError(`Expected one archive for "restore"; received ${positionals.length}.`);
-	if (!values.home)
-		throw new UsageError('Expected --home FOLDER for "restore", so that no home is mixed up; it is missing.');
-	const files = await restoreBackup(file, values.home);
-	console.log(`${files} files checked and restored into ${values.home}.`);
+	for (const path of spoilt)
+		console.error(
+			`Expected "${path}" as it was added; its bytes have changed on the disk. The backup holds it as it is.`,
+		);
+	console.log(
+		values.json
+			? JSON.stringify({ home: homePath, archive: file, spoilt })
+			: `Everything in ${homePath} is now also in ${file}.`,
+	);
 	return 0;
 }

@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import { fitOf } from '../../wardrobe/fit/fit.ts';
 import { appearanceOf } from '../../wardrobe/words/appearance.ts';
 import { KIND_NAMES, type Kind } from '../../wardrobe/words/kind.ts';
-import { paletteFromFile } from '../palette-file.ts';
+import { readPaletteFile } from '../palette-file.ts';
+import { parsedWords } from '../parsed-words.ts';
 import { readInOrder } from '../read-photos.ts';
 import { UsageError } from '../usage.ts';
 
@@ -11,22 +10,21 @@ function kindOf(word: string | undefined): Kind | null {
 	if (word === undefined) return null;
 	const kind = KIND_NAMES.find((one) => one === word);
 	if (!kind)
-		throw new UsageError(`Expected a kind of garment (${KIND_NAMES.join(', ')}) for --kind; received "${word}".`);
+		throw new UsageError(
+			`Expected a kind of garment (${KIND_NAMES.join(', ')}) for --kind; received "${word}".`,
+			'check',
+		);
 	return kind;
 }
 
 /** `dyelot check`: how far one piece lies within a palette. */
-export async function checkCommand(words: string[]): Promise<number> {
-	const { values, positionals } = parseArgs({
-		args: words,
-		allowPositionals: true,
-		options: { palette: { type: 'string' }, kind: { type: 'string' }, json: { type: 'boolean', default: false } },
-	});
-	if (positionals.length !== 1) throw new UsageError(`Expected one photo for "check"; received ${positionals.length}.`);
-	if (values.palette === undefined) throw new UsageError('Expected --palette FILE for "check"; it is missing.');
+export async function checkCommand(words: readonly string[]): Promise<number> {
+	const { values, rest } = parsedWords('check', words);
+	if (values.palette === undefined)
+		throw new UsageError('Expected --palette FILE for "check"; it is missing.', 'check');
 	const kind = kindOf(values.kind);
-	const palette = paletteFromFile(readFileSync(values.palette, 'utf8'), values.palette);
-	for await (const { photo, result } of readInOrder(positionals, {})) {
+	const palette = readPaletteFile(values.palette);
+	for await (const { photo, result } of readInOrder(rest, {})) {
 		if (!result.ok) {
 			console.log(
 				values.json

@@ -1,9 +1,8 @@
-import { parseArgs } from 'node:util';
 import { derivePalette } from '../../wardrobe/palette/palette.ts';
 import type { Palette, PaletteColour } from '../../wardrobe/words/palette-colour.ts';
 import type { Reading } from '../../wardrobe/words/reading.ts';
+import { parsedWords } from '../parsed-words.ts';
 import { readInOrder } from '../read-photos.ts';
-import { UsageError } from '../usage.ts';
 
 /** `dyelot palette --json`: a contract, see DEVELOPERS.md. */
 export const jsonOfPalette = (palette: Palette): object => ({
@@ -39,19 +38,14 @@ export function textOfPalette(palette: Palette): string {
 }
 
 /** `dyelot palette`: a season's palette from inspiration pictures. */
-export async function paletteCommand(words: string[]): Promise<number> {
-	const { values, positionals } = parseArgs({
-		args: words,
-		allowPositionals: true,
-		options: { json: { type: 'boolean', default: false } },
-	});
-	if (positionals.length === 0) throw new UsageError('Expected one or more photos for "palette"; received none.');
+export async function paletteCommand(words: readonly string[]): Promise<number> {
+	const { values, rest: photos } = parsedWords('palette', words);
 	const readings: Reading[] = [];
-	for await (const { photo, result } of readInOrder(positionals, {})) {
+	for await (const { photo, result } of readInOrder(photos, {})) {
 		if (result.ok) readings.push(result.reading);
 		else console.error(`${photo}: ${result.message}`);
 	}
 	const palette = derivePalette(readings, { seed: 1 });
 	console.log(values.json ? JSON.stringify(jsonOfPalette(palette)) : textOfPalette(palette));
-	return readings.length === positionals.length ? 0 : 1;
+	return readings.length === photos.length ? 0 : 1;
 }

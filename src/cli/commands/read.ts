@@ -1,8 +1,8 @@
-import { parseArgs } from 'node:util';
 import type { ReadOptions, ReadResult } from '../../photo/readers/pool.ts';
 import { CARD_LIGHTNESS, PAPER_LIGHTNESS } from '../../reading/light/neutral-guard.ts';
 import type { NeutralPoint } from '../../wardrobe/words/reading.ts';
-import { numbersOf } from '../points.ts';
+import { parsedWords } from '../parsed-words.ts';
+import { numbersOf, wholeNumberOf } from '../points.ts';
 import { readInOrder } from '../read-photos.ts';
 import { UsageError } from '../usage.ts';
 
@@ -51,31 +51,21 @@ function textOfRead(photo: string, result: ReadResult): string {
 }
 
 /** `dyelot read`: what the program sees in each photo. */
-export async function readCommand(words: string[]): Promise<number> {
-	const { values, positionals } = parseArgs({
-		args: words,
-		allowPositionals: true,
-		options: {
-			shades: { type: 'string' },
-			neutral: { type: 'string', multiple: true },
-			at: { type: 'string', multiple: true },
-			json: { type: 'boolean', default: false },
-		},
-	});
-	if (positionals.length === 0) throw new UsageError('Expected one or more photos for "read"; received none.');
-	const shades = values.shades === undefined ? null : Number(values.shades);
-	if (shades !== null && !(Number.isInteger(shades) && shades >= 1 && shades <= 64)) {
-		throw new UsageError(`Expected a whole number from 1 to 64 for --shades; received "${values.shades}".`);
+export async function readCommand(words: readonly string[]): Promise<number> {
+	const { values, rest: photos } = parsedWords('read', words);
+	const shades = values.shades === undefined ? null : wholeNumberOf(values.shades);
+	if (shades !== null && !(shades >= 1 && shades <= 64)) {
+		throw new UsageError(`Expected a whole number from 1 to 64 for --shades; received "${values.shades}".`, 'read');
 	}
 	const options: ReadOptions = {
 		...(shades === null ? {} : { shades }),
 		...(values.at
-			? { at: values.at.map((text) => numbersOf(text, '--at', [2])).map(([x, y]) => ({ x: x!, y: y! })) }
+			? { at: values.at.map((text) => numbersOf(text, '--at', [2], 'read')).map(([x, y]) => ({ x: x!, y: y! })) }
 			: {}),
 		...(values.neutral ? { correction: { neutrals: neutralsFrom(values.neutral) } } : {}),
 	};
 	let failed = false;
-	for await (const { photo, result } of readInOrder(positionals, options)) {
+	for await (const { photo, result } of readInOrder(photos, options)) {
 		failed ||= !result.ok;
 		console.log(values.json ? JSON.stringify(jsonOfRead(photo, result)) : textOfRead(photo, result));
 	}
@@ -89,7 +79,7 @@ const MOST_NEUTRALS = 2;
 function neutralsFrom(texts: readonly string[]): NeutralPoint[] {
 	if (texts.length > MOST_NEUTRALS) {
 		const expected = 'Expected --neutral once, or twice for a white and a grey';
-		throw new UsageError(`${expected}; received it ${texts.length} times.`);
+		throw new UsageError(`${expected}; received it ${texts.length} times.`, 'read');
 	}
 	return texts.map(neutralFrom);
 }
@@ -97,9 +87,9 @@ function neutralsFrom(texts: readonly string[]): NeutralPoint[] {
 /** "X,Y", "X,Y,L" with the lightness it has in truth, or "X,Y,white" and "X,Y,grey". */
 function neutralFrom(text: string): NeutralPoint {
 	const [place, word] = /^(.*),(white|grey)$/.exec(text)?.slice(1) ?? [text];
-	const [x, y, number] = numbersOf(place!, '--neutral', word ? [2] : [2, 3]);
+	const [x, y, number] = numbersOf(place!, '--neutral', word ? [2] : [2, 3], 'read');
 	const lightness = word ? LIGHTNESS_OF[word] : number;
 	if (lightness !== undefined && (lightness < 20 || lightness > 100))
-		throw new UsageError(`Expected a lightness from 20 to 100 for --neutral; received ${lightness}.`);
+		throw new UsageError(`Expected a lightness from 20 to 100 for --neutral; received ${lightness}.`, 'read');
 	return { x: x!, y: y!, ...(lightness === undefined ? {} : { lightness }) };
 }

@@ -1,18 +1,18 @@
-import { parseArgs } from 'node:util';
 import { loadSeasonInput } from '../../app/load-season.ts';
-import { openHome } from '../../store/open-home.ts';
+import { requireHome } from '../../store/home-folder.ts';
+import { DATABASE_FILE, openHome } from '../../store/open-home.ts';
 import { defaultHomePath } from '../../store/paths.ts';
 import { seasonReport } from '../../wardrobe/season/report.ts';
+import { parsedWords } from '../parsed-words.ts';
 import { textOfReport } from '../report-text.ts';
 
 /** `dyelot report`: the newest season that is not archived, or the one named. */
-export async function reportCommand(words: string[]): Promise<number> {
-	const { values } = parseArgs({
-		args: words,
-		options: { home: { type: 'string' }, season: { type: 'string' }, json: { type: 'boolean', default: false } },
-	});
+export async function reportCommand(words: readonly string[]): Promise<number> {
+	const { values } = parsedWords('report', words);
 	const now = () => new Date();
-	const home = await openHome(values.home ?? defaultHomePath(), { now });
+	const homePath = values.home ?? defaultHomePath();
+	await requireHome(homePath, DATABASE_FILE);
+	const home = await openHome(homePath, { now });
 	try {
 		const seasons = (await home.store.seasons.list()).sort((a, b) => b.startsOn.localeCompare(a.startsOn));
 		const season = values.season

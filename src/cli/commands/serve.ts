@@ -1,18 +1,15 @@
-import { parseArgs } from 'node:util';
 import { serve } from '../../server/serve.ts';
 import { defaultHomePath } from '../../store/paths.ts';
+import { parsedWords } from '../parsed-words.ts';
 import { portOf } from '../port.ts';
 
 /** `dyelot serve`: the page; ends when the terminal interrupts it. */
-export async function serveCommand(words: string[]): Promise<number> {
-	const { values } = parseArgs({
-		args: words,
-		options: { home: { type: 'string' }, port: { type: 'string' }, share: { type: 'boolean', default: false } },
-	});
+export async function serveCommand(words: readonly string[]): Promise<number> {
+	const { values } = parsedWords('serve', words);
 	await serve({
 		homePath: values.home ?? defaultHomePath(),
 		port: portOf(values.port),
-		share: values.share,
+		share: values.share ?? false,
 		log: console.log,
 	});
 	return new Promise<number>(() => {});

@@ -2,9 +2,9 @@ import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
 import { knownIn } from '../../app/found-or-refused.ts';
 import type { Services } from '../../app/services.ts';
-import { type ById, byId, exact, name } from '../schemas/basics.ts';
+import { type ById, byId, exact, shortText } from '../schemas/basics.ts';
 
-const changes = Type.Partial(exact({ title: name, group: name }), { additionalProperties: false });
+const changes = Type.Partial(exact({ title: shortText, group: shortText }), { additionalProperties: false });
 
 /** The pictures of a season's board. */
 export function inspirationRoutes(app: FastifyInstance, { store, events }: Services): void {

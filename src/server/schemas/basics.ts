@@ -1,6 +1,9 @@
 import { type TSchema, Type } from 'typebox';
 import type { Lab65 } from '../../colour/lab65.ts';
 
+/** Keyword of ours: the validator takes the blanks around the text away. */
+export const TRIMMED = 'x-trimmed';
+
 /** One of a closed list of words; the schema's type is the list's. */
 export const oneOf = <T extends string>(values: readonly T[]) => Type.Unsafe<T>({ type: 'string', enum: [...values] });
 
@@ -14,11 +17,14 @@ export const orNull = <T extends TSchema>(schema: T) => Type.Union([schema, Type
 export const exact = <T extends Record<string, TSchema>>(fields: T) =>
 	Type.Object(fields, { additionalProperties: false });
 
-/** Calendar day, ISO 8601. */
-export const isoDate = Type.String({ pattern: '^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$' });
+/** A day of the calendar, ISO 8601: the validator looks whether it exists. */
+export const isoDate = Type.String({ format: 'date' });
 
-/** A short text the user types. */
-export const name = Type.String({ maxLength: 200 });
+/** A name the user types: not empty, and without blanks around it once it has passed the validator. */
+export const name = Type.String({ maxLength: 200, pattern: '\\S', [TRIMMED]: true });
+
+/** A short text that may be empty. */
+export const shortText = Type.String({ maxLength: 200 });
 
 export const notes = Type.String({ maxLength: 20_000 });
 

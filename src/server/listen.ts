@@ -1,0 +1,44 @@
+import { createServer } from 'node:net';
+import type { FastifyInstance } from 'fastify';
+
+/** The program cannot listen where it should; the message offers another port. */
+export class PortError extends Error {}
+
+/** Ports looked at for a free one. */
+const OFFERED_WITHIN = 50;
+const LAST_PORT = 65_535;
+/** What a web server of one's own is usually given instead of a port that only the system's may have; common practice, no source. */
+const FIRST_OFFERED = 4810;
+
+const isFree = (port: number, host: string): Promise<boolean> =>
+	new Promise((resolve) => {
+		const server = createServer();
+		server.once('error', () => resolve(false));
+		server.listen({ port, host }, () => server.close(() => resolve(true)));
+	});
+
+async function freePortAfter(port: number, host: string): Promise<number | null> {
+	const from = port < 1024 ? FIRST_OFFERED : port + 1;
+	for (let next = from; next <= Math.min(LAST_PORT, from + OFFERED_WITHIN); next++)
+		if (await isFree(next, host)) return next;
+	return null;
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+	EADDRINUSE: 'another program uses it',
+	EACCES: 'only programs of the system may use it',
+};
+
+/** Starts to listen. Throws {@link PortError} where the port is taken or may not be used. */
+export async function listen(app: FastifyInstance, port: number, host: string): Promise<void> {
+	try {
+		await app.listen({ port, host });
+	} catch (error) {
+		const reason = REASONS[(error as NodeJS.ErrnoException).code ?? ''];
+		if (reason === undefined) throw error;
+		const free = await freePortAfter(port, host);
+		const offer =
+			free === null ? 'Choose another with --port' : `Port ${free} is free: start again with --port ${free}`;
+		throw new PortError(`Expected to show the page at port ${port}; ${reason}. ${offer}.`);
+	}
+}

@@ -1,0 +1,72 @@
+import { constants, type Stats } from 'node:fs';
+import { access, lstat, mkdir, stat } from 'node:fs/promises';
+import { dirname, join, resolve } from 'node:path';
+import { meaningOfSystemError } from './system-error.ts';
+
+/** The place that should be a home cannot be one; nothing was changed. */
+export class HomeFolderError extends Error {}
+
+const refused = (path: string, what: string): HomeFolderError =>
+	new HomeFolderError(
+		`Expected a folder for your wardrobe in "${path}"; ${what}. Choose another folder with --home, or put this right first.`,
+	);
+
+const isMissing = (error: unknown): boolean => (error as NodeJS.ErrnoException).code === 'ENOENT';
+
+/** What the path leads to; null where there is nothing. */
+async function foundAt(path: string, look: (path: string) => Promise<Stats>): Promise<Stats | null> {
+	try {
+		return await look(path);
+	} catch (error) {
+		if (isMissing(error)) return null;
+		throw error;
+	}
+}
+
+/** Whether a folder is there; false = nothing is. Throws {@link HomeFolderError} where something else is in its place. */
+export async function isFolder(path: string): Promise<boolean> {
+	const found = await foundAt(path, stat);
+	if (found?.isDirectory()) return true;
+	if (found) throw refused(path, 'there is a file of that name');
+	if (await foundAt(path, lstat)) throw refused(path, 'there is a link that leads nowhere');
+	return false;
+}
+
+/** Makes the folders of the path that are missing, one by one (mkdir's own way down never ends where the system refuses with ENOENT). */
+async function makeMissing(path: string): Promise<void> {
+	if (await isFolder(path)) return;
+	if (dirname(path) !== path) await makeMissing(dirname(path));
+	await mkdir(path);
+}
+
+/** Makes the folder of a home where it is missing, and sees that it can be written. Throws {@link HomeFolderError}. */
+export async function makeHomeFolder(homePath: string): Promise<void> {
+	const path = resolve(homePath);
+	try {
+		await makeMissing(path);
+		await access(path, constants.R_OK | constants.W_OK | constants.X_OK);
+	} catch (error) {
+		const meaning = meaningOfSystemError(error);
+		if (meaning === null) throw error;
+		throw refused(path, isMissing(error) ? 'the system does not let a folder be made there' : meaning);
+	}
+}
+
+/** Sees that a home is there, without making one. Throws {@link HomeFolderError}. */
+export async function requireHome(homePath: string, databaseFile: string): Promise<void> {
+	const path = resolve(homePath);
+	const found = await stat(join(path, databaseFile)).catch((error: unknown) => {
+		if (meaningOfSystemError(error) === null) throw error;
+		return null;
+	});
+	if (!found?.isFile())
+		throw new HomeFolderError(
+			`Expected a wardrobe in "${path}"; there is none. Name its folder with --home, or begin one with "dyelot serve".`,
+		);
+}
+
+/** Where SQLite cannot open its file, or cannot write to it, that as a {@link HomeFolderError}; null for every other error. */
+export const unopened = (error: unknown, path: string): HomeFolderError | null =>
+	error instanceof Error && /unable to open database file|readonly database/i.test(error.message)
+		? refused(path, 'its database cannot be opened for writing (is the disk write-protected?)')
+		: null;
