@@ -7,13 +7,22 @@ const TRY_ALL_UP_TO = 400;
 /** Candidates for each next seed among many points. */
 const CANDIDATES = 24;
 
-/** Squared distance of two points of a packed cloud. */
-function squared(points: Float64Array, one: number, other: number): number {
-	const x = points[one * 3]! - points[other * 3]!;
-	const y = points[one * 3 + 1]! - points[other * 3 + 1]!;
-	const z = points[one * 3 + 2]! - points[other * 3 + 2]!;
+/** A place in the space of the points. */
+type Place = readonly [number, number, number];
+
+/** Squared distance of a point of a packed cloud to a place. */
+function squared(points: Float64Array, at: number, place: Place): number {
+	const x = points[at * 3]! - place[0];
+	const y = points[at * 3 + 1]! - place[1];
+	const z = points[at * 3 + 2]! - place[2];
 	return x * x + y * y + z * z;
 }
+
+const placeOf = (points: Float64Array, index: number): Place => [
+	points[index * 3]!,
+	points[index * 3 + 1]!,
+	points[index * 3 + 2]!,
+];
 
 /** The point with weight that lies nearest to the weighted mean; -1 without points or without weight. */
 function nearestToMean(points: Float64Array, weights: Float64Array): number {
@@ -86,18 +95,27 @@ const ROUNDING = 1 - 1e-9;
  * Indices of at most `k` points as seeds for k-means, distinct in colour, deterministic: first the point nearest to the weighted mean, then
  * each time the point that lowers the summed weighted squared distance most (the greedy form of k-means++, Arthur and
  * Vassilvitskii 2007, without chance). Ties go to the lowest index. `points` holds triples, `weights` one number a point. Fewer seeds where there
- * are fewer distinct points, none without points or without weight.
+ * are fewer distinct points, none without points or without weight. `given` are seeds that there are already: `k` counts them, and no point is taken for
+ * being near the mean.
  */
-export function greedySeeds(points: Float64Array, weights: Float64Array, k: number): number[] {
+export function greedySeeds(
+	points: Float64Array,
+	weights: Float64Array,
+	k: number,
+	given: readonly Place[] = [],
+): number[] {
 	const first = nearestToMean(points, weights);
 	if (first < 0) return [];
-	const seeds = [first];
-	const cost = new Float64Array(weights.length);
-	for (let i = 0; i < cost.length; i++) cost[i] = weights[i]! * squared(points, i, first);
+	const seeds = given.length > 0 ? [] : [first];
+	const cost = new Float64Array(weights.length).fill(Number.POSITIVE_INFINITY);
+	const lower = (place: Place) => {
+		for (let i = 0; i < cost.length; i++) cost[i] = Math.min(cost[i]!, weights[i]! * squared(points, i, place));
+	};
+	for (const place of given.length > 0 ? given : [placeOf(points, first)]) lower(place);
 	// The more seeds there are, the less one more can save: what a point saved when it was last tried is the most that it can save now
 	// (Minoux 1978). So few are tried again.
 	const mostSaved = new Float64Array(cost.length).fill(Number.POSITIVE_INFINITY);
-	while (seeds.length < k) {
+	while (given.length + seeds.length < k) {
 		let total = 0;
 		for (let i = 0; i < cost.length; i++) total += cost[i]!;
 		if (!(total > 0)) break;
@@ -115,7 +133,7 @@ export function greedySeeds(points: Float64Array, weights: Float64Array, k: numb
 			best = candidate;
 		}
 		seeds.push(best);
-		for (let i = 0; i < cost.length; i++) cost[i] = Math.min(cost[i]!, weights[i]! * squared(points, i, best));
+		lower(placeOf(points, best));
 	}
 	return seeds;
 }

@@ -16,6 +16,8 @@ export type ClusterOptions = {
 	readonly lightnessWeight?: number;
 	/** Most rounds of reassigning, default 40 (measured: photos settle in 10 to 30). */
 	readonly maxIterations?: number;
+	/** Colours to start from besides the greedy seeds; they count among the `k`. Default none. */
+	readonly seeds?: readonly Lab65[];
 };
 
 /** Squared move of a centre under which the rounds stop: 0.01 in CIELAB, a hundredth of a visible difference. */
@@ -62,20 +64,23 @@ export function clusterLab(
 	k: number,
 	options: ClusterOptions = {},
 ): Clusters {
-	const { lightnessWeight = 1, maxIterations = 40 } = options;
+	const { lightnessWeight = 1, maxIterations = 40, seeds: given = [] } = options;
 	if (points.length % 3 !== 0) throw new RangeError('Expected whole L, a, b triples.');
 	if (!(k >= 1 && k <= 256)) throw new RangeError(`Expected 1 to 256 clusters; received ${k}.`);
 	const count = points.length / 3;
 	const scaled: number[][] = [];
 	for (let i = 0; i < count; i++)
 		scaled.push([points[i * 3]! * lightnessWeight, points[i * 3 + 1]!, points[i * 3 + 2]!]);
-	const scale = ([L, a, b]: readonly [number, number, number]) => [L * lightnessWeight, a, b];
+	const scale = ([L, a, b]: readonly [number, number, number]): [number, number, number] => [L * lightnessWeight, a, b];
 	const packed = new Float64Array(points);
 	for (let i = 0; i < packed.length; i += 3) packed[i]! *= lightnessWeight;
-	const first = greedySeeds(packed, weights ? new Float64Array(weights) : new Float64Array(count).fill(1), k);
-	if (first.length === 0) return { centres: [], shares: [], labels: new Uint8Array(count) };
+	const even = () => new Float64Array(count).fill(1);
+	const starts = given.slice(0, k).map(scale);
+	const first = greedySeeds(packed, weights ? new Float64Array(weights) : even(), k, starts);
+	if (first.length + starts.length === 0 || count === 0)
+		return { centres: [], shares: [], labels: new Uint8Array(count) };
 
-	let seeds = first.map((index) => [...scaled[index]!]);
+	let seeds = [...starts, ...first.map((index) => [...scaled[index]!])];
 	let labels: readonly number[] = [];
 	let clusters: ReturnType<typeof weightedCentres> = [];
 	for (let round = 0; round < maxIterations; round++) {

@@ -9,13 +9,13 @@ import { type Shade, shadesOf } from '../reading/swatches/shades.ts';
 import type { Light } from '../wardrobe/words/light.ts';
 import { type Correction, neutralsOf, type Pattern, type Reading } from '../wardrobe/words/reading.ts';
 import { SLOTS, type Slot } from '../wardrobe/words/slot.ts';
+import { accentsOf } from './accents.ts';
 import { type DecodedPhoto, decodePhoto } from './file/decode.ts';
 import { type DerivedPictures, derivedPictures } from './file/derived-pictures.ts';
 import { maskFromFile } from './file/mask-file.ts';
 import { type ReadFailure, readFailure } from './file/read-failure.ts';
 import { parsePhoto } from './networks/outline/parser.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
-import { sceneSwatches } from './scene.ts';
 
 export type Point = { readonly x: number; readonly y: number };
 
@@ -91,7 +91,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		correction: scaledCorrection(photo, options.correction ?? {}),
 		camera: photo.camera,
 		sharedLight: options.sharedLight ?? null,
-		...(isScene ? { sceneSwatches: await sceneSwatches(analysis) } : {}),
+		...(isScene ? { accents: await accentsOf(analysis) } : {}),
 	});
 	if (!read) return readFailure('not-a-photo', 'Expected something to see in the photo; all of it is transparent.');
 	const { swatches, uncorrected, background, marks, cloths, correct } = read;

@@ -8,7 +8,8 @@ import { trustOf } from './light/trust.ts';
 import { photoQuality } from './photo-quality.ts';
 import { type LabelMap, type Pixels, visiblePixels } from './pixels.ts';
 import { type ClothPixels, clothPixels, framePixels, insideClothes } from './swatches/cloth-pixels.ts';
-import { type RawSwatch, swatchesOf } from './swatches/swatches.ts';
+import { sceneSwatches } from './swatches/scene-swatches.ts';
+import { swatchesOf } from './swatches/swatches.ts';
 
 export type PixelReadingOptions = {
 	/** What the user told about the photo; points in pixels of the picture given. */
@@ -17,8 +18,8 @@ export type PixelReadingOptions = {
 	readonly camera?: CameraKind;
 	/** The light that the photo shares with others. */
 	readonly sharedLight?: Light | null;
-	/** Colours of a scene's frame; without them it is read like one cloth. */
-	readonly sceneSwatches?: readonly RawSwatch[];
+	/** Colours of a scene that stand out, however small: its swatches start from them too. */
+	readonly accents?: readonly Lab65[];
 };
 
 /** What pixels tell of their colours, and what it was read from. */
@@ -42,11 +43,11 @@ export type PixelReading = Pick<Reading, 'swatches' | 'uncorrected' | 'light' | 
 export function readingOfPixels(
 	pixels: Pixels,
 	labels: LabelMap | null,
-	{ correction = {}, camera = 'phone', sharedLight = null, sceneSwatches }: PixelReadingOptions = {},
+	{ correction = {}, camera = 'phone', sharedLight = null, accents = [] }: PixelReadingOptions = {},
 ): PixelReading | null {
 	const inside = labels ? insideClothes(labels) : null;
 	const cloths = inside ? clothPixels(pixels, inside) : [framePixels(pixels)];
-	const raw = inside || !sceneSwatches ? swatchesOf(cloths) : sceneSwatches;
+	const raw = inside ? swatchesOf(cloths) : sceneSwatches(cloths[0]!, accents);
 	if (raw.length === 0) return null;
 	const cloth = labels ? raw : [];
 	const picture = { pixels, labels, camera: correction.camera ?? camera, cloth };

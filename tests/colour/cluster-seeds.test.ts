@@ -39,3 +39,14 @@ describe('greedy seeds', () => {
 		}
 	});
 });
+
+describe('greedy seeds after given ones', () => {
+	it('are the rest of those that are found alone, and count the given ones', () => {
+		for (let i = 0; i < 20; i++) {
+			const { points, weights } = cloud(`given ${i}`, 60, 12);
+			const [first, ...rest] = greedySeeds(points, weights, 6);
+			const place = [points[first! * 3]!, points[first! * 3 + 1]!, points[first! * 3 + 2]!] as const;
+			expect(greedySeeds(points, weights, 6, [place])).toEqual(rest);
+		}
+	});
+});

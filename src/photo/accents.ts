@@ -1,21 +1,13 @@
 import type { Image, ImageData } from '@vibrant/image';
-import { labFromSrgb8 } from '../colour/lab65.ts';
+import { distanceBetween } from '../colour/delta-e-many.ts';
+import { chroma, type Lab65, labFromSrgb8 } from '../colour/lab65.ts';
 import type { Pixels } from '../reading/pixels.ts';
-import type { RawSwatch } from '../reading/swatches/swatches.ts';
 
-/** Colours of a scene: as many as a photo adds to a palette. */
-const SCENE_COLOURS = 8;
-const LEAST_SHARE = 0.03;
-
-/** What the library finds; its own declarations lose the type on the way. */
-type Quantized = {
-	readonly colors: readonly {
-		readonly r: number;
-		readonly g: number;
-		readonly b: number;
-		readonly population: number;
-	}[];
-};
+/** CIELAB chroma and share of the frame from which a colour is an accent, how far accents lie apart (CIEDE2000), and how many are told at most. */
+const VIVID_FROM = 25;
+const LEAST_SHARE = 0.01;
+const APART = 10;
+const MOST = 3;
 
 /** Our own decoded pixels in the form the library takes: its own decoder is slow, and knows neither WebP nor colour profiles. */
 function imageClassOf(pixels: Pixels): new () => Image {
@@ -53,19 +45,20 @@ function imageClassOf(pixels: Pixels): new () => Image {
 }
 
 /**
- * The colours of a picture with neither garment nor person: its whole frame, by node-vibrant's quantizer. Heaviest first, shares summing to 1;
- * a picture of one colour gives one swatch.
+ * Vivid colours of the frame as node-vibrant picks them, most vivid first; none where nothing is vivid. It looks for colours that stand out,
+ * however small, so it says when clustering has lost one (figures: bench/NOTES.md).
  */
-export async function sceneSwatches(pixels: Pixels): Promise<RawSwatch[]> {
+export async function accentsOf(pixels: Pixels): Promise<Lab65[]> {
 	// Loaded with the first scene: what it brings along is nearly half of all objects of a reading thread, through which its collector must go.
 	const { Vibrant } = await import('node-vibrant/node');
-	const vibrant = new Vibrant('', { ImageClass: imageClassOf(pixels), colorCount: SCENE_COLOURS, filters: [] });
-	await vibrant.getPalette();
-	const { colors: colours } = vibrant.result as Quantized;
-	const total = colours.reduce((sum, { population }) => sum + population, 0);
-	const kept = colours.filter(({ population }) => population / total >= LEAST_SHARE);
-	const whole = kept.reduce((sum, { population }) => sum + population, 0);
-	return kept
-		.map(({ r, g, b, population }) => ({ lab: labFromSrgb8(r, g, b), share: population / whole, slot: null }))
-		.sort((a, b) => b.share - a.share || a.lab[0] - b.lab[0]);
+	const palette = await new Vibrant('', { ImageClass: imageClassOf(pixels) }).getPalette();
+	const least = LEAST_SHARE * pixels.widthPx * pixels.heightPx;
+	// A swatch that no pixel stands behind is the library's own invention.
+	const found = Object.values(palette).flatMap((swatch): Lab65[] =>
+		swatch && swatch.population >= least ? [labFromSrgb8(...swatch.rgb)] : [],
+	);
+	const accents: Lab65[] = [];
+	for (const lab of found.filter((one) => chroma(one) >= VIVID_FROM).sort((a, b) => chroma(b) - chroma(a)))
+		if (accents.length < MOST && accents.every((one) => distanceBetween(one, lab) > APART)) accents.push(lab);
+	return accents;
 }
