@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import { photoFormatOf } from '../photo/file/photo-format.ts';
 import { newGarment } from '../wardrobe/words/new-garment.ts';
 import { fileTitle } from './file-title.ts';
@@ -43,7 +44,8 @@ async function thingFor(
 		const shown = (await store.garments.list()).find((garment) => garment.photoIds.includes(photoId));
 		if (shown) return shown.id;
 		const id = services.newId();
-		await store.garments.put(newGarment(id, title, at, { photoIds: [photoId] }), `Added the garment ${title}`);
+		const name = say('kinds.unknown');
+		await store.garments.put(newGarment(id, name, at, { photoIds: [photoId], nameFrom: 'looks' }), 'Added a garment');
 		return id;
 	}
 	if (purpose === 'inspiration') {
@@ -57,10 +59,18 @@ async function thingFor(
 		return id;
 	}
 	const id = services.newId();
-	const open = { kind: 'shirt', kindFrom: 'none', price: null, used: true, source: '', state: 'open' } as const;
+	const open = {
+		nameFrom: 'looks',
+		kind: 'shirt',
+		kindFrom: 'none',
+		price: null,
+		used: true,
+		source: '',
+		state: 'open',
+	} as const;
 	await store.candidates.put(
-		{ id, seasonId, photoId, name: title, addedAt: at, ...open },
-		`Added the candidate ${title}`,
+		{ id, seasonId, photoId, name: say('kinds.unknown'), addedAt: at, ...open },
+		'Added a candidate',
 	);
 	return id;
 }

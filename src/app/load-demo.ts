@@ -40,7 +40,10 @@ export async function loadDemo(services: Services): Promise<Season> {
 	for (const { file, wears = [], ...told } of scenario.garments) {
 		const id = await take(services, file, told.name, 'garment', season.id);
 		const garment = (await store.garments.get(id))!;
-		await store.garments.put({ ...garment, ...detailsIn(told), kindFrom: 'user' }, `Described ${told.name}`);
+		await store.garments.put(
+			{ ...garment, ...detailsIn(told), nameFrom: 'user', kindFrom: 'user' },
+			`Described ${told.name}`,
+		);
 		if (wears.length > 0)
 			await store.addWears(
 				wears.map((on) => ({ garmentId: id, on })),
@@ -51,7 +54,7 @@ export async function loadDemo(services: Services): Promise<Season> {
 		const id = await take(services, file, name, 'candidate', season.id);
 		const candidate = (await store.candidates.get(id))!;
 		await store.candidates.put(
-			{ ...candidate, kind, kindFrom: 'user', price, used, source },
+			{ ...candidate, name, nameFrom: 'user', kind, kindFrom: 'user', price, used, source },
 			`Described the candidate ${name}`,
 		);
 	}

@@ -46,7 +46,8 @@ describe('a season over HTTP', () => {
 		]);
 		expect(garments.body.items.map((item: { ok: boolean }) => item.ok)).toEqual([true, false]);
 		const [garment] = (await test.get('/api/garments')).body;
-		expect(garment).toMatchObject({ name: 'oat shirt', place: 'rail' });
+		expect(garment).toMatchObject({ place: 'rail' });
+		expect(garment.name).toMatch(/^(beige|cream|tan) [a-z-]+$/);
 		expect(garment.swatches.length).toBeGreaterThan(0);
 
 		const report = (await test.get(`/api/seasons/${seasonId}/report`)).body;
@@ -79,7 +80,7 @@ describe('a season over HTTP', () => {
 		expect(check.sentence.length).toBeGreaterThan(5);
 
 		const bought = await test.send('POST', `/api/candidates/${thingId}/bought`);
-		expect(bought.body).toMatchObject({ name: 'found', price: 20 });
+		expect(bought.body).toMatchObject({ nameFrom: 'looks', price: 20 });
 		expect((await test.get(`/api/seasons/${seasonId}/wishes`)).body[0].state).toBe('answered');
 	});
 
@@ -88,7 +89,9 @@ describe('a season over HTTP', () => {
 		const { body } = await test.upload({ purpose: 'garment' }, [photo]);
 		expect(body.items[0].known).toBe(true);
 		expect(
-			(await test.get('/api/garments')).body.filter((garment: { name: string }) => garment.name === 'oat shirt'),
+			(await test.get('/api/garments')).body.filter((garment: { photoIds: string[] }) =>
+				garment.photoIds.includes(body.items[0].photoId),
+			),
 		).toHaveLength(1);
 	});
 

@@ -1,6 +1,8 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { speak } from '../../src/language/speak.ts';
 import { App } from './app.tsx';
+import { pageLanguage } from './language/page-language.ts';
 import { placeAt } from './shell/addresses.ts';
 import { askForPage } from './shell/ask-for-page.ts';
 import { fetchCode } from './shell/page-code.ts';
@@ -9,6 +11,9 @@ import './style/base.css';
 import './style/controls.css';
 import './style/parts.css';
 import './style/shell.css';
+
+speak(pageLanguage());
+document.documentElement.lang = pageLanguage();
 
 // Everything is on its way before the first line is drawn.
 const opened = placeAt(location.pathname);

@@ -78,7 +78,7 @@ const shortText = (most: number, text: string, said: Said): Said =>
 /** What a cell that is not empty says. */
 export const CELL_MEANINGS: Readonly<Record<GarmentColumn, (text: string) => Said>> = {
 	id: (text) => (/^[A-Za-z0-9_-]{1,100}$/.test(text) ? { id: text } : 'the id of a garment, as an export writes it'),
-	name: (text) => shortText(200, text, { name: text }),
+	name: (text) => shortText(200, text, { name: text, nameFrom: 'user' }),
 	kind: (text) => oneOf(KIND_NAMES, text, (kind) => ({ kind, kindFrom: 'user' })),
 	place: (text) => oneOf(PLACES, text, (place) => ({ place })),
 	price,

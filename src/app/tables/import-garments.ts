@@ -1,3 +1,4 @@
+import { loadNamedDetails } from '../load-garments.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
 import type { Services } from '../services.ts';
 import { type GarmentImport, garmentsFromTable } from './garments-from-table.ts';
@@ -40,7 +41,7 @@ export async function importGarments(
 	{ preview }: { readonly preview: boolean },
 ): Promise<GarmentImportAnswer> {
 	const { store, events, newId, now } = services;
-	const found = await garmentsFromTable(bytes, await store.garments.list());
+	const found = await garmentsFromTable(bytes, await loadNamedDetails(store));
 	const { added, changed } = found;
 	if (!preview && added.length + changed.length > 0) {
 		const at = now().toISOString();

@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import { knownIn } from '../../app/found-or-refused.ts';
 import { loadSeasonInput } from '../../app/load-season.ts';
 import { type Services, todayOf } from '../../app/services.ts';
+import { suggestForCandidate } from '../../app/suggest-from-photos.ts';
 import type { CandidateCheck } from '../../wardrobe/wishes/candidate.ts';
 import { checkCandidate } from '../../wardrobe/wishes/candidate-check.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
@@ -30,11 +31,15 @@ export function candidateRoutes(app: FastifyInstance, services: Services): void 
 		'/api/candidates/:id',
 		{ schema: { params: byId, body: candidateChanges } },
 		async (request) => {
-			const told = request.body.kind ? { kindFrom: 'user' as const } : {};
+			const told = {
+				...(request.body.kind ? { kindFrom: 'user' as const } : {}),
+				...(request.body.name ? { nameFrom: 'user' as const } : {}),
+			};
 			const candidate = { ...(await known(request.params.id)), ...request.body, ...told };
 			await store.candidates.put(candidate, `Changed the candidate ${candidate.name}`);
+			await suggestForCandidate(store, candidate);
 			changed();
-			return candidate;
+			return known(candidate.id);
 		},
 	);
 	app.delete<ById>('/api/candidates/:id', { schema: { params: byId } }, async (request) => {
@@ -49,9 +54,10 @@ export function candidateRoutes(app: FastifyInstance, services: Services): void 
 	});
 	app.post<ById>('/api/candidates/:id/bought', { schema: { params: byId } }, async (request) => {
 		const candidate = await known(request.params.id);
-		const { kind, kindFrom, price, name, photoId, seasonId } = candidate;
+		const { kind, kindFrom, price, name, nameFrom, photoId, seasonId } = candidate;
 		const boughtOn = todayOf(services);
 		const garment = newGarment(newId(), name, now().toISOString(), {
+			...(nameFrom ? { nameFrom } : {}),
 			photoIds: [photoId],
 			kind,
 			kindFrom,

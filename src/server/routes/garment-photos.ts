@@ -5,6 +5,7 @@ import { knownIn } from '../../app/found-or-refused.ts';
 import { type Box, storeCrop } from '../../app/photo-crop.ts';
 import type { Services } from '../../app/services.ts';
 import { suggestFromPhotos } from '../../app/suggest-from-photos.ts';
+import { say } from '../../language/speak.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { joinedGarment } from '../../wardrobe/words/joined-garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
@@ -30,7 +31,8 @@ export function garmentPhotoRoutes(app: FastifyInstance, services: Services): vo
 	}
 	/** The other garment of a photo that showed two, or of an entry that was two: it lives where the first one does. */
 	const otherOf = (garment: GarmentDetails, photoIds: readonly string[]): GarmentDetails =>
-		newGarment(newId(), `${garment.name}, other`.slice(0, 200), now().toISOString(), {
+		newGarment(newId(), say('kinds.unknown'), now().toISOString(), {
+			nameFrom: 'looks',
 			photoIds,
 			place: garment.place,
 			yearParts: garment.yearParts,

@@ -3,8 +3,10 @@ import { Type } from 'typebox';
 import { knownIn } from '../../app/found-or-refused.ts';
 import { loadGarments } from '../../app/load-garments.ts';
 import type { Services } from '../../app/services.ts';
+import { suggestForGarments } from '../../app/suggest-from-photos.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
+import { languageOf } from '../language-of.ts';
 import { type ById, byId, exact, name } from '../schemas/basics.ts';
 import { type GarmentChanges, garmentChanges, garmentIds, photoId } from '../schemas/garment.ts';
 
@@ -14,15 +16,16 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 	const changed = () => events.send({ event: 'changed', data: { what: 'garments' } });
 
 	const known = knownIn(store.garments, 'garment');
-	/** Naming a kind by hand makes it the user's word, whatever the client says of where it came from. */
+	/** Naming it or its kind by hand makes that the user's word, whatever the client says of where it came from. */
 	const withChanges = (garment: GarmentDetails, changes: GarmentChanges): GarmentDetails => ({
 		...garment,
 		...changes,
 		...(changes.kind && !changes.kindFrom ? { kindFrom: 'user' as const } : {}),
+		...(changes.name ? { nameFrom: 'user' as const } : {}),
 		changedAt: now().toISOString(),
 	});
 
-	app.get('/api/garments', async () => loadGarments(store));
+	app.get('/api/garments', async (request) => loadGarments(store, languageOf(request)));
 	app.get<ById>('/api/garments/:id', { schema: { params: byId } }, async (request) => known(request.params.id));
 	app.post<{ Body: { name: string; photoIds?: string[] } }>(
 		'/api/garments',
@@ -42,8 +45,9 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 		async (request) => {
 			const garment = withChanges(await known(request.params.id), request.body);
 			await store.garments.put(garment, `Changed ${garment.name}`);
+			await suggestForGarments(store, [garment]);
 			changed();
-			return garment;
+			return known(garment.id);
 		},
 	);
 	app.patch<{ Body: { ids: string[]; changes: GarmentChanges } }>(
@@ -53,6 +57,7 @@ export function garmentRoutes(app: FastifyInstance, services: Services): void {
 			const garments = await Promise.all(request.body.ids.map(known));
 			const put = garments.map((garment) => withChanges(garment, request.body.changes));
 			await store.garments.change({ put }, `Changed ${put.map(({ name }) => name).join(', ')}`.slice(0, 300));
+			await suggestForGarments(store, put);
 			changed();
 			return { changed: request.body.ids.length };
 		},

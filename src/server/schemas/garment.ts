@@ -17,6 +17,7 @@ export const garmentIds = Type.Array(Type.String({ maxLength: 100 }), {
 /** What the user may set of a garment. */
 export const garmentFields = {
 	name,
+	nameFrom: oneOf(['user', 'looks'] as const),
 	kind: oneOf(KIND_NAMES),
 	kindFrom: oneOf(['user', 'photo', 'none'] as const),
 	photoIds: Type.Array(photoId, { maxItems: 20 }),

@@ -19,7 +19,12 @@ export type Condition = (typeof CONDITIONS)[number];
 /** What is stored of a garment, apart from what its photos say. */
 export type GarmentDetails = {
 	readonly id: string;
+	/** As the user gave it; of a garment that nobody named, what it was called when last looked at. */
 	readonly name: string;
+	/**
+	 * Who named it: the user, or the program by its looks. Absent in homes of before this was told apart.
+	 */
+	readonly nameFrom?: 'user' | 'looks';
 	readonly kind: Kind;
 	/** Who named the kind: the user, the photo's reading (a suggestion), or nobody yet (`kind` is then a placeholder). */
 	readonly kindFrom: 'user' | 'photo' | 'none';

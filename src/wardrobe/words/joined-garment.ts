@@ -7,13 +7,16 @@ const told = <T>(values: readonly (T | null)[]): T | null => values.find((value)
 
 /**
  * One garment of several entries that show it: the first, with the photos and the notes of all. What the first does not say, the next that
- * says it does; a kind that the user named wins over one that was suggested.
+ * says it does; a name or kind that the user gave wins over one that was suggested.
  */
 export function joinedGarment(first: GarmentDetails, rest: readonly GarmentDetails[]): GarmentDetails {
 	const all = [first, ...rest];
+	const called = all.find(({ nameFrom }) => nameFrom === 'user') ?? first;
 	const named = all.find(({ kindFrom }) => kindFrom === 'user') ?? first;
 	return {
 		...first,
+		name: called.name,
+		...(called.nameFrom ? { nameFrom: called.nameFrom } : {}),
 		kind: named.kind,
 		kindFrom: named.kindFrom,
 		photoIds: [...new Set(all.flatMap(({ photoIds }) => photoIds))],

@@ -12,6 +12,7 @@ export const newGarment = (
 ): GarmentDetails => ({
 	id,
 	name,
+	nameFrom: 'user',
 	kind: 'shirt',
 	kindFrom: 'none',
 	photoIds: [],

@@ -36,6 +36,8 @@ export type CandidateDetails = {
 	readonly seasonId: string;
 	readonly photoId: string;
 	readonly name: string;
+	/** As in {@link GarmentDetails.nameFrom}. */
+	readonly nameFrom?: 'user' | 'looks';
 	readonly kind: Kind;
 	/** As in {@link GarmentDetails.kindFrom}. */
 	readonly kindFrom: GarmentDetails['kindFrom'];

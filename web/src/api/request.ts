@@ -1,3 +1,5 @@
+import { spokenLanguage } from '../../../src/language/speak.ts';
+
 /** A request that was answered with a reason, or not at all. `message` is meant for the person at the page. */
 export class RequestProblem extends Error {
 	readonly code: string;
@@ -30,7 +32,7 @@ export function problemOfAnswer(status: number, body: unknown): RequestProblem {
 /** Sends one request to the program and returns its JSON. Throws {@link RequestProblem}. */
 export async function request<T>(method: string, path: string, body?: unknown): Promise<T> {
 	const raw = body instanceof Blob || typeof body === 'string';
-	const headers: Record<string, string> = { ...OWN_PAGE };
+	const headers: Record<string, string> = { ...OWN_PAGE, 'accept-language': spokenLanguage() };
 	const init: RequestInit = { method, headers };
 	if (body !== undefined) {
 		init.body = raw ? body : JSON.stringify(body);

@@ -1,7 +1,8 @@
 import type { Verdict } from '../../../../src/wardrobe/fit/fit-result.ts';
 import type { GarmentReport } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment, Place } from '../../../../src/wardrobe/words/garment.ts';
-import { KINDS, slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
+import { isFoundBy, searchWordsOf } from '../../../../src/wardrobe/words/garment-search.ts';
+import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import type { Slot } from '../../../../src/wardrobe/words/slot.ts';
 
 /** What the list of garments is narrowed to; 'any' leaves a thing open. */
@@ -29,19 +30,11 @@ export const NO_FILTER: GarmentFilter = {
 /** A garment with what the season says of it; null while the report does not know it yet. */
 export type GarmentRow = { readonly garment: Garment; readonly said: GarmentReport | null };
 
-/** Everything of a garment that a search looks through, in lower case. */
-const searchText = ({ garment }: GarmentRow): string =>
-	[
-		garment.name,
-		KINDS[garment.kind].label,
-		slotOfKind(garment.kind),
-		garment.pattern.type,
-		garment.notes,
-		garment.care,
-		...garment.swatches.map(({ name }) => name),
-	]
-		.join(' ')
-		.toLowerCase();
+/** The user's own names of the palette colours that a garment's good part lies with. */
+const paletteNamesOf = ({ said }: GarmentRow, labels: ReadonlyMap<string, string>): string[] =>
+	(said?.fit.swatches ?? [])
+		.filter(({ score, swatch }) => score > 0.5 && swatch.share >= 0.1)
+		.flatMap(({ paletteColourId }) => labels.get(paletteColourId ?? '') ?? []);
 
 const hasFlag = ({ garment, said }: GarmentRow, flag: GarmentFilter['flag']): boolean => {
 	if (flag === 'kind') return garment.kindFrom !== 'user';
@@ -58,9 +51,13 @@ const compare: Readonly<Record<GarmentFilter['order'], (a: GarmentRow, b: Garmen
 	added: (a, b) => (a.garment.addedAt < b.garment.addedAt ? 1 : a.garment.addedAt > b.garment.addedAt ? -1 : 0),
 };
 
-/** The rows that pass, in the order asked for; equal ones by id, so that the list never jumps. Every word typed must be found. */
-export function filteredGarments(rows: readonly GarmentRow[], filter: GarmentFilter): GarmentRow[] {
-	const words = filter.text.toLowerCase().split(/\s+/).filter(Boolean);
+/** The rows that pass, in the order asked for; equal ones by id, so that the list never jumps. Every word typed must be found; `paletteLabels`: the user's own
+ * names of palette colours by id. */
+export function filteredGarments(
+	rows: readonly GarmentRow[],
+	filter: GarmentFilter,
+	paletteLabels: ReadonlyMap<string, string> = new Map(),
+): GarmentRow[] {
 	return rows
 		.filter((row) => {
 			const { garment, said } = row;
@@ -68,9 +65,8 @@ export function filteredGarments(rows: readonly GarmentRow[], filter: GarmentFil
 			if (filter.slot !== 'any' && slotOfKind(garment.kind) !== filter.slot) return false;
 			if (filter.verdict !== 'any' && said?.fit.verdict !== filter.verdict) return false;
 			if (!hasFlag(row, filter.flag)) return false;
-			if (words.length === 0) return true;
-			const text = searchText(row);
-			return words.every((word) => text.includes(word));
+			if (filter.text.trim() === '') return true;
+			return isFoundBy(filter.text, searchWordsOf(garment, paletteNamesOf(row, paletteLabels)));
 		})
 		.sort((a, b) => compare[filter.order](a, b) || (a.garment.id < b.garment.id ? -1 : 1));
 }

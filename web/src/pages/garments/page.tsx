@@ -31,7 +31,11 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 		const said = new Map(report?.garments.map((one) => [one.garmentId, one]));
 		return garments.map((garment) => ({ garment, said: said.get(garment.id) ?? null }));
 	}, [garments, report]);
-	const shown = useMemo(() => filteredGarments(rows, filter), [rows, filter]);
+	const labels = useMemo(
+		() => new Map(report?.palette.colours.flatMap(({ id, label }) => (label ? [[id, label] as const] : []))),
+		[report],
+	);
+	const shown = useMemo(() => filteredGarments(rows, filter, labels), [rows, filter, labels]);
 	const onPhotos = useCallback((files: readonly File[]) => addUploads(files, 'garment', seasonId), [seasonId]);
 	const toggle = useCallback(
 		(id: string, on: boolean) =>

@@ -1,0 +1,6 @@
+import type { ENGLISH } from '../en/english.ts';
+import type { SameKeys } from '../same-keys.ts';
+import { THINGS } from './things.ts';
+
+/** Every word in German; the compiler finds what is missing. */
+export const GERMAN: SameKeys<typeof ENGLISH> = { ...THINGS };

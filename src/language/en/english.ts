@@ -1,0 +1,4 @@
+import { THINGS } from './things.ts';
+
+/** Every word of page, reports and sentences in British English, by area. Other languages have the same keys. */
+export const ENGLISH = { ...THINGS } as const;

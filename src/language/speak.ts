@@ -1,0 +1,61 @@
+import { createInstance } from 'i18next';
+import type { Language } from '../colour/words/language.ts';
+import { AMERICAN } from './american.ts';
+import { GERMAN } from './de/german.ts';
+import { ENGLISH } from './en/english.ts';
+
+type English = typeof ENGLISH;
+
+/** Names of sentences: "kinds.shirt"; what depends on a number is named without its ending `_one` or `_other`. */
+export type SentenceKey = {
+	[Area in keyof English & string]: `${Area}.${Singular<keyof English[Area] & string>}`;
+}[keyof English & string];
+type Singular<Key extends string> = Key extends `${infer Base}_one` | `${infer Base}_other` ? Base : Key;
+
+/** What a sentence has blanks for; `count` chooses between its forms. */
+export type Blanks = Readonly<Record<string, string | number>>;
+
+const catalogue = createInstance();
+catalogue.init({
+	lng: 'en-GB',
+	fallbackLng: { 'en-US': ['en-GB'], default: [] },
+	resources: {
+		'en-GB': { translation: ENGLISH },
+		'en-US': { translation: AMERICAN },
+		de: { translation: GERMAN },
+	},
+	interpolation: { escapeValue: false },
+	initAsync: false,
+});
+
+const SPEAKERS = {
+	'en-GB': catalogue.getFixedT('en-GB'),
+	'en-US': catalogue.getFixedT('en-US'),
+	de: catalogue.getFixedT('de'),
+} as const;
+
+let spoken: Language = 'en-GB';
+
+/** The language that is spoken just now: that of the innermost {@link inLanguage}, else what {@link speak} set; British English at first. */
+export const spokenLanguage = (): Language => spoken;
+
+/** Sets the language of the whole program: for the page, the pocket page and the command line, which serve one person. */
+export function speak(language: Language): void {
+	spoken = language;
+}
+
+/** Does the work with all its words in that language. The work must be done when it returns: a promise is a `TypeError`, since others would speak meanwhile. */
+export function inLanguage<T>(language: Language, work: () => T): T {
+	const before = spoken;
+	spoken = language;
+	try {
+		const done = work();
+		if (done instanceof Promise) throw new TypeError('Expected work that is done at once; received a promise.');
+		return done;
+	} finally {
+		spoken = before;
+	}
+}
+
+/** The sentence of that name in the language that is spoken, its blanks filled. */
+export const say = (key: SentenceKey, blanks: Blanks = {}): string => SPEAKERS[spoken](key, blanks);
