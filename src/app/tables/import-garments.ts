@@ -1,5 +1,5 @@
-import { loadNamedDetails } from '../load-garments.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
+import { loadNamedDetails } from '../load-garments.ts';
 import type { Services } from '../services.ts';
 import { type GarmentImport, garmentsFromTable } from './garments-from-table.ts';
 import type { Problem, TableForm } from './read-table.ts';
