@@ -3,7 +3,7 @@ import { LANGUAGES, type Language, languageFrom } from '../../../src/colour/word
 const KEPT_AS = 'dyelot-language';
 
 /** The language chosen on this page, or null where it follows the browser. */
-export function chosenLanguage(): Language | null {
+function chosenLanguage(): Language | null {
 	try {
 		const kept = localStorage.getItem(KEPT_AS);
 		return LANGUAGES.find((language) => language === kept) ?? null;
@@ -15,10 +15,3 @@ export function chosenLanguage(): Language | null {
 
 /** The language of the page: the one chosen here, else the browser's first that is spoken here. */
 export const pageLanguage = (): Language => chosenLanguage() ?? languageFrom(navigator.languages.join(','));
-
-/** Keeps the choice (null: follow the browser) and opens the page anew in it. */
-export function chooseLanguage(language: Language | null): void {
-	if (language === null) localStorage.removeItem(KEPT_AS);
-	else localStorage.setItem(KEPT_AS, language);
-	location.reload();
-}
