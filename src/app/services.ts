@@ -1,6 +1,7 @@
 import type { ReaderPool } from '../photo/readers/pool.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
 import type { Light } from '../wardrobe/words/light.ts';
+import type { Reading } from '../wardrobe/words/reading.ts';
 import type { EventHub } from './events.ts';
 import type { PhotoJobs } from './photo-jobs.ts';
 import type { Sharing } from './sharing.ts';
@@ -21,6 +22,8 @@ export type Services = {
 	readonly newId: () => string;
 	/** The light that the photo shares with others, or null. */
 	readonly sharedLight: (photo: PhotoRecord) => Promise<Light | null>;
+	/** Puts right the photos that share a light with one whose reading changed; `before` is it as it was. */
+	readonly followLight: (before: PhotoRecord, reading: Reading) => Promise<void>;
 };
 
 /** The clock's day as an ISO date in local time: what the user calls today. */

@@ -33,6 +33,11 @@ export async function openServices(
 	const pool = createReaderPool({});
 	const events = createEventHub();
 	const sameLight = followSameLight(home.store);
+	const followLight: Services['followLight'] = async (before, reading) => {
+		const { relit, toRead } = await sameLight.followReading(before, reading);
+		for (const id of toRead) jobs.enqueue(id);
+		for (const id of relit) events.send({ event: 'photo', data: { id, status: 'read' } });
+	};
 	const jobs = createPhotoJobs({
 		store: home.store,
 		pool,
@@ -41,9 +46,7 @@ export async function openServices(
 		sharedLight: sameLight.sharedLight,
 		onRead: async (photo, reading) => {
 			await suggestFromPhotos(home.store, [photo.id]);
-			const { relit, toRead } = await sameLight.followReading(photo, reading);
-			for (const id of toRead) jobs.enqueue(id);
-			for (const id of relit) events.send({ event: 'photo', data: { id, status: 'read' } });
+			await followLight(photo, reading);
 		},
 		report: (error) => settings.log(`A photo could not be read because of a fault in the program: ${String(error)}`),
 	});
@@ -64,6 +67,7 @@ export async function openServices(
 		now,
 		newId: randomUUID,
 		sharedLight: sameLight.sharedLight,
+		followLight,
 		close: async () => {
 			jobs.cancelWaiting();
 			await jobs.close();

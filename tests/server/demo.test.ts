@@ -51,9 +51,8 @@ describe('the demo scenario', () => {
 
 	it('finds what was planted: the loud blouse alone, the two blue-grey shirts twins', () => {
 		const nameOf = (id: string) => report.garments.find(({ garmentId }) => garmentId === id)?.name;
-		expect(report.loners.filter(({ flagged }) => flagged).map(({ garmentId }) => nameOf(garmentId))).toContain(
-			'Fuchsia blouse',
-		);
+		// First of the ranking: without a neutral in any picture a flag would be surer than the photos are.
+		expect(nameOf(report.loners[0]!.garmentId)).toBe('Fuchsia blouse');
 		const twins = report.twins.map(({ garmentA, garmentB }) => [nameOf(garmentA), nameOf(garmentB)].sort());
 		expect(twins).toContainEqual(['Blue-grey shirt', 'Blue-grey shirt, the other one']);
 	});

@@ -16,14 +16,14 @@ export async function cutOut(lab: Lab65, size = 400): Promise<Buffer> {
 		.toBuffer();
 }
 
-/** A rust block on a dark floor with white paper above and a grey card below at its left, as a phone shows them. */
-export async function withSheetAndCard(): Promise<Buffer> {
+/** A rust block on a dark floor with white paper above and a grey card below at its left, as a phone shows them; `wider` makes another picture of the same. */
+export async function withSheetAndCard(wider = 0): Promise<Buffer> {
 	const [paper, card, cloth] = await Promise.all([
 		plainPng(100, 100, '#e8e6e0'),
 		plainPng(100, 100, '#a8a6a0'),
 		plainPng(200, 300, hexFromLab([45, 38, 40])),
 	]);
-	return sharp({ create: { width: 400, height: 400, channels: 3, background: '#3a3630' } })
+	return sharp({ create: { width: 600 + wider, height: 400, channels: 3, background: '#3a3630' } })
 		.composite([
 			{ input: paper, left: 10, top: 10 },
 			{ input: card, left: 10, top: 290 },

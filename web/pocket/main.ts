@@ -119,18 +119,18 @@ function tapWhite(at: Point): void {
 	const point = { ...at, lightness: PAPER_LIGHTNESS };
 	const found = whiteInHand(photo.inHand(), point);
 	question.replaceChildren();
-	if (found.answer === 'taken') takeWhite(point);
-	else if (found.answer === 'refused') takeWhite(null, found.sentence);
-	else {
-		const canvas = known('photo', HTMLCanvasElement);
-		question.append(
-			whiteQuestion(canvas, found, (isWhite) => {
-				question.replaceChildren();
-				if (isWhite) takeWhite({ ...point, sure: true });
-				else takeWhite(null, 'Taken back. Tap something else that is white, or choose "the piece".');
-			}),
-		);
+	if (found.answer === 'taken') {
+		takeWhite(point);
+		return;
 	}
+	if (found.answer === 'refused') takeWhite(null, 'That is not taken for white: see below.');
+	question.append(
+		whiteQuestion(known('photo', HTMLCanvasElement), found, (isWhite) => {
+			question.replaceChildren();
+			if (isWhite) takeWhite({ ...point, sure: true });
+			else takeWhite(null, 'Taken back. Tap something else that is white, or choose "the piece".');
+		}),
+	);
 }
 
 function takeWhite(

@@ -9,12 +9,8 @@ import type { PhotoInHand } from './reading-in-hand.ts';
 const SHOWN_SIDE = 160;
 
 /** What is made of the white that was tapped, by the same rule as at home, before any piece is marked; and how it would change the picture. */
-export function whiteInHand(
-	{ pixels, camera }: PhotoInHand,
-	point: NeutralPoint,
-): NeutralJudgement & { readonly model: LightModel | null } {
-	const { light, neutrals } = lightOf({ pixels, labels: null, camera, cloth: [] }, { neutrals: [point] }, null);
-	return { ...neutrals![0]!, model: light.model ?? null };
+export function whiteInHand({ pixels, camera }: PhotoInHand, point: NeutralPoint): NeutralJudgement {
+	return lightOf({ pixels, labels: null, camera, cloth: [] }, { neutrals: [point] }, null).neutrals![0]!;
 }
 
 function smallPicture(source: HTMLCanvasElement, model: LightModel | null, words: string): HTMLElement {
@@ -31,10 +27,13 @@ function smallPicture(source: HTMLCanvasElement, model: LightModel | null, words
 	return element('figure', {}, canvas, element('figcaption', {}, words));
 }
 
-/** The question whether the tapped thing is truly white, with the picture before and after; `answered` hears the answer. */
+/**
+ * What is wrong with the white that was tapped, with the picture before and after; `answered` hears whether it is white all the same. What was
+ * refused cannot be kept.
+ */
 export function whiteQuestion(
 	source: HTMLCanvasElement,
-	{ sentence, model }: { readonly sentence: string; readonly model: LightModel | null },
+	{ answer, sentence, model }: NeutralJudgement,
 	answered: (isWhite: boolean) => void,
 ): HTMLElement {
 	const button = (words: string, isWhite: boolean) => {
@@ -42,11 +41,14 @@ export function whiteQuestion(
 		made.addEventListener('click', () => answered(isWhite));
 		return made;
 	};
+	const after = answer === 'refused' ? 'with it as white (not used)' : 'after';
 	return element(
 		'div',
 		{ class: 'question' },
 		element('p', {}, sentence),
-		element('div', { class: 'row' }, smallPicture(source, null, 'before'), smallPicture(source, model, 'after')),
-		element('p', { class: 'row' }, button('Yes, it is white', true), button('No, take it back', false)),
+		element('div', { class: 'row' }, smallPicture(source, null, 'before'), smallPicture(source, model, after)),
+		answer === 'asked'
+			? element('p', { class: 'row' }, button('Yes, it is white', true), button('No, take it back', false))
+			: '',
 	);
 }

@@ -52,7 +52,8 @@ function untold(camera: CameraKind): Light {
 
 /** The first white and the first grey of some neutrals; null where there is neither. */
 function tellingOf(neutrals: readonly JudgedNeutral[]): TellingNeutrals | null {
-	const first = (kind: 'white' | 'grey') => neutrals.find(({ neutral }) => neutral?.kind === kind)?.neutral ?? null;
+	const first = (kind: 'white' | 'grey') =>
+		neutrals.find((one) => one.kind === kind && one.answer !== 'refused')?.neutral ?? null;
 	const telling = { white: first('white'), grey: first('grey') };
 	return telling.white || telling.grey ? telling : null;
 }
@@ -100,9 +101,7 @@ export function lightOf(picture: LitPicture, correction: Correction, shared: Lig
 		light,
 		ownLight,
 		correct,
-		...(judged.length > 0
-			? { neutrals: judged.map(({ answer, kind, sentence }) => ({ answer, kind, sentence })) }
-			: {}),
+		...(judged.length > 0 ? { neutrals: judged.map(({ neutral: _seen, ...judgement }) => judgement) } : {}),
 	};
 }
 

@@ -1,5 +1,5 @@
 import { type Lab65, linearFromLab, xyzFromLab } from '../../colour/lab65.ts';
-import type { CameraKind, SeenNeutral } from '../../wardrobe/words/light.ts';
+import type { CameraKind, LightModel, SeenNeutral } from '../../wardrobe/words/light.ts';
 import type { NeutralJudgement, NeutralPoint } from '../../wardrobe/words/reading.ts';
 import type { SeenPatch } from './eyedropper.ts';
 import { type FrameLight, shareBrighter } from './frame-light.ts';
@@ -15,7 +15,7 @@ export type Beside = {
 	readonly cloth: readonly { readonly lab: Lab65; readonly share: number }[];
 };
 
-export type JudgedNeutral = NeutralJudgement & { readonly neutral: SeenNeutral | null };
+export type JudgedNeutral = NeutralJudgement & { readonly neutral: SeenNeutral };
 
 /** White paper, and the grey card that photographers use (18 % reflectance); common practice, no source. */
 export const PAPER_LIGHTNESS = 95;
@@ -57,13 +57,8 @@ const isBeyond = ({ along, across }: { along: number; across: number }, limit: t
 	along > limit.warm || along < limit.cold || Math.abs(across) > limit.across;
 
 /** How much lighter than a perfect white the lightest cloth that counts would come out. */
-function clothBeyondWhite(neutral: SeenNeutral, { camera, cloth, frame }: Beside): number {
+function clothBeyondWhite(neutral: SeenNeutral, model: LightModel, cloth: Beside['cloth']): number {
 	const isWhite = neutral.kind === 'white';
-	const model = modelFromNeutrals(
-		{ white: isWhite ? neutral : null, grey: isWhite ? null : neutral },
-		camera,
-		frame.surround,
-	);
 	const out = cloth
 		.filter(({ share }) => share >= BEYOND.share)
 		.map(({ lab }) => {
@@ -74,15 +69,13 @@ function clothBeyondWhite(neutral: SeenNeutral, { camera, cloth, frame }: Beside
 	return Math.max(0, ...out);
 }
 
-const refused = (sentence: string): JudgedNeutral => ({
-	answer: 'refused',
-	kind: null,
-	sentence: `${sentence} It was not used. ${POINT_ELSEWHERE}`,
-	neutral: null,
-});
-
 /** What is wrong with taking this for the neutral, the weightiest first: [refuse it, why]. */
-function faultsOf(neutral: SeenNeutral, { burntShare }: SeenPatch, beside: Beside): [boolean, string][] {
+function faultsOf(
+	neutral: SeenNeutral,
+	model: LightModel,
+	{ burntShare }: SeenPatch,
+	beside: Beside,
+): [boolean, string][] {
 	const { seen, kind } = neutral;
 	const cast = castOf(seen);
 	const faults: [boolean, string][] = [];
@@ -102,7 +95,7 @@ function faultsOf(neutral: SeenNeutral, { burntShare }: SeenPatch, beside: Besid
 		const one = burntShare >= BURNT_SHARE ? 'is burnt out' : 'is far brighter than all around, as a window or lamp is';
 		faults.push([isBoth, `What you pointed at ${what ?? one}.`]);
 	}
-	const beyond = clothBeyondWhite(neutral, beside);
+	const beyond = clothBeyondWhite(neutral, model, beside.cloth);
 	if (beyond > BEYOND.ask) {
 		faults.push([beyond > BEYOND.refuse, 'With that as the neutral, the cloth would come out lighter than white.']);
 	}
@@ -123,15 +116,22 @@ export function judgedNeutral(point: NeutralPoint, patch: SeenPatch, beside: Bes
 	const lightness = point.lightness ?? (isBright ? PAPER_LIGHTNESS : CARD_LIGHTNESS);
 	const kind = lightness >= WHITE_FROM ? 'white' : 'grey';
 	const neutral: SeenNeutral = { kind, seen: patch.lab, lightness };
-	const fault = faultsOf(neutral, patch, beside)[0];
-	if (fault?.[0]) return refused(fault[1]);
+	const isWhite = kind === 'white';
+	const model = modelFromNeutrals(
+		{ white: isWhite ? neutral : null, grey: isWhite ? null : neutral },
+		beside.camera,
+		beside.frame.surround,
+	);
+	const [isRefused, fault] = faultsOf(neutral, model, patch, beside)[0] ?? [false, null];
+	const judged = { kind, neutral, model } as const;
+	if (isRefused) return { ...judged, answer: 'refused', sentence: `${fault} It was not used. ${POINT_ELSEWHERE}` };
 	const why =
 		point.lightness !== undefined
 			? ''
-			: kind === 'white'
+			: isWhite
 				? ', since next to nothing in the picture is brighter'
 				: ', since much of the picture is brighter';
 	const taken = `Taken for ${NAMES[kind]} (L* ${Math.round(lightness)})${why}.`;
-	if (!fault || point.sure) return { answer: 'taken', kind, sentence: taken, neutral };
-	return { answer: 'asked', kind, sentence: `${fault[1]} ${taken} Look at before and after: is it right?`, neutral };
+	if (fault === null || point.sure) return { ...judged, answer: 'taken', sentence: taken };
+	return { ...judged, answer: 'asked', sentence: `${fault} ${taken} Look at before and after: is it right?` };
 }

@@ -1,12 +1,13 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
+import { correctLight, triedLight } from '../../app/correct-light.ts';
 import { notFound, UserError } from '../../app/errors.ts';
 import { knownIn } from '../../app/found-or-refused.ts';
 import type { Services } from '../../app/services.ts';
 import { mediaTypeOf } from '../../store/photo-files.ts';
 import type { DerivedName, PhotoRecord } from '../../store/store.ts';
-import { CAMERA_KINDS } from '../../wardrobe/words/light.ts';
-import type { Correction } from '../../wardrobe/words/reading.ts';
+import { CAMERA_KINDS, type CameraKind } from '../../wardrobe/words/light.ts';
+import type { Correction, NeutralPoint } from '../../wardrobe/words/reading.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
 import { exact, oneOf } from '../schemas/basics.ts';
 import { photoId } from '../schemas/garment.ts';
@@ -35,6 +36,12 @@ const correctionBody = Type.Partial(
 		}),
 		lightGroup: Type.String({ minLength: 1, maxLength: 100 }),
 	}),
+	{ additionalProperties: false },
+);
+
+/** Neutrals to try out: what they would do is told, and nothing kept. */
+const trialBody = Type.Object(
+	{ neutrals: Type.Array(neutralPoint, { minItems: 1, maxItems: 2 }), camera: Type.Optional(oneOf(CAMERA_KINDS)) },
 	{ additionalProperties: false },
 );
 
@@ -91,7 +98,15 @@ export function photoRoutes(app: FastifyInstance, services: Services): void {
 		async (request) => {
 			const photo = await known(request.params.id);
 			const mask = photo.correction.mask ? { mask: true } : {};
-			return correct(photo.id, { ...request.body, ...mask }, await store.photos.derived(photo.id, 'mask'));
+			return correctLight(services, photo, { ...request.body, ...mask });
+		},
+	);
+	app.post<ByPhoto & { Body: { neutrals: NeutralPoint[]; camera?: CameraKind } }>(
+		'/api/photos/:id/light-trial',
+		{ schema: { params: byPhoto, body: trialBody } },
+		async (request) => {
+			const { neutrals, camera } = request.body;
+			return triedLight(services, await known(request.params.id), neutrals, camera);
 		},
 	);
 

@@ -1,6 +1,6 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import type { Kind } from './kind.ts';
-import type { CameraKind, Light } from './light.ts';
+import type { CameraKind, Light, LightModel } from './light.ts';
 import type { Slot } from './slot.ts';
 
 /** One colour of a photo or garment. */
@@ -60,10 +60,12 @@ export type PhotoQuality = {
 export type NeutralJudgement = {
 	/** Taken; taken for now, with a question; or not taken. */
 	readonly answer: 'taken' | 'asked' | 'refused';
-	/** What it was taken for; null where it was refused. */
-	readonly kind: 'white' | 'grey' | null;
+	/** What it was taken for, or would be. */
+	readonly kind: 'white' | 'grey';
 	/** Why, in plain words, and what to do where it was not simply taken. */
 	readonly sentence: string;
+	/** What the photo's colours would go through by this neutral alone, also where it was refused: to be looked at, before and after. */
+	readonly model: LightModel;
 };
 
 /** What the photo pipeline says of one photo. Deterministic: same bytes and correction, same reading. */

@@ -48,7 +48,7 @@ describe('what the user points at as neutral', () => {
 		],
 	])('is refused where it is %s, with the reason', (_, lab, told, word) => {
 		const judged = judgedNeutral(white, patch(lab), beside(told));
-		expect(judged).toMatchObject({ answer: 'refused', kind: null, neutral: null });
+		expect(judged).toMatchObject({ answer: 'refused', kind: 'white' });
 		expect(judged.sentence).toContain(word);
 		expect(judged.sentence).toContain('not used');
 	});

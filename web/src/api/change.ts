@@ -4,7 +4,7 @@ import type { RequestProblem } from './request.ts';
 
 /**
  * A change sent to the program: `run` sends it, `problem` is what went wrong with the last one (show it beside the thing),
- * `busy` while it is on its way. What is on view is fetched again afterwards.
+ * `busy` while it is on its way, `output` its answer until `reset`. What is on view is fetched again afterwards.
  */
 export function useChange<Input, Output>(
 	send: (input: Input) => Promise<Output>,
@@ -15,5 +15,6 @@ export function useChange<Input, Output>(
 		onSuccess: (output, input) => then?.(output, input),
 		onSettled: () => refreshSoon(),
 	});
-	return { run: mutation.mutate, busy: mutation.isPending, problem: mutation.error };
+	const { mutate, isPending, error, data, reset } = mutation;
+	return { run: mutate, busy: isPending, problem: error, output: data, reset };
 }
