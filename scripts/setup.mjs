@@ -1,11 +1,13 @@
 // Brings node_modules, dist (the program compiled) and web/dist (the page) up to date, so that `npm start`, `npm test` and
-// `npx dyelot` work on a fresh clone. It speaks on the standard error: a command's output may be piped on.
+// `npx dyelot` work on a fresh clone. With --all also what tests and benches need. It speaks on the standard error: a command's output
+// may be piped on.
 // Node built-ins only: it runs before anything is installed.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { makeLean } from './lean-packages.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const at = (...parts) => join(root, ...parts);
@@ -50,19 +52,30 @@ function onceFor(stamp, key, stillThere, make) {
 	writeFileSync(stamp, key);
 }
 
-onceFor(at('node_modules', '.dyelot-install'), hashOf(['package-lock.json']), existsSync(at('node_modules')), () => {
+/** Installs from the lock file: all packages, or without those that only tests, benches and lint use. */
+function install(all) {
 	console.error('Installing the packages that Dyelot is built from (once, under a minute on most lines) ...');
 	// No package here needs its install script; one of them would fetch GPU files from elsewhere.
-	const args = ['ci', '--include=dev', '--ignore-scripts', '--no-fund', '--no-audit'];
+	const args = ['ci', all ? '--include=dev' : '--omit=dev', '--ignore-scripts', '--no-fund', '--no-audit'];
 	const npm = process.env.npm_execpath;
 	if (npm?.endsWith('.js')) run(process.execPath, [npm, ...args], 'install the packages');
 	else run(process.platform === 'win32' ? 'npm.cmd' : 'npm', args, 'install the packages');
-});
+	makeLean(at('node_modules'), process.platform, process.arch);
+}
+
+const installStamp = at('node_modules', '.dyelot-install');
+const lock = hashOf(['package-lock.json']);
+const installed = existsSync(installStamp) ? readFileSync(installStamp, 'utf8') : '';
+// A command's own words are none of ours: bin/dyelot.mjs imports this file.
+const wantsAll = process.argv[1] === fileURLToPath(import.meta.url) && process.argv.includes('--all');
+if (installed !== `${lock} all` && (wantsAll || installed !== `${lock} start`)) {
+	install(wantsAll);
+	writeFileSync(installStamp, `${lock} ${wantsAll ? 'all' : 'start'}`);
+}
 
 const programSources = [
 	...filesBelow('src').filter((path) => path.endsWith('.ts')),
-	'tsconfig.json',
-	'tsconfig.build.json',
+	'scripts/compile-program.mjs',
 ];
 onceFor(
 	at('node_modules', '.dyelot-program'),
@@ -70,13 +83,7 @@ onceFor(
 	isThere('dist/cli/run-cli.js'),
 	() => {
 		console.error('Compiling the program ...');
-		// What an earlier version had and this one has not must not stay behind.
-		rmSync(at('dist'), { recursive: true, force: true });
-		run(
-			process.execPath,
-			[at('node_modules/typescript/bin/tsc'), '-p', at('tsconfig.build.json')],
-			'compile the program',
-		);
+		run(process.execPath, [at('scripts/compile-program.mjs')], 'compile the program');
 	},
 );
 
