@@ -73,10 +73,7 @@ if (installed !== `${lock} all` && (wantsAll || installed !== `${lock} start`)) 
 	writeFileSync(installStamp, `${lock} ${wantsAll ? 'all' : 'start'}`);
 }
 
-const programSources = [
-	...filesBelow('src').filter((path) => path.endsWith('.ts')),
-	'scripts/compile-program.mjs',
-];
+const programSources = [...filesBelow('src').filter((path) => path.endsWith('.ts')), 'scripts/compile-program.mjs'];
 onceFor(
 	at('node_modules', '.dyelot-program'),
 	hashOf([...programSources, 'package-lock.json']),
