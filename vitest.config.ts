@@ -7,7 +7,7 @@ export default defineConfig({
 				test: {
 					name: 'unit',
 					include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-					exclude: ['tests/browser/**'],
+					exclude: ['tests/browser/**', 'tests/downloads/**'],
 					testTimeout: 60_000,
 				},
 			},
@@ -18,6 +18,14 @@ export default defineConfig({
 					globalSetup: ['tests/support/browser-setup.ts'],
 					testTimeout: 120_000,
 					hookTimeout: 120_000,
+					fileParallelism: false,
+				},
+			},
+			{
+				test: {
+					name: 'downloads',
+					include: ['tests/downloads/**/*.test.ts'],
+					testTimeout: 120_000,
 					fileParallelism: false,
 				},
 			},

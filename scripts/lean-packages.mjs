@@ -13,6 +13,9 @@ const systemFolders = (platform, arch) => [
 /** Whole folders that only somebody who compiles the package needs. */
 const compilersFolders = ['@photostructure/sqlite/src'];
 
+/** Source maps, and modules compiled for another runtime than Node. */
+const UNUSED_FILE = /\.(map|bare)$/;
+
 /**
  * Makes `nodeModules` lean for one system: `platform` and `arch` as Node names them. A folder that is not there is passed over, one
  * without a part for this system is kept whole, so that nothing goes missing when a package is laid out anew.
@@ -25,5 +28,5 @@ export function makeLean(nodeModules, platform, arch) {
 	}
 	for (const folder of compilersFolders) rmSync(join(nodeModules, folder), { recursive: true, force: true });
 	for (const entry of readdirSync(nodeModules, { withFileTypes: true, recursive: true }))
-		if (entry.isFile() && entry.name.endsWith('.map')) rmSync(join(entry.parentPath, entry.name));
+		if (entry.isFile() && UNUSED_FILE.test(entry.name)) rmSync(join(entry.parentPath, entry.name));
 }

@@ -29,7 +29,8 @@ function run(command, args, purpose) {
 }
 
 function hashOf(paths) {
-	const hash = createHash('sha256').update(process.version);
+	// Any Node that runs the program may use the same packages: their compiled parts are made for Node-API, not for a version.
+	const hash = createHash('sha256').update(`${process.platform} ${process.arch}`);
 	for (const path of paths) hash.update(path).update(readFileSync(at(path)));
 	return hash.digest('hex');
 }

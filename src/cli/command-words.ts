@@ -26,7 +26,12 @@ export const COMMANDS = {
 		least: 0,
 		most: 0,
 		does: 'The page, on this machine; with --share also on devices of your network that give the code.',
-		options: { home: HOME, port: PORT, share: { says: 'let paired devices of the local network in' } },
+		options: {
+			home: HOME,
+			port: PORT,
+			share: { says: 'let paired devices of the local network in' },
+			open: { says: 'open the page in the browser, too' },
+		},
 		example: 'dyelot serve --port 4900',
 		exampleSays: 'opens the page at http://localhost:4900/',
 	},
