@@ -66,23 +66,10 @@ export function seenClasses(pixels: Pixels, { classes }: LabelMap): Uint8Array {
 	return classes.map((label, i) => (visible[i] === 1 ? label : TRANSPARENT));
 }
 
-/** Pixels of each mark, 0..255, counted four at a time where they are alike: like lies beside like. */
+/** Pixels of each mark, 0..255. */
 export function areaByMark(marks: Uint8Array): Uint32Array {
 	const areas = new Uint32Array(256);
-	const aligned = marks.byteOffset % 4 === 0 ? marks : marks.slice();
-	const fours = new Uint32Array(aligned.buffer, aligned.byteOffset, aligned.length >> 2);
-	for (let i = 0; i < fours.length; i++) {
-		const four = fours[i]!;
-		const mark = four & 255;
-		if (four === (mark * 0x01010101) >>> 0) areas[mark]! += 4;
-		else {
-			areas[mark]!++;
-			areas[(four >>> 8) & 255]!++;
-			areas[(four >>> 16) & 255]!++;
-			areas[four >>> 24]!++;
-		}
-	}
-	for (let at = fours.length * 4; at < marks.length; at++) areas[marks[at]!]!++;
+	for (let i = 0; i < marks.length; i++) areas[marks[i]!]!++;
 	return areas;
 }
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { counted } from '../../src/wardrobe/words/counted.ts';
 import { labFromText } from '../../web/src/pages/direction/lab-text.ts';
 import { nextSeason } from '../../web/src/pages/seasons/season-dates.ts';
-import { colourNumbers, countText, percentText } from '../../web/src/parts/colour-text.ts';
+import { colourNumbers, percentText } from '../../web/src/parts/colour-text.ts';
 import { numberOrNull } from '../../web/src/parts/number-text.ts';
 
 describe('numbers in words', () => {
@@ -22,8 +23,8 @@ describe('numbers in words', () => {
 	});
 
 	it('one is singular', () => {
-		expect(countText(1, 'garment')).toBe('1 garment');
-		expect(countText(0, 'wish', 'wishes')).toBe('0 wishes');
+		expect(counted(1, 'garment')).toBe('1 garment');
+		expect(counted(0, 'wish', 'wishes')).toBe('0 wishes');
 	});
 
 	it('a typed price may have a comma, and nonsense is no number', () => {

@@ -1,6 +1,7 @@
 import type { AskedColour, HeldColour, Thread } from '../../../src/wardrobe/gaps/bands.ts';
+import { counted } from '../../../src/wardrobe/words/counted.ts';
 import { colourWord, type Palette } from '../../../src/wardrobe/words/palette-colour.ts';
-import { countText, percentText } from '../parts/colour-text.ts';
+import { percentText } from '../parts/colour-text.ts';
 
 const wordOf = (palette: Palette, id: string): string => {
 	const colour = palette.colours.find((one) => one.id === id);
@@ -34,6 +35,6 @@ export function threadSentence(
 	palette: Palette,
 	nameOf: (id: string) => string,
 ): string {
-	const through = `${countText(held.garmentIds.length, 'garment')}: ${namesOf(held, nameOf)}`;
+	const through = `${counted(held.garmentIds.length, 'garment')}: ${namesOf(held, nameOf)}`;
 	return `${held.name} covers ${percentText(thread.amount)} of the palette's ${wordOf(palette, thread.paletteColourId)} (${through}).`;
 }

@@ -18,7 +18,3 @@ export function percentText(share: number): string {
 
 /** What a colour difference means to the eye. Mokrzycki and Tatol 2011 (from memory): from 2 to 3.5 untrained observers see it. */
 export const SEEN_FROM = 'From about 3 on, most people see a difference.';
-
-/** `1 garment`, `3 garments`. */
-export const countText = (count: number, one: string, many = `${one}s`): string =>
-	`${count} ${count === 1 ? one : many}`;

@@ -1,6 +1,7 @@
 import type { GarmentReport, Report } from '../../../src/wardrobe/season/report.ts';
+import { counted } from '../../../src/wardrobe/words/counted.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
-import { countText, percentText, SEEN_FROM } from './colour-text.ts';
+import { percentText, SEEN_FROM } from './colour-text.ts';
 import { Swatch } from './swatch.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -51,7 +52,7 @@ export function GarmentJudgement({
 				</ul>
 			</details>
 			<div>
-				<h3>Goes with {countText(said.partnerCount, 'garment')}</h3>
+				<h3>Goes with {counted(said.partnerCount, 'garment')}</h3>
 				<ul className="partners">
 					{said.partners.map((partner) => (
 						<li key={partner.garmentId}>

@@ -1,3 +1,5 @@
+import { isClothes } from '../../../src/reading/pixels.ts';
+
 /** The outline of the clothes while it is being corrected: one byte a pixel, 255 = clothes, and what it was before each step. */
 export type MaskEdit = {
 	readonly width: number;
@@ -9,9 +11,6 @@ export type MaskEdit = {
 
 /** Steps that can be taken back: 40 outlines of half a megapixel are 10 MB at most. */
 const STEPS_KEPT = 40;
-
-/** Class numbers of the parser's map that are clothes: the seven slots. 0 = background, 8 = skin, 9 = hair. */
-const isClothes = (label: number): boolean => label >= 1 && label <= 7;
 
 /** The mask that a map of labels stands for. */
 export const maskFromLabels = (labels: Uint8Array): Uint8Array => labels.map((label) => (isClothes(label) ? 255 : 0));

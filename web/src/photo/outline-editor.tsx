@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { labFromPixels } from '../../../src/colour/lab-pixels.ts';
 import { growRegion, type LabPicture } from '../../../src/colour/region.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { useChange } from '../api/change.ts';
@@ -21,7 +22,7 @@ import {
 	withStroke,
 } from './mask-edit.ts';
 import { drawOutline } from './outline-drawing.ts';
-import { greyOf, labPictureOf, loadPicture, maskAsPng, pixelsOf, workingSize } from './picture-pixels.ts';
+import { greyOf, loadPicture, maskAsPng, pixelsOf, workingSize } from './picture-pixels.ts';
 import { PicturePointer, type Point } from './picture-pointer.tsx';
 
 type Tool = 'take' | 'drop' | 'brush' | 'rub';
@@ -38,7 +39,7 @@ type Loaded = { readonly picture: HTMLImageElement; readonly labs: LabPicture };
 async function load(photoId: string, byHand: boolean): Promise<{ loaded: Loaded; mask: Uint8Array }> {
 	const picture = await loadPicture(pictureAddress(photoId, 'display'));
 	const size = workingSize(picture.naturalWidth, picture.naturalHeight);
-	const labs = labPictureOf(pixelsOf(picture, size, true));
+	const labs = { ...size, labs: labFromPixels(pixelsOf(picture, size, true).data, 4) };
 	const map = await loadPicture(pictureAddress(photoId, byHand ? 'mask' : 'labels'));
 	const grey = greyOf(pixelsOf(map, size, false));
 	return {

@@ -1,6 +1,3 @@
-import { type Lab65, labFromSrgb8 } from '../../../src/colour/lab65.ts';
-import type { LabPicture } from '../../../src/colour/region.ts';
-
 /** Longest side on which outlines are corrected: fine enough for a finger, small enough that a tap answers at once. */
 const WORKING_SIDE = 512;
 
@@ -39,23 +36,6 @@ export function greyOf({ data }: ImageData): Uint8Array {
 	const grey = new Uint8Array(data.length / 4);
 	for (let pixel = 0; pixel < grey.length; pixel++) grey[pixel] = data[pixel * 4]!;
 	return grey;
-}
-
-/** The picture as CIELAB triples. Colours that come again are worked out once. */
-export function labPictureOf({ data, width, height }: ImageData): LabPicture {
-	const labs = new Float32Array(width * height * 3);
-	const known = new Map<number, Lab65>();
-	for (let pixel = 0; pixel < width * height; pixel++) {
-		const [r, g, b] = [data[pixel * 4]!, data[pixel * 4 + 1]!, data[pixel * 4 + 2]!];
-		const key = (r << 16) | (g << 8) | b;
-		let lab = known.get(key);
-		if (!lab) {
-			lab = labFromSrgb8(r, g, b);
-			known.set(key, lab);
-		}
-		labs.set(lab, pixel * 3);
-	}
-	return { labs, width, height };
 }
 
 /** A mask as a grey PNG, 255 = clothes: the form in which the program keeps it. */

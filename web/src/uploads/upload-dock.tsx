@@ -1,5 +1,5 @@
+import { counted } from '../../../src/wardrobe/words/counted.ts';
 import { Button } from '../parts/button.tsx';
-import { countText } from '../parts/colour-text.ts';
 import { progressOf, type Upload } from './upload-list.ts';
 import { clearUploads, retryUpload, stopUploads, useUploads } from './upload-queue.ts';
 
@@ -24,7 +24,7 @@ export function UploadDock() {
 	const list = useUploads();
 	if (list.length === 0) return null;
 	const { total, done, open, failed, share } = progressOf(list);
-	const sentence = `${done} of ${countText(total, 'photo')} read${failed > 0 ? `, ${failed} not` : ''}`;
+	const sentence = `${done} of ${counted(total, 'photo')} read${failed > 0 ? `, ${failed} not` : ''}`;
 	return (
 		<aside className="dock" aria-label="Photos on their way">
 			<div className="row">

@@ -1,12 +1,12 @@
 import { useCallback, useState } from 'react';
 import type { PhotoRecord } from '../../../../src/store/store.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Inspiration, Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { usePhotos } from '../../api/photos.ts';
 import { request } from '../../api/request.ts';
 import { useInspirations } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { PhotoTile } from '../../parts/photo-tile.tsx';
@@ -100,7 +100,7 @@ export function Board({ season }: { season: Season }) {
 				))
 			)}
 			{inspirations.length > 0 ? (
-				<p className="quiet small">{countText(inspirations.length, 'picture')} on the board.</p>
+				<p className="quiet small">{counted(inspirations.length, 'picture')} on the board.</p>
 			) : null}
 			{opened ? (
 				<PhotoDialog

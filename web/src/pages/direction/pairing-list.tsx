@@ -1,6 +1,6 @@
 import { colourName } from '../../../../src/colour/name.ts';
 import type { Pairing } from '../../../../src/wardrobe/pairs/pairings.ts';
-import { countText } from '../../parts/colour-text.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { Chip } from '../../parts/swatch.tsx';
 
@@ -15,7 +15,7 @@ export function PairingList({ pairings }: { pairings: readonly Pairing[] }) {
 			<Chip lab={labB} />
 			<span>
 				{colourName(labA)} as {slotA} with {colourName(labB)} as {slotB}
-				<span className="small quiet"> in {countText(photos, 'picture')}</span>
+				<span className="small quiet"> in {counted(photos, 'picture')}</span>
 			</span>
 		</li>
 	);

@@ -1,4 +1,5 @@
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import {
 	colourWord,
 	PALETTE_ROLES,
@@ -6,14 +7,14 @@ import {
 	type PaletteRole,
 } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { Button } from '../../parts/button.tsx';
-import { colourNumbers, countText, percentText } from '../../parts/colour-text.ts';
+import { colourNumbers, percentText } from '../../parts/colour-text.ts';
 import { Check, SelectField, TextField } from '../../parts/field.tsx';
 import { Chip } from '../../parts/swatch.tsx';
 
 /** How sure the colour is, in words. */
 function firmnessText({ origin, firmness, photos }: PaletteColour): string {
 	if (origin === 'by-hand') return 'added by hand';
-	const seen = `in ${countText(photos, 'picture')}`;
+	const seen = `in ${counted(photos, 'picture')}`;
 	const again = `other mixes of your pictures bring it back ${Math.round(firmness * 100)} times in 100`;
 	return firmness < 0.5 ? `${seen}. Tentative: ${again}` : `${seen}; ${again}`;
 }

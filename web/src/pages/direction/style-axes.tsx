@@ -1,8 +1,9 @@
 import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/fit/style.ts';
 import type { StyleAxis } from '../../../../src/wardrobe/fit/style-axes.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
-import { countText, percentText, SEEN_FROM } from '../../parts/colour-text.ts';
+import { percentText, SEEN_FROM } from '../../parts/colour-text.ts';
 
 /** Ends of each axis in words, and the range drawn: L* and C* as they are, warmth and pattern as their axes define them. */
 const AXES: Readonly<Record<StyleAxis, { less: string; more: string; from: number; to: number }>> = {
@@ -34,7 +35,7 @@ function Axis({ axis }: { axis: AxisProfile }) {
 			<span className="hidden-visually">
 				{mean === null
 					? 'no picture tells'
-					: `on average ${Math.round(at(mean))} of 100 towards ${more}, from ${countText(axis.photos, 'picture')}`}
+					: `on average ${Math.round(at(mean))} of 100 towards ${more}, from ${counted(axis.photos, 'picture')}`}
 			</span>
 		</li>
 	);
@@ -61,7 +62,7 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 					) : null}
 				</div>
 				<table>
-					<caption>Worn in {countText(style.wornPhotos, 'picture')} of people</caption>
+					<caption>Worn in {counted(style.wornPhotos, 'picture')} of people</caption>
 					<tbody>
 						{SLOTS.filter((slot) => style.slots[slot] > 0).map((slot) => (
 							<tr key={slot}>

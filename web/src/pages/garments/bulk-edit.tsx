@@ -1,9 +1,9 @@
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { type Garment, type GarmentDetails, PLACES, YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText } from '../../parts/colour-text.ts';
 import { SelectField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
@@ -31,9 +31,7 @@ export function BulkEdit({
 	return (
 		<div className="bulk">
 			<div className="row">
-				<span role="status">
-					{chosen.length === 0 ? 'None chosen' : `${countText(chosen.length, 'garment')} chosen`}
-				</span>
+				<span role="status">{chosen.length === 0 ? 'None chosen' : `${counted(chosen.length, 'garment')} chosen`}</span>
 				<Button small onPress={onAll}>
 					Choose all {shownCount} shown
 				</Button>

@@ -1,9 +1,9 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { memo, useLayoutEffect, useRef, useState } from 'react';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { KIND_NAMES, KINDS, type Kind } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
-import { countText } from '../../parts/colour-text.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
@@ -72,7 +72,7 @@ const Row = memo(function Row({
 					{garment.place}
 					{garment.basic ? ', basic' : ''}
 					{said?.loner?.flagged ? ', loner?' : ''}
-					{said && said.twins.length > 0 ? `, ${countText(said.twins.length, 'twin')}` : ''}
+					{said && said.twins.length > 0 ? `, ${counted(said.twins.length, 'twin')}` : ''}
 				</span>
 			</div>
 			<KindPicker row={row} />
@@ -85,7 +85,7 @@ const Row = memo(function Row({
 				) : (
 					<span className="small quiet loading">being compared …</span>
 				)}
-				{said ? <span className="small quiet">{countText(said.partnerCount, 'partner')}</span> : null}
+				{said ? <span className="small quiet">{counted(said.partnerCount, 'partner')}</span> : null}
 			</span>
 		</article>
 	);
@@ -118,7 +118,7 @@ export function GarmentList({
 	return (
 		<>
 			<p className="small quiet" role="status">
-				{countText(rows.length, 'garment')} shown.
+				{counted(rows.length, 'garment')} shown.
 			</p>
 			<ul ref={list} className="garment-list" style={{ height: virtual.getTotalSize() }}>
 				{virtual.getVirtualItems().map(({ index, key, start }) => (

@@ -1,6 +1,6 @@
 import type { GarmentImportAnswer } from '../../../../src/app/tables/import-garments.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { request } from '../../api/request.ts';
-import { countText } from '../../parts/colour-text.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
 const send = (table: Blob, preview: boolean) =>
@@ -9,8 +9,8 @@ const send = (table: Blob, preview: boolean) =>
 function takeWords({ added, changed }: GarmentImportAnswer): string | null {
 	if (added + changed === 0) return null;
 	const parts = [
-		...(added > 0 ? [`Take ${countText(added, 'garment')} in`] : []),
-		...(changed > 0 ? [`${added > 0 ? 'change' : 'Change'} ${countText(changed, 'garment')}`] : []),
+		...(added > 0 ? [`Take ${counted(added, 'garment')} in`] : []),
+		...(changed > 0 ? [`${added > 0 ? 'change' : 'Change'} ${counted(changed, 'garment')}`] : []),
 	];
 	return parts.join(' and ');
 }
@@ -22,7 +22,7 @@ function FoundWords(found: GarmentImportAnswer) {
 			<p>
 				{added} new{added > 0 ? `: ${addedNames.join(', ')}${added > addedNames.length ? ' …' : ''}` : ''}.
 				{likeOthers > 0
-					? ` ${countText(likeOthers, 'of them has', 'of them have')} the name and kind of a garment you have: look whether it is the same one.`
+					? ` ${counted(likeOthers, 'of them has', 'of them have')} the name and kind of a garment you have: look whether it is the same one.`
 					: ''}
 			</p>
 			<p>

@@ -1,7 +1,7 @@
 import { useCallback, useMemo, useState } from 'react';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { useGarments } from '../../api/wardrobe.ts';
-import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
@@ -54,7 +54,7 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 			<PageTitle name="Garments" purpose={PURPOSES.garments} />
 			<DropZone label="garments" onPhotos={onPhotos}>
 				{unnamed > 0 ? (
-					<span className="small row-end">{countText(unnamed, 'kind')} only suggested: see “kind to confirm”.</span>
+					<span className="small row-end">{counted(unnamed, 'kind')} only suggested: see “kind to confirm”.</span>
 				) : null}
 			</DropZone>
 			<Problem of={error} />

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import type { LineUpChoice } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText } from '../../parts/colour-text.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { SwapDialog } from './swap-dialog.tsx';
@@ -40,7 +40,7 @@ export function Chosen({
 				<GarmentPhoto garment={garment} picture={inside.has(id) ? 'cutout' : 'thumb'} />
 				<span className="tile-name">{name}</span>
 				<SwatchStrip swatches={garment.swatches} label={`Colours of ${name}`} />
-				<span className="small quiet">{countText(said.get(id)?.partnerCount ?? 0, 'partner')}</span>
+				<span className="small quiet">{counted(said.get(id)?.partnerCount ?? 0, 'partner')}</span>
 				<span className="row tile-actions">
 					{inside.has(id) ? (
 						<>
@@ -110,7 +110,7 @@ export function Chosen({
 						<ul className="tiles">{chosen.map(tile)}</ul>
 						{rest.length > 0 ? (
 							<details open={chosen.length === 0}>
-								<summary>{countText(rest.length, 'more', 'more')} on the rail</summary>
+								<summary>{counted(rest.length, 'more', 'more')} on the rail</summary>
 								<ul className="tiles">{rest.map(tile)}</ul>
 							</details>
 						) : null}

@@ -1,6 +1,6 @@
 import type { WearImportAnswer } from '../../../../src/app/tables/import-wears.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { request } from '../../api/request.ts';
-import { countText } from '../../parts/colour-text.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
 const send = (table: Blob, preview: boolean) =>
@@ -20,11 +20,11 @@ export function WearImport() {
 				<TableImport
 					label="A table (CSV) with the columns day and garment"
 					send={send}
-					take={({ added }) => (added > 0 ? `Take ${countText(added, 'wear')} in` : null)}
+					take={({ added }) => (added > 0 ? `Take ${counted(added, 'wear')} in` : null)}
 				>
 					{({ added, known }) => (
 						<p>
-							{countText(added, 'new wear')}
+							{counted(added, 'new wear')}
 							{known > 0 ? `; ${known} noted already` : ''}.
 						</p>
 					)}

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
@@ -6,7 +7,6 @@ import type { Wear } from '../../../../src/wardrobe/words/wear.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { useWears } from '../../api/wardrobe.ts';
-import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
@@ -32,7 +32,7 @@ export function WornToday({ garments, today }: { garments: readonly Garment[]; t
 		<section className="section" aria-labelledby="worn-today">
 			<div className="row">
 				<h2 id="worn-today">{day === today ? 'Worn today' : 'Worn that day'}</h2>
-				<span role="status">{countText(worn.size, 'garment')}</span>
+				<span role="status">{counted(worn.size, 'garment')}</span>
 				<span className="row-end">
 					<TextField
 						label="Day"

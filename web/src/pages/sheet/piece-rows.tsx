@@ -1,9 +1,9 @@
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import { mainSwatch } from '../../../../src/wardrobe/words/main-colour.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
-import { countText } from '../../parts/colour-text.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 
@@ -31,7 +31,7 @@ export function PieceRows({ pieces, report }: { pieces: readonly Garment[]; repo
 									<b>{garment.name}</b>
 									<span>{mainSwatch(garment)?.name ?? 'colour not read yet'}</span>
 									{fit ? <VerdictMark {...fit} /> : null}
-									{partnerCount === undefined ? null : <span>goes with {countText(partnerCount, 'other')}</span>}
+									{partnerCount === undefined ? null : <span>goes with {counted(partnerCount, 'other')}</span>}
 								</span>
 							</li>
 						);

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { usePhotos } from '../../api/photos.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText } from '../../parts/colour-text.ts';
 import { Check, SelectField, TextField } from '../../parts/field.tsx';
 import { numberOrNull } from '../../parts/number-text.ts';
 import { PhotoTile } from '../../parts/photo-tile.tsx';
@@ -67,7 +67,7 @@ export function CandidateCard({
 						</ul>
 						{check.partners.length > 0 ? (
 							<details>
-								<summary>Goes with {countText(check.partnerCount, 'garment')}</summary>
+								<summary>Goes with {counted(check.partnerCount, 'garment')}</summary>
 								<ul className="reasons">
 									{check.partners.map((partner) => (
 										<li key={partner.garmentId}>

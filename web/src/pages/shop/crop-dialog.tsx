@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText } from '../../parts/colour-text.ts';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { type Box, BoxChooser } from '../../photo/box-chooser.tsx';
@@ -54,7 +54,7 @@ export function CropDialog({
 			<div className="stack">
 				<p>
 					Draw a box round the piece, or take the whole picture.
-					{left > 0 ? ` ${countText(left, 'more picture')} after this one.` : ''}
+					{left > 0 ? ` ${counted(left, 'more picture')} after this one.` : ''}
 				</p>
 				{address ? (
 					<BoxChooser address={address} box={box} label="The picture of the candidate" onChange={setBox} />

@@ -1,7 +1,7 @@
 import { useCallback, useState } from 'react';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { useCandidates } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText } from '../../parts/colour-text.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -89,7 +89,7 @@ export default function ShopPage({ report }: PageProps) {
 				/>
 			) : null}
 			{compared.length === 1 ? (
-				<p className="small quiet">Tick another one to compare {countText(2, 'candidate')} side by side.</p>
+				<p className="small quiet">Tick another one to compare {counted(2, 'candidate')} side by side.</p>
 			) : null}
 			{compared.length > 0 ? (
 				<Button small onPress={() => setCompared([])}>

@@ -1,8 +1,8 @@
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { PLACES, type Place } from '../../../../src/wardrobe/words/garment.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
-import { countText } from '../../parts/colour-text.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
@@ -16,7 +16,7 @@ function RailItem({ item: { garment, said } }: { item: SortItem }) {
 			<span className="tile-name">{garment.name}</span>
 			<SwatchStrip swatches={garment.swatches} label={`Colours of ${garment.name}`} />
 			<VerdictMark {...said.fit} />
-			<span className="small quiet">{countText(said.partnerCount, 'partner')}</span>
+			<span className="small quiet">{counted(said.partnerCount, 'partner')}</span>
 			<select
 				className="select"
 				aria-label={`Place of ${garment.name}`}

@@ -1,9 +1,9 @@
 import { useState } from 'react';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { useMakers } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText } from '../../parts/colour-text.ts';
 import { TextField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
@@ -20,7 +20,7 @@ export function Makers({ waitingDays }: { waitingDays: number }) {
 		<section className="section stack" aria-labelledby="makers">
 			<h2 id="makers">Makers you trust</h2>
 			<p className="quiet">
-				Shown with a wish once it has waited {countText(waitingDays, 'day')}. You set the waiting time under Season.
+				Shown with a wish once it has waited {counted(waitingDays, 'day')}. You set the waiting time under Season.
 			</p>
 			<ul>
 				{makers.map((maker) => (

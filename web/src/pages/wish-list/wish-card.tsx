@@ -1,4 +1,5 @@
 import type { WishStanding } from '../../../../src/wardrobe/wishes/wishes.ts';
+import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { KIND_NAMES, KINDS, type Kind, slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
@@ -6,7 +7,7 @@ import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
-import { countText, SEEN_FROM } from '../../parts/colour-text.ts';
+import { SEEN_FROM } from '../../parts/colour-text.ts';
 import { Check, SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { numberOrNull } from '../../parts/number-text.ts';
 import { Problem } from '../../parts/problem.tsx';
@@ -55,7 +56,7 @@ export function WishCard({
 						max={season.waitingDays}
 						aria-label="Waiting time passed"
 					/>
-					{countText(standing.newInDays, 'day')} until new is allowed
+					{counted(standing.newInDays, 'day')} until new is allowed
 				</p>
 			) : null}
 			<details>
