@@ -1,9 +1,10 @@
-import { mkdir, readdir, rename, rm, stat } from 'node:fs/promises';
+import { readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Kysely } from 'kysely';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
 import { derivedKey, type PictureName } from './photo-files.ts';
+import { makePrivateFolder } from './private-files.ts';
 import type { PhotoRow, Tables } from './schema.ts';
 
 /** Folder of a home for photo files that no row names. */
@@ -21,7 +22,7 @@ async function sweep(homePath: string, files: readonly string[]): Promise<void> 
 
 /** Moves originals that no row names to `found`. */
 async function moveOrphans(homePath: string, orphans: readonly string[]): Promise<void> {
-	if (orphans.length > 0) await mkdir(join(homePath, FOUND_FOLDER), { recursive: true });
+	if (orphans.length > 0) await makePrivateFolder(join(homePath, FOUND_FOLDER));
 	for (const orphan of orphans) await rename(orphan, join(homePath, FOUND_FOLDER, basename(orphan)));
 }
 

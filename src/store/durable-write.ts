@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir, open, rename, rm } from 'node:fs/promises';
+import { open, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { createPrivateFile, makePrivateFolder } from './private-files.ts';
 
 /** Ending of a file that is being written; what start-up finds of them is half of something that was never acknowledged. */
 export const PART_ENDING = '.part';
@@ -19,7 +20,7 @@ export async function syncFolder(path: string): Promise<void> {
 
 /** Makes a folder and waits until each new one is known on disk to the folder above it. */
 async function makeFolderDurably(path: string): Promise<void> {
-	const firstMade = await mkdir(path, { recursive: true });
+	const firstMade = await makePrivateFolder(path);
 	if (firstMade === undefined) return;
 	for (let made = path; made.length >= firstMade.length; made = dirname(made)) await syncFolder(dirname(made));
 }
@@ -30,7 +31,7 @@ export async function writeDurably(path: string, bytes: Uint8Array): Promise<voi
 	await makeFolderDurably(folder);
 	const temporary = join(folder, `.${randomBytes(8).toString('hex')}${PART_ENDING}`);
 	try {
-		const file = await open(temporary, 'wx');
+		const file = await createPrivateFile(temporary);
 		try {
 			await file.writeFile(bytes);
 			await file.sync();

@@ -1,6 +1,7 @@
 import { constants, type Stats } from 'node:fs';
-import { access, lstat, mkdir, stat } from 'node:fs/promises';
+import { access, lstat, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
+import { makePrivateFolder } from './private-files.ts';
 import { meaningOfSystemError } from './system-error.ts';
 
 /** The place that should be a home cannot be one; nothing was changed. */
@@ -36,7 +37,7 @@ export async function isFolder(path: string): Promise<boolean> {
 async function makeMissing(path: string): Promise<void> {
 	if (await isFolder(path)) return;
 	if (dirname(path) !== path) await makeMissing(dirname(path));
-	await mkdir(path);
+	await makePrivateFolder(path);
 }
 
 /** Makes the folder of a home where it is missing, and sees that it can be written. Throws {@link HomeFolderError}. */

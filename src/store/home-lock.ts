@@ -1,6 +1,9 @@
 import { join } from 'node:path';
 import { DatabaseSync } from '@photostructure/sqlite';
 
+/** Name of the file that the lock is taken on. */
+export const LOCK_FILE = 'home.lock';
+
 /** Another running program holds this home. */
 export class HomeInUseError extends Error {}
 
@@ -12,7 +15,7 @@ const isHeld = (error: unknown): boolean => error instanceof Error && /database 
  * a power cut never leaves a home that seems to be in use, as a noted process number would.
  */
 export function lockHome(homePath: string): () => void {
-	const lock = new DatabaseSync(join(homePath, 'home.lock'));
+	const lock = new DatabaseSync(join(homePath, LOCK_FILE));
 	try {
 		lock.exec('BEGIN EXCLUSIVE');
 	} catch (error) {

@@ -3,8 +3,9 @@ import { join } from 'node:path';
 import { checkHome } from './check-home.ts';
 import { directoryPhotoFiles } from './directory-photo-files.ts';
 import { makeHomeFolder, unopened } from './home-folder.ts';
-import { lockHome } from './home-lock.ts';
+import { LOCK_FILE, lockHome } from './home-lock.ts';
 import { migrateToNewest, newerHome } from './migrations/all.ts';
+import { closeToOthers, ensurePrivateFile } from './private-files.ts';
 import { sqlStore } from './sql-store.ts';
 import { closeSqlite, openSqlite, type SqliteDatabase } from './sqlite/sqlite-database.ts';
 import type { Store } from './store.ts';
@@ -53,19 +54,24 @@ function refuseNewerHome(connection: SqliteDatabase['connection']): void {
 /** Opens a home, making it where there is none; brings its schema up to date; looks for damage. */
 export async function openHome(homePath: string, { now }: { readonly now: () => Date }): Promise<OpenHome> {
 	await makeHomeFolder(homePath);
+	const openToOthers = await closeToOthers(homePath, [DATABASE_FILE, LOCK_FILE]);
 	const path = join(homePath, DATABASE_FILE);
 	let unlock = () => {};
 	let database: SqliteDatabase | null = null;
 	try {
+		await ensurePrivateFile(join(homePath, LOCK_FILE));
 		unlock = lockHome(homePath);
 		const isNew = !existsSync(path);
+		// SQLite gives its log beside the database the database's own rights (findCreateFileMode in its os_unix.c; from memory).
+		if (isNew) await ensurePrivateFile(path);
 		database = openSqlite(path, (connection) => {
 			checkDatabase(connection, path);
 			refuseNewerHome(connection);
 		});
 		const { db } = database;
 		await migrateToNewest(db);
-		const findings = isNew ? [] : await checkHome(homePath, db, now);
+		const found = isNew ? [] : await checkHome(homePath, db, now);
+		const findings = openToOthers === null ? found : [openToOthers, ...found];
 		await thingsIn(db, now).emptyOldBin();
 		const store = sqlStore(db, directoryPhotoFiles(homePath), now);
 		return {

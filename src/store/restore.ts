@@ -11,6 +11,7 @@ import { syncFolder } from './durable-write.ts';
 import { isFolder, makeHomeFolder } from './home-folder.ts';
 import { checkDatabase, DATABASE_FILE } from './open-home.ts';
 import { PHOTO_KEY } from './photo-files.ts';
+import { makePrivateFolder, PRIVATE_FILE } from './private-files.ts';
 import { meaningOfSystemError } from './system-error.ts';
 
 const FOUND_KEY = new RegExp(`^${FOUND_FOLDER}/[^/\\\\]+$`);
@@ -59,7 +60,7 @@ function requireHead(name: string, text: string, archive: string): void {
 
 /** Writes one file and waits until it is on disk; returns its SHA-256. */
 async function writeEntry(entry: AsyncIterable<unknown>, path: string): Promise<string> {
-	await mkdir(dirname(path), { recursive: true });
+	await makePrivateFolder(dirname(path));
 	const hash = createHash('sha256');
 	await pipeline(
 		async function* () {
@@ -68,7 +69,7 @@ async function writeEntry(entry: AsyncIterable<unknown>, path: string): Promise<
 				yield chunk;
 			}
 		},
-		createWriteStream(path, { flags: 'wx' }),
+		createWriteStream(path, { flags: 'wx', mode: PRIVATE_FILE }),
 	);
 	const file = await open(path, 'r+');
 	await file.sync();

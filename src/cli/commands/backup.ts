@@ -4,13 +4,14 @@ import { writeBackup } from '../../store/backup.ts';
 import { requireHome } from '../../store/home-folder.ts';
 import { DATABASE_FILE, openHome } from '../../store/open-home.ts';
 import { defaultHomePath } from '../../store/paths.ts';
+import { PRIVATE_FILE } from '../../store/private-files.ts';
 import { meaningOfSystemError } from '../../store/system-error.ts';
 import { parsedWords } from '../parsed-words.ts';
 
 /** The new file, opened for writing; whatever is there already is never written over. */
 async function newFile(path: string): Promise<FileHandle> {
 	try {
-		return await open(path, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL);
+		return await open(path, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL, PRIVATE_FILE);
 	} catch (error) {
 		const meaning = meaningOfSystemError(error);
 		throw meaning === null ? error : new Error(`Expected to write a new file "${path}" for the backup; ${meaning}.`);
