@@ -5,6 +5,7 @@ export const ERRORS = {
 	'foreign-host': 403,
 	'foreign-origin': 403,
 	'not-paired': 401,
+	'other-device': 403,
 	'wrong-code': 403,
 	'too-many-tries': 429,
 	'too-large': 413,

@@ -1,68 +1,105 @@
-import { createHash, randomBytes, randomInt, timingSafeEqual } from 'node:crypto';
+import { createHash, randomBytes, randomUUID } from 'node:crypto';
 import { hostname, networkInterfaces } from 'node:os';
-import { UserError } from './errors.ts';
+import type { Pairing, PairingRecords } from '../store/pairing-records.ts';
+import { createPairingCode, type PairingCode } from './pairing-code.ts';
 
-const CODE_LIFETIME_MS = 10 * 60_000;
-/** Wrong tries after which the code is thrown away: with 10^8 codes a guess succeeds once in 20 million. */
-const TRIES_A_CODE = 5;
+/** A device that is not used for so long must give a code again. */
+export const UNUSED_LIFETIME_S = 30 * 24 * 3600;
+/** When a device was last seen is written down this often: exact enough for a person, and no write a request. */
+const NOTE_EVERY_MS = 3600 * 1000;
 
-const digest = (text: string): Buffer => createHash('sha256').update(text).digest();
+const hashOf = (token: string): string => createHash('sha256').update(token).digest('hex');
 
-/** Equal or not, in a time that does not tell how much of it was right. */
-const sameSecret = (a: string, b: string): boolean => timingSafeEqual(digest(a), digest(b));
+/** A paired device as the owner sees it. */
+export type PairedDevice = Omit<Pairing, 'tokenHash'>;
 
 /** Who on the local network may come in: devices that once gave the code shown on this computer. */
 export type Sharing = {
-	readonly code: () => { readonly code: string; readonly validForMs: number };
-	/** A token for the device, or throws `wrong-code` / `too-many-tries`. */
-	readonly pair: (code: string) => string;
-	readonly isPaired: (token: string | undefined) => boolean;
+	readonly code: PairingCode['show'];
+	/** A token for the device, on disk (hashed) when it resolves; or throws `wrong-code` / `too-many-tries`. */
+	readonly pair: (code: string, device: string) => Promise<string>;
+	/** Whether the token is a paired device's, and whether its time has just begun anew, so that the device's own note of it should be renewed. */
+	readonly recognise: (token: string | undefined) => { readonly paired: boolean; readonly renewed: boolean };
+	/** Oldest first. */
+	readonly devices: () => readonly PairedDevice[];
+	/** False where there is no such device. */
+	readonly unpair: (id: string) => Promise<boolean>;
+	readonly unpairAll: () => Promise<void>;
 	/** Names and addresses of this computer on the local network, lower case. */
 	readonly names: () => readonly string[];
 };
 
-/** `now` in milliseconds. */
-export function createSharing(now: () => number): Sharing {
-	let current = { code: '', madeAt: Number.NEGATIVE_INFINITY, triesLeft: 0 };
-	const tokens = new Set<string>();
-	const fresh = () => {
-		if (now() - current.madeAt > CODE_LIFETIME_MS || current.triesLeft <= 0) {
-			current = { code: String(randomInt(1e8)).padStart(8, '0'), madeAt: now(), triesLeft: TRIES_A_CODE };
-		}
-		return current;
-	};
+/** Numbers by which other devices of the local network reach this computer (IPv4: short enough to type). */
+export const networkAddresses = (): readonly string[] =>
+	Object.values(networkInterfaces())
+		.flatMap((list) => list ?? [])
+		.filter(({ family, internal }) => family === 'IPv4' && !internal)
+		.map(({ address }) => address);
+
+const ownNames = (): readonly string[] => [
+	hostname().toLowerCase(),
+	`${hostname().toLowerCase()}.local`,
+	...Object.values(networkInterfaces())
+		.flatMap((list) => list ?? [])
+		.map((net) => (net.family === 'IPv6' ? `[${net.address.toLowerCase()}]` : net.address)),
+];
+
+/** Opens the door to devices paired earlier. `now` in milliseconds; `report` hears of notes that could not be written. */
+export async function createSharing(settings: {
+	readonly records: PairingRecords;
+	readonly now: () => number;
+	readonly report: (error: unknown) => void;
+}): Promise<Sharing> {
+	const { records, now, report } = settings;
+	const code = createPairingCode(now);
+	const isOver = ({ seenAt }: Pairing) => now() - Date.parse(seenAt) > UNUSED_LIFETIME_S * 1000;
+	const known = new Map((await records.list()).map((pairing) => [pairing.tokenHash, pairing]));
+	/** When each was last seen, in milliseconds: newer than what is written down. */
+	const seen = new Map<string, number>();
+
+	async function forget(gone: readonly Pairing[]): Promise<void> {
+		for (const { tokenHash } of gone) known.delete(tokenHash);
+		await records.remove(gone.map(({ id }) => id));
+	}
+	const current = () => [...known.values()].filter((pairing) => !isOver(pairing));
+	await forget([...known.values()].filter(isOver));
+
 	return {
-		code: () => {
-			const { code, madeAt } = fresh();
-			return { code, validForMs: CODE_LIFETIME_MS - (now() - madeAt) };
-		},
-		pair: (given) => {
-			const expired = now() - current.madeAt > CODE_LIFETIME_MS;
-			if (expired || current.triesLeft <= 0) {
-				throw new UserError(
-					'too-many-tries',
-					'Expected a code that is still valid for pairing this device; the last one has expired or was tried too often. Ask for a new code on the computer that runs Dyelot.',
-				);
-			}
-			current = { ...current, triesLeft: current.triesLeft - 1 };
-			if (!sameSecret(given.replace(/\D/g, ''), current.code)) {
-				throw new UserError(
-					'wrong-code',
-					`Expected the 8 digits shown on the computer for pairing this device; received others. ${current.triesLeft} tries are left.`,
-				);
-			}
-			current = { ...current, triesLeft: 0 };
+		code: code.show,
+		async pair(given, device) {
+			code.use(given);
 			const token = randomBytes(32).toString('base64url');
-			tokens.add(digest(token).toString('hex'));
+			const at = new Date(now()).toISOString();
+			const pairing = { id: randomUUID(), tokenHash: hashOf(token), device, pairedAt: at, seenAt: at };
+			await records.add(pairing);
+			known.set(pairing.tokenHash, pairing);
 			return token;
 		},
-		isPaired: (token) => token !== undefined && tokens.has(digest(token).toString('hex')),
-		names: () => [
-			hostname().toLowerCase(),
-			`${hostname().toLowerCase()}.local`,
-			...Object.values(networkInterfaces())
-				.flatMap((list) => list ?? [])
-				.map((net) => (net.family === 'IPv6' ? `[${net.address.toLowerCase()}]` : net.address)),
-		],
+		recognise(token) {
+			const pairing = token === undefined ? undefined : known.get(hashOf(token));
+			if (!pairing) return { paired: false, renewed: false };
+			if (isOver(pairing)) {
+				forget([pairing]).catch(report);
+				return { paired: false, renewed: false };
+			}
+			seen.set(pairing.id, now());
+			if (now() - Date.parse(pairing.seenAt) < NOTE_EVERY_MS) return { paired: true, renewed: false };
+			const seenAt = new Date(now()).toISOString();
+			known.set(pairing.tokenHash, { ...pairing, seenAt });
+			records.saveSeen(pairing.id, seenAt).catch(report);
+			return { paired: true, renewed: true };
+		},
+		devices: () =>
+			current().map(({ tokenHash: _secret, ...device }) => {
+				const at = seen.get(device.id);
+				return at === undefined ? device : { ...device, seenAt: new Date(at).toISOString() };
+			}),
+		async unpair(id) {
+			const gone = current().filter((pairing) => pairing.id === id);
+			await forget(gone);
+			return gone.length > 0;
+		},
+		unpairAll: () => forget([...known.values()]),
+		names: ownNames,
 	};
 }

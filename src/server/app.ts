@@ -15,6 +15,7 @@ import { backupRoutes } from './routes/backup.ts';
 import { candidateRoutes } from './routes/candidates.ts';
 import { decisionRoutes } from './routes/decisions.ts';
 import { demoRoutes } from './routes/demo.ts';
+import { deviceRoutes } from './routes/devices.ts';
 import { eventRoutes } from './routes/events.ts';
 import { exportRoutes } from './routes/exports.ts';
 import { garmentPhotoRoutes } from './routes/garment-photos.ts';
@@ -23,7 +24,6 @@ import { inspirationRoutes } from './routes/inspirations.ts';
 import { lineUpRoutes } from './routes/line-up.ts';
 import { makerRoutes } from './routes/makers.ts';
 import { pairWordRoutes } from './routes/pair-words.ts';
-import { pairingRoutes } from './routes/pairing.ts';
 import { paletteRoutes } from './routes/palette.ts';
 import { photoRoutes } from './routes/photos.ts';
 import { pocketRoutes } from './routes/pocket.ts';
@@ -124,7 +124,7 @@ export async function buildApp(
 	refuseForeignPages(app);
 	guardRoutes(app, services.sharing);
 
-	pairingRoutes(app, services);
+	deviceRoutes(app, services);
 	statusRoutes(app, services);
 	eventRoutes(app, services);
 	uploadRoutes(app, services);

@@ -2,7 +2,7 @@
  * Addresses of the page itself, as the router knows them: the same file is sent for each, and the page then shows what the address names.
  * They hold nothing of the wardrobe; a device needs them to show the field for the code.
  */
-export const PAGE_ADDRESSES = ['/', '/seasons', '/season/:id/:place'] as const;
+export const PAGE_ADDRESSES = ['/', '/seasons', '/devices', '/season/:id/:place'] as const;
 
 /** Files that the page is built from. */
 export const PAGE_FILES = { folder: '/assets/*', mark: '/mark.svg' } as const;
@@ -16,4 +16,11 @@ const readable = (address: string): string[] => [`GET ${address}`, `HEAD ${addre
 export const OPEN_ROUTES: ReadonlySet<string> = new Set([
 	...[...PAGE_ADDRESSES, ...Object.values(PAGE_FILES)].flatMap(readable),
 	'POST /api/pair',
+]);
+
+/** Routes that a paired device may not ask either: who comes in is decided on the computer that runs the program. */
+export const ROUTES_OF_THIS_COMPUTER: ReadonlySet<string> = new Set([
+	...readable('/api/devices'),
+	'DELETE /api/devices',
+	'DELETE /api/devices/:id',
 ]);

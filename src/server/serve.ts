@@ -3,7 +3,7 @@ import { createEventHub } from '../app/events.ts';
 import { createPhotoJobs } from '../app/photo-jobs.ts';
 import { followSameLight } from '../app/same-light-jobs.ts';
 import type { Services } from '../app/services.ts';
-import { createSharing } from '../app/sharing.ts';
+import { createSharing, networkAddresses } from '../app/sharing.ts';
 import { suggestFromPhotos } from '../app/suggest-from-photos.ts';
 import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
 import { writeBackup } from '../store/backup.ts';
@@ -56,7 +56,13 @@ export async function openServices(
 		pool,
 		jobs,
 		events,
-		sharing: settings.share ? createSharing(() => Date.now()) : null,
+		sharing: settings.share
+			? await createSharing({
+					records: home.store.pairings,
+					now: () => now().getTime(),
+					report: (error) => settings.log(`A note on a paired device could not be written: ${String(error)}`),
+				})
+			: null,
 		backup: async (to) => {
 			for (const path of await writeBackup(settings.homePath, to))
 				settings.log(
@@ -96,9 +102,13 @@ export async function serve(settings: ServeSettings): Promise<RunningServer> {
 	const address = `http://localhost:${port}/`;
 	settings.log(`Dyelot is ready: open ${address} in a browser. Your wardrobe is kept in ${settings.homePath}.`);
 	if (services.sharing) {
-		const addresses = services.sharing.names().filter((name) => /^\d+\./.test(name) && name !== '127.0.0.1');
-		settings.log(`Shared on the local network: ${addresses.map((name) => `http://${name}:${port}/`).join('  ')}`);
-		settings.log(`Pairing code for a phone, valid for ten minutes: ${services.sharing.code().code}`);
+		const addresses = networkAddresses().map((number) => `http://${number}:${port}/`);
+		settings.log(
+			addresses.length > 0
+				? `Shared on the local network: open ${addresses.join(' or ')} on a phone. The code for it is shown at ${address}devices.`
+				: 'Expected a local network to share on; this computer is on none.',
+		);
+		settings.log(`Code for a phone, valid for ten minutes: ${services.sharing.code().code}`);
 	}
 	let stopping = false;
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) {

@@ -49,5 +49,14 @@ export type SetAsideRow = {
 	at: string;
 };
 
+/** A paired device; the token it shows is kept as its hash only. */
+export type PairingRow = { id: string; token_hash: string; device: string; paired_at: string; seen_at: string };
+
 /** The tables, as the query builder sees them. */
-export type Tables = { things: ThingRow; decisions: DecisionRow; photos: PhotoRow; set_aside: SetAsideRow };
+export type Tables = {
+	things: ThingRow;
+	decisions: DecisionRow;
+	photos: PhotoRow;
+	set_aside: SetAsideRow;
+	pairings: PairingRow;
+};

@@ -2,6 +2,7 @@ import type { Kysely, Transaction } from 'kysely';
 import type { Palette } from '../wardrobe/words/palette-colour.ts';
 import type { LineUpChoice } from '../wardrobe/words/season.ts';
 import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
+import { pairingRecords } from './pairing-records.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import { photoRecords } from './photo-records.ts';
 import type { Tables } from './schema.ts';
@@ -58,6 +59,7 @@ export function sqlStore(
 		wishes: collection(things, 'wish'),
 		candidates: collection(things, 'candidate'),
 		makers: collection(things, 'maker'),
+		pairings: pairingRecords(db),
 		photos: photoRecords(db, files),
 		async decide({ seasons, garments, inspirations, wears = [], palettes = [] }, sentence) {
 			const edits = [

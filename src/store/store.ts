@@ -4,6 +4,7 @@ import type { Correction, Reading } from '../wardrobe/words/reading.ts';
 import type { Inspiration, LineUpChoice, Season } from '../wardrobe/words/season.ts';
 import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../wardrobe/words/wish.ts';
+import type { PairingRecords } from './pairing-records.ts';
 
 /** A photo as kept: the untouched original by content hash, and what was read of it. */
 export type PhotoRecord = {
@@ -101,6 +102,8 @@ export type Store = {
 		originalPath(id: string): Promise<string | null>;
 		derived(id: string, name: DerivedName): Promise<Uint8Array | null>;
 	};
+	/** Devices of the local network that may come in. */
+	readonly pairings: PairingRecords;
 	/** The season's palette as last derived or edited; null before the first. */
 	palette(seasonId: string): Promise<Palette | null>;
 	savePalette(seasonId: string, palette: Palette, sentence: string): Promise<void>;

@@ -63,7 +63,9 @@ describe('a device that was not paired', () => {
 			.map(([method, url]) => `${method} ${url}`)
 			.filter((route) => OPEN_ROUTES.has(route));
 		for (const route of open)
-			expect(route).toMatch(/^(GET|HEAD) \/(assets\/\*|mark\.svg|seasons|season\/:id\/:place)?$|^POST \/api\/pair$/);
+			expect(route).toMatch(
+				/^(GET|HEAD) \/(assets\/\*|mark\.svg|seasons|devices|season\/:id\/:place)?$|^POST \/api\/pair$/,
+			);
 		expect(open).toContain('POST /api/pair');
 	});
 

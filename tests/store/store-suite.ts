@@ -325,4 +325,35 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			await expect(store.photos.original('..')).rejects.toThrow(TypeError);
 		});
 	});
+
+	describe('paired devices', () => {
+		const device = (id: string) => ({
+			id,
+			tokenHash: `hash of ${id}`,
+			device: 'iPhone',
+			pairedAt: '2026-03-01T10:00:00.000Z',
+			seenAt: '2026-03-01T10:00:00.000Z',
+		});
+
+		it('are kept until they are removed, and undo passes over them', async () => {
+			const { pairings, undo } = await fresh();
+			for (const id of ['a', 'b', 'c']) await pairings.add(device(id));
+			await pairings.saveSeen('b', '2026-03-09T10:00:00.000Z');
+			expect(await pairings.list()).toEqual([
+				device('a'),
+				{ ...device('b'), seenAt: '2026-03-09T10:00:00.000Z' },
+				device('c'),
+			]);
+			await pairings.remove(['a', 'c', 'unknown']);
+			await pairings.remove([]);
+			expect(ids(await pairings.list())).toEqual(['b']);
+			expect(await undo()).toBeNull();
+		});
+
+		it('are never two of one token', async () => {
+			const { pairings } = await fresh();
+			await pairings.add(device('a'));
+			await expect(pairings.add({ ...device('b'), tokenHash: 'hash of a' })).rejects.toThrow(/unique/i);
+		});
+	});
 }

@@ -21,13 +21,13 @@ export type OpenedPage = {
 export type Site = {
 	readonly address: string;
 	readonly services: RunningServer['services'];
-	/** A fresh page, as on a device of its own. */
-	open(options?: BrowserContextOptions): Promise<OpenedPage>;
+	/** A fresh page, as on a device of its own; `from` is the address that it will use, this computer's own unless said. */
+	open(options?: BrowserContextOptions, from?: string): Promise<OpenedPage>;
 	close(): Promise<void>;
 };
 
 /** The program over a new home, empty or with the demo, listening on a free port, and a browser to look at it. */
-export async function openSite({ demo = false } = {}): Promise<Site> {
+export async function openSite({ demo = false, share = false } = {}): Promise<Site> {
 	const said: string[] = [];
 	// Lives as long as the site, over several tests.
 	const homePath = mkdtempSync(join(tmpdir(), 'dyelot-site-'));
@@ -35,15 +35,15 @@ export async function openSite({ demo = false } = {}): Promise<Site> {
 	const server = await serve({
 		homePath,
 		port: 0,
-		share: false,
+		share,
 		log: (sentence) => said.push(sentence),
 	});
 	const browser: Browser = await launch(inject('browserPlace'));
-	const own = new URL(server.address).host;
 	return {
 		address: server.address.replace(/\/$/, ''),
 		services: server.services,
-		async open(options = {}) {
+		async open(options = {}, from = server.address) {
+			const own = new URL(from).host;
 			const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB', ...options });
 			const page = await context.newPage();
 			const foreign: string[] = [];

@@ -1,8 +1,11 @@
-import { QueryClient } from '@tanstack/react-query';
+import { MutationCache, QueryCache, QueryClient } from '@tanstack/react-query';
+import { noteProblem } from './pairing-need.ts';
 import { get } from './request.ts';
 
 /** Everything the page has fetched. Nothing goes stale by time: the program says when something changed. */
 export const queries = new QueryClient({
+	queryCache: new QueryCache({ onError: noteProblem }),
+	mutationCache: new MutationCache({ onError: noteProblem }),
 	defaultOptions: {
 		queries: { staleTime: Number.POSITIVE_INFINITY, gcTime: 10 * 60_000, retry: false, refetchOnWindowFocus: false },
 	},

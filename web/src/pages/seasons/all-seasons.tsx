@@ -58,6 +58,9 @@ export function AllSeasons() {
 				<Link href="/" className="wordmark">
 					Dyelot
 				</Link>
+				<nav aria-label="Beside this page">
+					<Link href="/devices">Devices</Link>
+				</nav>
 			</header>
 			<main id="main" tabIndex={-1} className="page-body">
 				<PageTitle

@@ -1,0 +1,15 @@
+/** What a browser's own description says of the device, first match wins (common practice, no source: these words are in it by habit). */
+const DEVICES: readonly (readonly [RegExp, string])[] = [
+	[/iphone/i, 'iPhone'],
+	[/ipad/i, 'iPad'],
+	[/android.*mobile/i, 'Android phone'],
+	[/android/i, 'Android tablet'],
+	[/windows/i, 'Windows computer'],
+	[/macintosh/i, 'Mac'],
+	[/cros/i, 'Chromebook'],
+	[/linux/i, 'Linux computer'],
+];
+
+/** The kind of device in plain words, from a closed list; "another device" where its browser does not tell. */
+export const deviceName = (userAgent: string | undefined): string =>
+	DEVICES.find(([sign]) => sign.test(userAgent ?? ''))?.[1] ?? 'another device';

@@ -1,0 +1,52 @@
+import { type FormEvent, useState } from 'react';
+import { useChange } from '../api/change.ts';
+import { request } from '../api/request.ts';
+import { Button } from '../parts/button.tsx';
+import { Field } from '../parts/field.tsx';
+import { Problem } from '../parts/problem.tsx';
+
+/** What a device of the network sees before it gave the code: one field, and where the code stands. */
+export function PairThisDevice() {
+	const [code, setCode] = useState('');
+	const pair = useChange(
+		() => request('POST', '/api/pair', { code: code.slice(0, 40) }),
+		// Everything is asked for anew, the line for news too, which ends for good where it was refused.
+		() => location.reload(),
+	);
+	const send = (event: FormEvent) => {
+		event.preventDefault();
+		pair.run(undefined);
+	};
+	return (
+		<main id="main" tabIndex={-1} className="start">
+			<header>
+				<p className="start-name">Dyelot</p>
+				<h1>Let this device in</h1>
+				<p>
+					This wardrobe is kept on another computer of your network. There, open “All seasons”, then “Devices”: the code
+					of 8 digits stands beside the picture.
+				</p>
+			</header>
+			<form onSubmit={send} className="sheet stack pairing">
+				<Field label="Code">
+					{(ids) => (
+						<input
+							{...ids}
+							className="input code-input"
+							inputMode="numeric"
+							autoComplete="one-time-code"
+							maxLength={40}
+							required
+							value={code}
+							onChange={(event) => setCode(event.target.value)}
+						/>
+					)}
+				</Field>
+				<Button look="main" type="submit" isPending={pair.busy}>
+					Let it in
+				</Button>
+				<Problem of={pair.problem} />
+			</form>
+		</main>
+	);
+}
