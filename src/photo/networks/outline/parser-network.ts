@@ -1,6 +1,7 @@
 import '../no-telemetry.ts';
 import { Tensor } from 'onnxruntime-node';
 import { loadedNetwork } from '../network-session.ts';
+import { MAP_NAMES, type OutlineMaps } from './outline-maps.ts';
 
 /** Per-channel mean and deviation that the network was trained with (RGB, 0..1). */
 const MEAN = [0.485, 0.456, 0.406] as const;
@@ -17,6 +18,8 @@ export type NetworkAnswer = {
 	readonly photoKind: Float32Array;
 	/** Scores of the garment kinds it knows, alphabetical. */
 	readonly garmentKind: Float32Array;
+	/** Its own maps, as the runtime holds them. */
+	readonly maps: OutlineMaps['tensors'];
 };
 
 /** The loaded garment parser: takes an RGB picture of exactly its input size. */
@@ -55,6 +58,7 @@ async function loadNetwork(): Promise<ParserNetwork> {
 				widthPx: logits.dims[3]!,
 				photoKind: floats('photo_kind'),
 				garmentKind: floats('garment_kind'),
+				maps: Object.fromEntries(MAP_NAMES.map((name) => [name, answers[name]!])) as OutlineMaps['tensors'],
 			};
 		},
 	};

@@ -2,10 +2,11 @@ import sharp from 'sharp';
 import type { Parse } from '../../../reading/outline/parse.ts';
 import { CLASSES, isClothes, type Pixels, visiblePixels } from '../../../reading/pixels.ts';
 import { softmax } from '../softmax.ts';
+import type { Frame, OutlineMaps } from './outline-maps.ts';
 import { type NetworkAnswer, parserNetwork } from './parser-network.ts';
 
-/** Where the photo lies inside the network's picture. */
-type Frame = { readonly left: number; readonly top: number; readonly widthPx: number; readonly heightPx: number };
+/** What the network says of a photo, and what it saw. */
+export type ParsedPhoto = Parse & { readonly maps: OutlineMaps };
 
 /** The photo fitted into the network's picture, its edge drawn out around it. */
 async function letterboxed(
@@ -144,7 +145,7 @@ function labelled(answer: NetworkAnswer, frame: Frame, pixels: Pixels): { classe
 }
 
 /** Labels every pixel of the photo. Deterministic; any shape of photo; transparent pixels are background. */
-export async function parsePhoto(pixels: Pixels): Promise<Parse> {
+export async function parsePhoto(pixels: Pixels): Promise<ParsedPhoto> {
 	const network = await parserNetwork();
 	const { rgb, frame } = await letterboxed(pixels, network.widthPx, network.heightPx);
 	const answer = await network.run(rgb);
@@ -162,5 +163,6 @@ export async function parsePhoto(pixels: Pixels): Promise<Parse> {
 		clothes,
 		photoKind: softmax(answer.photoKind) as [number, number, number],
 		garmentKind: softmax(answer.garmentKind),
+		maps: { frame, tensors: answer.maps },
 	};
 }

@@ -7,25 +7,10 @@ import onnx
 import torch
 
 sys.path.append(str(pathlib.Path(__file__).parents[2] / "training"))
-from packed_weights import in_few_bits  # noqa: E402
+from packed_weights import in_few_bits, with_short_names  # noqa: E402
 
 # Below this many numbers not even halves pay for their node.
 SMALLEST_HALVED = 64
-
-
-def _short_names(graph):
-    """Names of tensors are a tenth of the file, and nobody asks for them."""
-    outside = {one.name for one in (*graph.input, *graph.output)}
-    names = {}
-
-    def short(name):
-        return name if name in outside or not name else names.setdefault(name, f"t{len(names)}")
-
-    for tensor in graph.initializer:
-        tensor.name = short(tensor.name)
-    for node in graph.node:
-        node.name = ""
-        node.input[:], node.output[:] = [short(one) for one in node.input], [short(one) for one in node.output]
 
 
 def export(network, path):
@@ -52,7 +37,7 @@ def export(network, path):
         attributes = {one.name: one for one in node.attribute}
         if node.op_type == "Conv" and list(attributes["strides"].ints) == [2, 2]:
             attributes["pads"].ints[:] = [0, 0, 1, 1]
-    _short_names(graph)
+    with_short_names(graph)
     in_few_bits(graph, SMALLEST_HALVED)
     del graph.value_info[:]
     onnx.checker.check_model(model)

@@ -1,0 +1,46 @@
+import { kindProbabilities, type PieceKinds } from '../../../reading/kinds/kind-probabilities.ts';
+import { pieceBox } from '../../../reading/kinds/piece-box.ts';
+import { pieceCrop } from '../../../reading/kinds/piece-crop.ts';
+import { pieceNumbers } from '../../../reading/kinds/piece-numbers.ts';
+import type { LabelMap, Pixels } from '../../../reading/pixels.ts';
+import type { Slot } from '../../../wardrobe/words/slot.ts';
+import type { OutlineMaps } from '../outline/outline-maps.ts';
+import { frameMask } from './frame-mask.ts';
+import { kindScores, type PieceInput } from './kinds-network.ts';
+
+/** One worn piece, marked. */
+export type MarkedPiece = {
+	/** The slot that the outline takes it for. */
+	readonly slot: Slot;
+	/** One byte a pixel of the picture, 1 = the piece. */
+	readonly marks: Uint8Array;
+};
+
+function inputOf(pixels: Pixels, labels: LabelMap, { slot, marks }: MarkedPiece, maps: OutlineMaps): PieceInput {
+	const box = pieceBox(marks, pixels.widthPx, 1, 1);
+	if (!box) throw new RangeError('expected at least one marked pixel for a piece; received none');
+	return {
+		slot,
+		crop: pieceCrop(pixels, marks, box),
+		mask: frameMask(marks, pixels.widthPx, maps.frame),
+		numbers: pieceNumbers(box, labels),
+	};
+}
+
+/**
+ * What each of the marked pieces of one photo may be, in their order. `labels`: the class of every pixel, at the size of `pixels`; `maps`: what the outline
+ * network saw in the same pixels (`parsePhoto`). Each piece has at least one pixel. No piece: nothing is loaded or computed.
+ */
+export async function kindsOfPieces(
+	pixels: Pixels,
+	labels: LabelMap,
+	pieces: readonly MarkedPiece[],
+	maps: OutlineMaps,
+): Promise<PieceKinds[]> {
+	if (pieces.length === 0) return [];
+	const scores = await kindScores(
+		pieces.map((piece) => inputOf(pixels, labels, piece, maps)),
+		maps.tensors,
+	);
+	return scores.map((ofPiece) => kindProbabilities(ofPiece));
+}

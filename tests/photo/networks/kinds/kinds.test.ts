@@ -1,0 +1,83 @@
+import { statSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { frameMask } from '../../../../src/photo/networks/kinds/frame-mask.ts';
+import { kindsOfPieces, type MarkedPiece } from '../../../../src/photo/networks/kinds/kinds.ts';
+import { MASK_HEIGHT, MASK_WIDTH } from '../../../../src/photo/networks/kinds/kinds-network.ts';
+import type { OutlineMaps } from '../../../../src/photo/networks/outline/outline-maps.ts';
+import { parsePhoto } from '../../../../src/photo/networks/outline/parser.ts';
+import type { LabelMap, Pixels } from '../../../../src/reading/pixels.ts';
+
+const MODEL = fileURLToPath(new URL('../../../../src/photo/networks/kinds/kinds.onnx', import.meta.url));
+
+const [widthPx, heightPx] = [120, 180];
+/** Noise, which shows nothing: what is said of it must still be numbers. */
+const pixels: Pixels = {
+	widthPx,
+	heightPx,
+	rgb: Uint8Array.from({ length: widthPx * heightPx * 3 }, (_, i) => (Math.imul(i, 2654435761) >>> 24) & 255),
+	alpha: null,
+};
+const rectangle = (left: number, top: number, right: number, bottom: number): Uint8Array =>
+	Uint8Array.from({ length: widthPx * heightPx }, (_, at) => {
+		const [x, y] = [at % widthPx, Math.floor(at / widthPx)];
+		return x >= left && x < right && y >= top && y < bottom ? 1 : 0;
+	});
+const top: MarkedPiece = { slot: 'top', marks: rectangle(30, 30, 90, 80) };
+const skirt: MarkedPiece = { slot: 'bottom', marks: rectangle(35, 80, 85, 130) };
+const labels: LabelMap = {
+	widthPx,
+	heightPx,
+	classes: top.marks.map((mark, at) => (mark === 1 ? 1 : skirt.marks[at] === 1 ? 3 : 0)),
+};
+
+describe('the network of kinds as it ships', () => {
+	let maps: OutlineMaps;
+	beforeAll(async () => {
+		maps = (await parsePhoto(pixels)).maps;
+	});
+
+	it('weighs 3 MB at most', () => {
+		expect(statSync(MODEL).size).toBeLessThanOrEqual(3e6);
+	});
+
+	it('answers with numbers, and the same every time', async () => {
+		const told = await kindsOfPieces(pixels, labels, [top, skirt], maps);
+		expect(told).toHaveLength(2);
+		for (const { kinds, nothing } of told) {
+			const sum = kinds.reduce((total, { probability }) => total + probability, nothing);
+			expect(sum).toBeGreaterThan(0);
+			expect(sum).toBeLessThanOrEqual(1 + 1e-6);
+		}
+		expect(await kindsOfPieces(pixels, labels, [top, skirt], maps)).toEqual(told);
+	});
+
+	it('says of each piece what it says of it alone', async () => {
+		const [together] = await kindsOfPieces(pixels, labels, [top, skirt], maps);
+		const [alone] = await kindsOfPieces(pixels, labels, [top], maps);
+		expect(together!.kinds[0]!.kind).toBe(alone!.kinds[0]!.kind);
+		expect(together!.kinds[0]!.probability).toBeCloseTo(alone!.kinds[0]!.probability, 4);
+	});
+
+	it('has nothing to say of no piece, and takes a piece of one pixel', async () => {
+		expect(await kindsOfPieces(pixels, labels, [], maps)).toEqual([]);
+		const speck: MarkedPiece = { slot: 'accessory', marks: rectangle(60, 20, 61, 21) };
+		const [told] = await kindsOfPieces(pixels, labels, [speck], maps);
+		expect(told!.nothing).toBeGreaterThanOrEqual(0);
+	});
+});
+
+describe('a piece within the whole photo', () => {
+	it('keeps its share of the photo, and lies where the photo lies', () => {
+		const frame = { left: 0.25, top: 0, widthPx: 0.5, heightPx: 1 };
+		const mask = frameMask(rectangle(0, 0, 60, 180), widthPx, frame);
+		// The left half of a photo that fills the middle half of the frame.
+		let inside = 0;
+		for (let at = 0; at < mask.length; at++) {
+			const x = (at % MASK_WIDTH) / MASK_WIDTH;
+			if (mask[at]! > 0) expect(x >= 0.25 && x < 0.5).toBe(true);
+			inside += mask[at]!;
+		}
+		expect(inside / (MASK_WIDTH * MASK_HEIGHT)).toBeCloseTo(0.25, 2);
+	});
+});
