@@ -1,4 +1,5 @@
+import { FIT } from './fit.ts';
 import { THINGS } from './things.ts';
 
 /** Every word of page, reports and sentences in British English, by area. Other languages have the same keys. */
-export const ENGLISH = { ...THINGS } as const;
+export const ENGLISH = { ...THINGS, ...FIT } as const;

@@ -1,39 +1,44 @@
-import { distanceText } from '../words/distance-text.ts';
+import { say } from '../../language/speak.ts';
 import { colourWord, type Palette, type PaletteColour } from '../words/palette-colour.ts';
 import type { Trust } from '../words/reading.ts';
+import { saidColour } from '../words/said-colour.ts';
 import type { Fit, SwatchFit } from './fit-result.ts';
 import { FITS_FROM_PERCENT, NEAR_FROM_PERCENT, NOTHING_FROM } from './fit-score.ts';
 
-const shareText = (share: number): string => `${Math.round(share * 100)} %`;
-/** One swatch in words, such as "62 % of it, light grayish olive, is 3.1 from oat". */
+const shareText = (share: number): string => say('fit.share', { percent: Math.round(share * 100) });
+
+/** CIEDE2000 up to which a colour matches another to most eyes, and up to which it is close to it: the thresholds of fit. */
+const MATCHES_UP_TO = 3;
+const CLOSE_UP_TO = 10;
+
+const closeness = (distance: number): string =>
+	say(distance <= MATCHES_UP_TO ? 'fit.matches' : distance <= CLOSE_UP_TO ? 'fit.close' : 'fit.some');
+
+/** One swatch in words, such as "62 % of it, sage, is close to oat". */
 export function swatchFitSentence(fit: Omit<SwatchFit, 'sentence'>, colour: PaletteColour | null): string {
-	const part = `${shareText(fit.swatch.share)} of it, ${fit.swatch.name},`;
-	if (!colour) return `${part} has no palette to be compared with.`;
-	if (fit.distance >= NOTHING_FROM) return `${part} is ${distanceText(fit.distance)} from anything in the palette.`;
-	return `${part} is ${distanceText(fit.distance)} from ${colourWord(colour)}${fit.within ? '' : ', too far to be it'}.`;
+	const blanks = { share: shareText(fit.swatch.share), colour: saidColour(fit.swatch.lab) };
+	if (!colour) return say('fit.partNoPalette', blanks);
+	if (fit.distance >= NOTHING_FROM) return say('fit.partNothing', blanks);
+	const asked = colourWord(colour);
+	return fit.within
+		? say('fit.partMatches', { ...blanks, closeness: closeness(fit.distance), asked })
+		: say('fit.partTooFar', { ...blanks, asked });
 }
 
 /** The likely verdict behind an `unsure`, in words. */
-export const LIKELY_WORDS: Readonly<Record<Fit['likely'], string>> = {
-	fits: 'likely fits',
-	near: 'likely near',
-	off: 'likely off',
-};
+export const likelyWords = (likely: Fit['likely']): string =>
+	say(({ fits: 'fit.likelyFits', near: 'fit.likelyNear', off: 'fit.likelyOff' } as const)[likely]);
 
-const closing = (fit: Omit<Fit, 'sentence'>, trust: Trust): string => {
-	const error = distanceText(trust.error);
-	if (fit.verdict === 'fits') return 'It fits.';
-	if (fit.verdict === 'near') return 'It is near the palette, not in it.';
-	if (fit.verdict === 'off') return 'It is off the palette.';
-	const range =
-		fit.high < FITS_FROM_PERCENT
-			? 'off or near'
-			: fit.low < NEAR_FROM_PERCENT
-				? 'anything from off to fitting'
-				: 'near or fitting';
-	const why = trust.reasons[0] ? ` (${trust.reasons[0]})` : '';
-	return `Unsure, ${LIKELY_WORDS[fit.likely]}: the photo may err by ${error}${why}, so it could be ${range}. Look at it in daylight.`;
-};
+function closing(fit: Omit<Fit, 'sentence'>, trust: Trust): string {
+	if (fit.verdict === 'fits') return say('fit.fits');
+	if (fit.verdict === 'near') return say('fit.nearVerdict');
+	if (fit.verdict === 'off') return say('fit.off');
+	const range = say(
+		fit.high < FITS_FROM_PERCENT ? 'fit.offOrNear' : fit.low < NEAR_FROM_PERCENT ? 'fit.anything' : 'fit.nearOrFits',
+	);
+	const why = trust.reasons[0] ? say('fit.why', { reason: trust.reasons[0] }) : '';
+	return say('fit.unsure', { likely: likelyWords(fit.likely), range, why });
+}
 
 /** What lies near one palette colour, taken together: share, and mean distance by area. */
 type NearPart = { readonly colour: PaletteColour; readonly share: number; readonly distance: number };
@@ -57,20 +62,23 @@ const ODD_UNDER = 0.5;
 
 /** The reasons of a fit: what of it lies near which colour, the heaviest part first, the heaviest odd part, and how sure it is. */
 export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: Palette): string {
-	const near = nearParts(fit, palette).map(
-		({ colour, share, distance }) =>
-			`${shareText(share)} of it is ${distanceText(distance)} from ${colourWord(colour)}`,
-	);
+	const told = nearParts(fit, palette)
+		.slice(0, 2)
+		.map(({ colour, share, distance }) =>
+			say('fit.near', { share: shareText(share), closeness: closeness(distance), asked: colourWord(colour) }),
+		);
 	const odd = fit.swatches
 		.filter(({ score }) => score < ODD_UNDER)
 		.sort((one, other) => other.swatch.share - one.swatch.share)[0];
-	const oddColour = odd && palette.colours.find(({ id }) => id === odd.paletteColourId);
-	const where = odd && odd.distance < NOTHING_FROM && oddColour ? colourWord(oddColour) : 'anything in the palette';
-	const told = near.slice(0, 2);
-	if (odd)
-		told.push(
-			`the ${odd.swatch.name} part, ${shareText(odd.swatch.share)}, is ${distanceText(odd.distance)} from ${where}`,
-		);
+	if (odd) told.push(oddSentence(odd, palette));
 	const reasons = told.join('; ');
 	return `${reasons.charAt(0).toUpperCase()}${reasons.slice(1)}. ${closing(fit, trust)}`;
+}
+
+function oddSentence({ swatch, distance, paletteColourId }: SwatchFit, palette: Palette): string {
+	const blanks = { colour: saidColour(swatch.lab), share: shareText(swatch.share) };
+	const colour = palette.colours.find(({ id }) => id === paletteColourId);
+	return distance < NOTHING_FROM && colour
+		? say('fit.oddSome', { ...blanks, closeness: closeness(distance), asked: colourWord(colour) })
+		: say('fit.oddNothing', blanks);
 }

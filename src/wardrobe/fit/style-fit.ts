@@ -1,5 +1,6 @@
+import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
-import { KINDS, slotOfKind } from '../words/kind.ts';
+import { slotOfKind } from '../words/kind.ts';
 import type { AxisProfile, StyleProfile } from './style.ts';
 import { type StyleAxis, valuesOf } from './style-axes.ts';
 
@@ -21,14 +22,6 @@ const USUAL_FROM_SHARE = 0.2;
 /** A range is taken at least this wide: about what two photos of one garment differ by (L* and C* about 6; see the figures for phone photos). */
 const LEAST_RANGE: Readonly<Record<StyleAxis, number>> = { lightness: 12, vividness: 12, warmth: 0.5, pattern: 0.5 };
 
-/** Words for less and more of each axis, and for the middle. */
-const WORDS: Readonly<Record<StyleAxis, { readonly less: string; readonly more: string; readonly noun: string }>> = {
-	lightness: { less: 'deeper', more: 'lighter', noun: 'light or deep' },
-	vividness: { less: 'softer', more: 'more vivid', noun: 'soft or vivid' },
-	warmth: { less: 'cooler', more: 'warmer', noun: 'warm or cool' },
-	pattern: { less: 'plainer', more: 'more patterned', noun: 'plain or patterned' },
-};
-
 const unknown = (axis: AxisFit['axis'], value: number | null, sentence: string): AxisFit => ({
 	axis,
 	position: 'unknown',
@@ -37,29 +30,22 @@ const unknown = (axis: AxisFit['axis'], value: number | null, sentence: string):
 });
 
 function axisFit(value: number | null, { axis, low, high, photos }: AxisProfile): AxisFit {
-	const { less, more, noun } = WORDS[axis];
+	const noun = say(`style.${axis}`);
 	if (photos < LEAST_PHOTOS || low === null || high === null)
-		return unknown(axis, value, `Fewer than ${LEAST_PHOTOS} pictures show how ${noun} the season is.`);
-	if (value === null)
-		return unknown(
-			axis,
-			value,
-			axis === 'warmth' ? 'It is neutral, so neither warm nor cool.' : 'Its photos have given no colours yet.',
-		);
+		return unknown(axis, value, say('style.fewPictures', { least: LEAST_PHOTOS, noun }));
+	if (value === null) return unknown(axis, value, say(axis === 'warmth' ? 'style.neutral' : 'style.noColours'));
 	const range = Math.max(LEAST_RANGE[axis], high - low);
 	const middle = (low + high) / 2;
 	const outside = Math.abs(value - middle) - range / 2;
-	if (outside <= 0) return { axis, position: 'within', value, sentence: `It is as ${noun} as most pictures.` };
+	if (outside <= 0) return { axis, position: 'within', value, sentence: say('style.asMost', { noun }) };
 	const position = outside <= range / 2 ? 'beside' : 'far';
-	const how = position === 'beside' ? 'a little' : 'clearly';
-	return { axis, position, value, sentence: `It is ${how} ${value > middle ? more : less} than most pictures.` };
+	const than = say(`style.${axis}${value > middle ? 'More' : 'Less'}`);
+	return { axis, position, value, sentence: say(position === 'beside' ? 'style.aLittle' : 'style.clearly', { than }) };
 }
 
 function slotFit(garment: Pick<Garment, 'kind'>, profile: StyleProfile): AxisFit {
 	const slot = slotOfKind(garment.kind);
-	const { label } = KINDS[garment.kind];
-	if (profile.wornPhotos < LEAST_PHOTOS)
-		return unknown('slot', null, `Fewer than ${LEAST_PHOTOS} pictures show people, so they do not say what is worn.`);
+	if (profile.wornPhotos < LEAST_PHOTOS) return unknown('slot', null, say('style.fewPeople', { least: LEAST_PHOTOS }));
 	const share = profile.slots[slot];
 	const count = Math.round(share * profile.wornPhotos);
 	const position = share >= USUAL_FROM_SHARE ? 'within' : share > 0 ? 'beside' : 'far';
@@ -69,8 +55,8 @@ function slotFit(garment: Pick<Garment, 'kind'>, profile: StyleProfile): AxisFit
 		value: share,
 		sentence:
 			count === 0
-				? `No picture shows a piece worn where this ${label} is (${slot}).`
-				: `${count} of ${profile.wornPhotos} pictures show a piece worn where this ${label} is (${slot}).`,
+				? say('style.slotNever', { slot: say(`slots.${slot}`) })
+				: say('style.slotSeen', { count, all: profile.wornPhotos, slot: say(`slots.${slot}`) }),
 	};
 }
 

@@ -1,6 +1,5 @@
-import { distanceText } from '../words/distance-text.ts';
+import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
-import { KINDS } from '../words/kind.ts';
 import { mainSwatch } from '../words/main-colour.ts';
 import { distanceAcrossPhotos } from '../words/photo-distance.ts';
 import type { PatternType } from '../words/reading.ts';
@@ -59,11 +58,7 @@ function twinFrom(one: TwinSide, other: TwinSide, distance: number, within: numb
 	// What lightness was left out of is no proof of likeness.
 	const isTold = !one.trust.untold && !other.trust.untold;
 	const sureness = distance <= ALIKE_UP_TO && isTold ? 'alike' : 'maybe';
-	const apart = `${one.name} and ${other.name}, both of the kind ${KINDS[one.kind].label}, are ${distanceText(distance)} apart`;
-	const sentence =
-		sureness === 'alike'
-			? `${apart}: nearly the same colour.`
-			: `${apart}; their photos may err by ${distanceText(within)} between them, so they could be the same colour. Look at both in daylight.`;
+	const sentence = say(`twins.${sureness}`, { one: one.name, other: other.name });
 	return { garmentA: one.id, garmentB: other.id, distance, within, sureness, sentence };
 }
 

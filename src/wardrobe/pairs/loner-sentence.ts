@@ -1,22 +1,22 @@
-import { distanceText } from '../words/distance-text.ts';
+import { say } from '../../language/speak.ts';
 import type { Loner } from './loner.ts';
 
 /** The question that a loner is put as, or why it is not flagged. */
 export function lonerSentence(
 	name: string,
 	nearestName: string,
-	facts: Pick<Loner, 'flagged' | 'nearestDistance' | 'possiblePartners' | 'held' | 'sureness'> & {
+	facts: Pick<Loner, 'flagged' | 'possiblePartners' | 'sureness'> & {
 		/** Whether every partner is too far away, as read. */
 		readonly alone: boolean;
 		readonly hueNeighbour: boolean;
 	},
 ): string {
-	const apart = `the nearest of ${facts.possiblePartners} possible partners, ${nearestName}, is ${distanceText(facts.nearestDistance)} away`;
+	const nearest = nearestName;
 	if (facts.flagged) {
-		const sure = facts.sureness === 'surer' ? 'fairly steady' : 'not steady';
-		return `Does ${name} go with anything? It lies outside the palette, and ${apart}. This held in ${Math.round(facts.held * 100)} % of imagined re-reads (${sure}); new photos may change it, and wearing it with something settles it.`;
+		const apart = say('loners.nearest', { count: facts.possiblePartners, nearest });
+		const sure = say(facts.sureness === 'surer' ? 'loners.steady' : 'loners.unsteady');
+		return say('loners.question', { name, apart, sure });
 	}
-	if (!facts.alone) return `${name} lies outside the palette, but not alone: ${apart}.`;
-	if (facts.hueNeighbour) return `${name} stands apart, but a garment of a near hue could carry it; ${apart}.`;
-	return `${name} stands apart, but not clearly: ${apart}, and it held in ${Math.round(facts.held * 100)} % of imagined re-reads.`;
+	if (!facts.alone) return say('loners.notAlone', { name, nearest });
+	return say(facts.hueNeighbour ? 'loners.hueNeighbour' : 'loners.notClearly', { name });
 }

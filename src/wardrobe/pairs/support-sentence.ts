@@ -1,6 +1,6 @@
-import { colourName } from '../../colour/name.ts';
-import { distanceText } from '../words/distance-text.ts';
+import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
+import { saidColour } from '../words/said-colour.ts';
 import type { Pairing } from './pairings.ts';
 import type { SupportKind } from './support.ts';
 
@@ -19,43 +19,43 @@ export type SupportFacts = {
 	readonly distance: () => number | null;
 };
 
-function unprovenSentence({ one, other, together, distance: measure }: SupportFacts): string {
-	if (!together)
-		return `${one.name} and ${other.name} take each other's place, so they are not counted as worn together.`;
-	const distance = measure();
-	if (distance === null) return `One of ${one.name} and ${other.name} has no colours read yet, so nothing can be said.`;
-	return `Nothing speaks for ${one.name} with ${other.name} yet, and nothing against: their main colours are ${distanceText(distance)} apart. Wear it or approve it, and it counts.`;
+function unprovenSentence({ one, other, together, distance }: SupportFacts): string {
+	const names = { one: one.name, other: other.name };
+	if (!together) return say('pairs.instead', names);
+	return say(distance() === null ? 'pairs.noColours' : 'pairs.unproven', names);
 }
 
 function inspiredSentence(pairing: Pairing | null): string {
-	if (!pairing) return "The season's board wears these colours together.";
+	if (!pairing) return say('pairs.inspired');
 	const { photos, labA, slotA, labB, slotB } = pairing;
-	const who =
-		photos === 1 ? "One picture of the season's board wears" : `${photos} pictures of the season's board wear`;
-	return `${who} it: ${colourName(labA)} (${slotA}) with ${colourName(labB)} (${slotB}).`;
+	return say('pairs.inspiredIn', {
+		count: photos,
+		colourA: saidColour(labA),
+		slotA: say(`slots.${slotA}`),
+		colourB: saidColour(labB),
+		slotB: say(`slots.${slotB}`),
+	});
 }
-
-const echoSentence = (distance: number | null): string =>
-	`They echo each other: ${distance === null ? 'the same colour' : `${distanceText(distance)} between their nearest colours`}.`;
 
 /** Why a pair counts or does not, in one plain sentence. */
 export function supportSentence(kind: SupportKind, facts: SupportFacts): string {
 	const { one, other, days } = facts;
+	const names = { one: one.name, other: other.name };
 	switch (kind) {
 		case 'approved':
-			return `You said that ${one.name} and ${other.name} go together.`;
+			return say('pairs.approved', names);
 		case 'no':
-			return `You said that ${one.name} and ${other.name} do not go together.`;
+			return say('pairs.refused', names);
 		case 'worn':
-			return `You wore ${one.name} and ${other.name} on the same day${days > 1 ? `, ${days} times` : ''}.`;
+			return say('pairs.worn', { ...names, count: Math.max(1, days) });
 		case 'inspired':
 			return inspiredSentence(facts.pairing());
 		case 'palette':
-			return "Both lie in the season's palette.";
+			return say('pairs.palette');
 		case 'base':
-			return `${facts.baseName} is a base neutral of the season, which carries the others.`;
+			return say('pairs.base', { name: facts.baseName });
 		case 'echo':
-			return echoSentence(facts.echo());
+			return say(facts.echo() === null ? 'pairs.echoSame' : 'pairs.echoNear');
 		case 'unproven':
 			return unprovenSentence(facts);
 	}

@@ -1,4 +1,5 @@
 import type { Lab65 } from '../../colour/lab65.ts';
+import { saidColour } from './said-colour.ts';
 
 export const PALETTE_ROLES = ['base', 'main', 'accent', 'hint'] as const;
 
@@ -44,5 +45,6 @@ export const EMPTY_PALETTE: Palette = { colours: [] };
 export const vouchingColours = ({ colours }: Palette): readonly PaletteColour[] =>
 	colours.some(({ role }) => role === 'hint') ? colours.filter(({ role }) => role !== 'hint') : colours;
 
-/** The user's own word for a palette colour, else its systematic name. */
-export const colourWord = (colour: Pick<PaletteColour, 'label' | 'name'>): string => colour.label || colour.name;
+/** The user's own word for a palette colour, else the word most people use, in the language spoken. */
+export const colourWord = (colour: Pick<PaletteColour, 'label' | 'lab'>): string =>
+	colour.label || saidColour(colour.lab);

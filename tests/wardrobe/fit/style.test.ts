@@ -64,7 +64,7 @@ describe("a garment's style against the inspirations", () => {
 	it('is told axis by axis, in words', () => {
 		const fit = styleFit(aGarment({ id: 'a', lab: RUST }), profile);
 		expect(fit.map(({ axis }) => axis)).toEqual(['slot', 'lightness', 'vividness', 'warmth', 'pattern']);
-		expect(fit[0]!.sentence).toBe('4 of 4 pictures show a piece worn where this shirt is (top).');
+		expect(fit[0]!.sentence).toBe('4 of 4 pictures show tops.');
 		expect(fit.find(({ axis }) => axis === 'warmth')!.sentence).toBe('It is as warm or cool as most pictures.');
 	});
 

@@ -66,7 +66,7 @@ describe('what speaks for wearing two garments together', () => {
 		const context = { ...withPalette, pairings: pairingsFromReadings([picture, picture]) };
 		const support = supportOf(violetShirt, limeSkirt, context);
 		expect(support.kind).toBe('inspired');
-		expect(support.sentence).toMatch(/^2 pictures of the season's board wear it: .+ \(top\) with .+ \(bottom\)\.$/);
+		expect(support.sentence).toMatch(/^2 pictures of the season wear it: .+ \(tops\) with .+ \(trousers and skirts\)\.$/);
 		const turned = supportOf(
 			aGarment({ id: 'a', lab: LIME }),
 			aGarment({ id: 'b', kind: 'skirt', lab: VIOLET }),
@@ -114,7 +114,7 @@ describe('what speaks for wearing two garments together', () => {
 
 	it('says so when two pieces take each other’s place, or when one has no colours', () => {
 		const dress = aGarment({ id: 'dress', kind: 'dress', lab: OAT });
-		expect(supportOf(violetShirt, dress, withPalette).sentence).toContain("take each other's place");
+		expect(supportOf(violetShirt, dress, withPalette).sentence).toContain('take each other’s place');
 		const unread = aGarment({ id: 'unread', kind: 'skirt', swatches: [] });
 		expect(supportOf(violetShirt, unread, withPalette)).toMatchObject({
 			kind: 'unproven',

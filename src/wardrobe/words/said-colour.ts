@@ -1,0 +1,6 @@
+import type { Lab65 } from '../../colour/lab65.ts';
+import { colourWord } from '../../colour/words/colour-word.ts';
+import { spokenLanguage } from '../../language/speak.ts';
+
+/** The word for a colour in the language spoken. `error`: the reading's expected error in CIEDE2000 units, 0 for a colour that nobody photographed. */
+export const saidColour = (lab: Lab65, error = 0): string => colourWord(lab, spokenLanguage(), error);
