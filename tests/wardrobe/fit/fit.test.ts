@@ -149,7 +149,9 @@ describe('the fit of a garment', () => {
 	it('says what an unsure verdict could be, and why', () => {
 		const { sentence } = fitOf(piece([[[67.5, 1, 11], 1]], 9), aPalette());
 		expect(sentence).toContain('Unsure, likely near: the photo leaves room for');
-		expect(sentence).toMatch(/room for (off or near|near or fitting|anything from off to fitting) \(the lamp is unknown\)\./);
+		expect(sentence).toMatch(
+			/room for (off or near|near or fitting|anything from off to fitting) \(the lamp is unknown\)\./,
+		);
 	});
 
 	it('never calls a piece fitting that is 15 or more from every palette colour, however wide the colours are', () => {

@@ -27,7 +27,9 @@ describe('the garment that goes with nothing', () => {
 		expect(first).toMatchObject({ garmentId: 'loud', rank: 1, flagged: true, possiblePartners: 6 });
 		expect(first!.nearestDistance).toBeGreaterThan(20);
 		expect(first!.held).toBeGreaterThanOrEqual(0.7);
-		expect(first!.sentence).toMatch(/^Does loud go with anything\? .+New photos (would most likely say the same|may say otherwise)\./);
+		expect(first!.sentence).toMatch(
+			/^Does loud go with anything\? .+New photos (would most likely say the same|may say otherwise)\./,
+		);
 	});
 
 	it('is not flagged when a partner is near, or of a near hue', () => {

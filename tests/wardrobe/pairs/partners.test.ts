@@ -66,7 +66,9 @@ describe('what speaks for wearing two garments together', () => {
 		const context = { ...withPalette, pairings: pairingsFromReadings([picture, picture]) };
 		const support = supportOf(violetShirt, limeSkirt, context);
 		expect(support.kind).toBe('inspired');
-		expect(support.sentence).toMatch(/^2 pictures of the season wear it: .+ \(tops\) with .+ \(trousers and skirts\)\.$/);
+		expect(support.sentence).toMatch(
+			/^2 pictures of the season wear it: .+ \(tops\) with .+ \(trousers and skirts\)\.$/,
+		);
 		const turned = supportOf(
 			aGarment({ id: 'a', lab: LIME }),
 			aGarment({ id: 'b', kind: 'skirt', lab: VIOLET }),
