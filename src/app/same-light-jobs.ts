@@ -1,8 +1,8 @@
-import { errorOfShared } from '../reading/light/light-error.ts';
 import { sameLightGroups } from '../reading/light/same-light.ts';
 import { relit } from '../reading/light/shown-light.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
 import type { Light } from '../wardrobe/words/light.ts';
+import { errorOfShared } from '../wardrobe/words/light-error.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
 
 /** Lets photos taken in the same light share the correction that one of them, with a neutral in it, gives. */

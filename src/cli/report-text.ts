@@ -20,6 +20,7 @@ export function textOfReport(report: Report): string {
 		`  ${held.sentence}`,
 		heading('Garments by fit'),
 		...(fits.length > 0 ? fits : ['  none yet']),
+		...(report.surerLight.sentence ? [`  ${report.surerLight.sentence}`] : []),
 		heading('Perhaps alone'),
 		...(flagged.length > 0 ? flagged.map(({ sentence }) => `  ${sentence}`) : ['  none stands out']),
 		heading('Gaps'),

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
-import type { Lab65 } from '../../src/colour/lab65.ts';
-import { errorOfNeutrals, errorOfNothing, type TellingNeutrals } from '../../src/reading/light/light-error.ts';
-import { chromaOnly, correctedBy } from '../../src/reading/light/light-model.ts';
+import { type Lab65, xyzFromLab } from '../../src/colour/lab65.ts';
+import { chromaOnly, correctedBy, unpressed } from '../../src/reading/light/light-model.ts';
 import { modelFromNeutrals } from '../../src/reading/light/neutral-model.ts';
+import { errorOfNeutrals, errorOfNothing, type TellingNeutrals } from '../../src/wardrobe/words/light-error.ts';
 import { meanOf } from '../support/known-photos.ts';
 import {
 	LIGHT_GREY_PATCH,
@@ -100,6 +100,73 @@ describe('real phone photos of a chart', () => {
 		for (const [index, way] of WAYS.entries()) expect(meanOf(covered[index]!), way).toBeGreaterThanOrEqual(0.75);
 		expect(meanOf(covered.flat())).toBeLessThanOrEqual(0.9);
 	});
+});
+
+/** Steepness, press and chroma tried when fitting anew. */
+const STEEPNESS = [1.3, 1.4, 1.5, 1.6, 1.7, 1.8];
+const PRESS = [1.5, 2, 2.5, 3, 3.5];
+const CHROMA = [0.75, 0.8, 0.85, 0.9];
+const FITS = STEEPNESS.flatMap((steepness) =>
+	PRESS.flatMap((press) => CHROMA.map((chroma) => ({ steepness, press, chroma }))),
+);
+
+/** Mean error of each phone photo (row) with each fit (column), told by one neutral. */
+function errorsOfFits(patch: number): number[][] {
+	return phones.map((chart) => {
+		const neutral = neutralOf(chart, patch);
+		const isWhite = patch === WHITE_PATCH;
+		const told = { white: isWhite ? neutral : null, grey: isWhite ? null : neutral };
+		const model = modelFromNeutrals(told, 'phone', null);
+		return FITS.map((fit) => {
+			// The curve is anchored at the neutral, whatever its shape.
+			const full = isWhite ? model.full : 1;
+			const Y = xyzFromLab(neutral.seen)[1];
+			const gain = xyzFromLab([neutral.lightness, 0, 0])[1] / unpressed(Y / full, fit.steepness, fit.press);
+			const correct = correctedBy({ ...model, ...fit, full, gain });
+			return meanOf(chart.seen.map((lab, at) => deltaE2000(correct(lab), chart.truth[at]!)));
+		});
+	});
+}
+
+/** Error of each photo by the fit that is best for the photos of `fittedOn`, by name. */
+function errorsWithout(errors: number[][], fittedOn: (held: string, other: string) => boolean): number[] {
+	return phones.map(({ id }, row) => {
+		const others = phones.flatMap((other, index) => (fittedOn(id, other.id) ? [index] : []));
+		const means = FITS.map((_, column) => meanOf(others.map((index) => errors[index]![column]!)));
+		return errors[row]![means.indexOf(Math.min(...means))]!;
+	});
+}
+
+const isApple = (id: string): boolean => id.includes('iphone');
+
+describe('the curve of phones, fitted anew without the photo that it is tried on', () => {
+	// [neutral, its patch, limit without the photo itself, limit without its whole make, plain gain, all measured 2026-11]
+	it.each<[string, number, number, number]>([
+		['white', WHITE_PATCH, 5.7, 6.1],
+		['light grey', LIGHT_GREY_PATCH, 4.7, 4.9],
+		['middle grey', MIDDLE_GREY_PATCH, 5.3, 5.6],
+	])(
+		'by the %s is still better than the plain gain, on other scenes and on another make',
+		(_, patch, scenes, makes) => {
+			const errors = errorsOfFits(patch);
+			const gain = meanOf(
+				phones.map((chart) => {
+					const neutral = neutralOf(chart, patch);
+					const correct = correctedBy({
+						...modelFromNeutrals({ white: neutral, grey: null }, 'camera', null),
+						chroma: 1,
+					});
+					return meanOf(chart.seen.map((lab, at) => deltaE2000(correct(lab), chart.truth[at]!)));
+				}),
+			);
+			const withoutPhoto = meanOf(errorsWithout(errors, (held, other) => held !== other));
+			const withoutMake = meanOf(errorsWithout(errors, (held, other) => isApple(held) !== isApple(other)));
+			expect(withoutPhoto).toBeLessThan(gain - 0.4);
+			expect(withoutPhoto).toBeLessThanOrEqual(scenes);
+			expect(withoutMake).toBeLessThan(gain);
+			expect(withoutMake).toBeLessThanOrEqual(makes);
+		},
+	);
 });
 
 describe('real camera photos of a chart', () => {

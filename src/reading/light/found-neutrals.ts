@@ -1,9 +1,9 @@
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { type Lab65, linearFromLab } from '../../colour/lab65.ts';
+import type { TellingNeutrals } from '../../wardrobe/words/light-error.ts';
 import { BACKGROUND, type LabelMap, type Pixels } from '../pixels.ts';
 import { type EvenRegion, evenRegions } from './even-regions.ts';
 import { acrossOf, alongOf, type CastStops, stopsOf } from './lamp-casts.ts';
-import type { TellingNeutrals } from './light-error.ts';
 import { CARD_LIGHTNESS, PAPER_LIGHTNESS } from './neutral-guard.ts';
 
 /**

@@ -5,6 +5,8 @@ import { BACKGROUND, type LabelMap, type Pixels, seenClasses, TRANSPARENT } from
 export type FrameLight = {
 	/** Luminance 0..1 that a quarter of what lies around, near the picture's edges, stays below; null where clothes fill it. */
 	readonly surround: number | null;
+	/** Whether more than half of what lies around has one and the same value: made on a computer, as a shop's cut-out is. */
+	readonly isFlat: boolean;
 	/** Luminances of the whole picture, sampled, rising. */
 	readonly luminances: Float64Array;
 };
@@ -44,7 +46,7 @@ export function frameLight(pixels: Pixels, labels: LabelMap | null): FrameLight 
 	const luminances = Float64Array.from(all).sort();
 	const ring = Float64Array.from(around).sort();
 	const surround = ring.length < LEAST_SHARE * all.length || ring.length === 0 ? null : ring[ring.length >> 2]!;
-	return { surround, luminances };
+	return { surround, isFlat: surround !== null && hasMode(ring), luminances };
 }
 
 /** Share of the picture, 0..1, that is brighter than `Y` times `factor`. */
@@ -56,4 +58,10 @@ export function shareBrighter({ luminances }: FrameLight, Y: number, factor: num
 		else low = middle + 1;
 	}
 	return luminances.length === 0 ? 0 : 1 - low / luminances.length;
+}
+
+/** Whether one value fills more than half of a rising list: then it stands in the middle, and half the list further on or back. */
+function hasMode(rising: Float64Array): boolean {
+	const middle = rising[rising.length >> 1];
+	return rising.filter((value) => value === middle).length > rising.length / 2;
 }

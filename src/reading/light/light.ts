@@ -1,11 +1,11 @@
 import { type Lab65, labFromXyz } from '../../colour/lab65.ts';
 import type { CameraKind, Light, LightModel, LightSource } from '../../wardrobe/words/light.ts';
+import { errorOfNeutrals, errorOfNothing, type TellingNeutrals } from '../../wardrobe/words/light-error.ts';
 import { type Correction, type NeutralJudgement, neutralsOf } from '../../wardrobe/words/reading.ts';
 import type { LabelMap, Pixels } from '../pixels.ts';
 import { seenPatch } from './eyedropper.ts';
 import { foundNeutrals } from './found-neutrals.ts';
 import { type FrameLight, frameLight } from './frame-light.ts';
-import { errorOfNeutrals, errorOfNothing, type TellingNeutrals } from './light-error.ts';
 import { chromaOnly } from './light-model.ts';
 import { type JudgedNeutral, judgedNeutral } from './neutral-guard.ts';
 import { modelFromNeutrals } from './neutral-model.ts';
@@ -94,7 +94,8 @@ export function lightOf(picture: LitPicture, correction: Correction, shared: Lig
 		judgedNeutral(point, seenPatch(pixels, point.x, point.y), { frame, camera, cloth }),
 	);
 	const refused = judged.filter(({ answer }) => answer === 'refused').map(({ sentence }) => sentence);
-	const own = fromPointed(judged, camera, frame) ?? fromFound(picture, frame) ?? untold(camera);
+	const own =
+		fromPointed(judged, camera, frame) ?? fromFound(picture, frame) ?? untold(frame.isFlat ? 'camera' : camera);
 	const ownLight = own.source !== 'neutral-pointed' && refused.length > 0 ? saying(own, refused) : own;
 	const { light, correct } = shownLight(ownLight, correction, shared);
 	return {

@@ -5,6 +5,7 @@ import { fitOf } from '../fit/fit.ts';
 import type { Fit } from '../fit/fit-result.ts';
 import { type StyleProfile, styleProfile } from '../fit/style.ts';
 import { type AxisFit, styleFit } from '../fit/style-fit.ts';
+import { type SurerLight, surerLight } from '../fit/surer-light.ts';
 import { type Twin, twinsOf } from '../fit/twins.ts';
 import { type Bands, bandsOf } from '../gaps/bands.ts';
 import { type Gap, gapsOf } from '../gaps/gaps.ts';
@@ -69,6 +70,8 @@ export type Report = {
 	readonly pairings: readonly Pairing[];
 	/** Best fit first. */
 	readonly garments: readonly GarmentReport[];
+	/** What paper and a grey card beside the pieces would buy. */
+	readonly surerLight: SurerLight;
 	readonly loners: readonly Loner[];
 	readonly twins: readonly Twin[];
 	readonly bands: Bands;
@@ -209,6 +212,7 @@ export function seasonReport(input: SeasonInput): Report {
 		style: profile,
 		pairings: context.pairings,
 		garments,
+		surerLight: surerLight(here, input.palette),
 		loners,
 		twins,
 		bands,

@@ -117,6 +117,14 @@ describe('the light of a photo', () => {
 		expect([a, b].map((value) => value.toFixed(6))).toEqual(['8.500000', '-17.000000']);
 	});
 
+	it('of a shop picture on a computer-made ground is left as the shop made it', () => {
+		const { pixels, labels } = scene(OAK, MOSS, DAYLIGHT, null);
+		const rgb = Uint8Array.from(pixels.rgb);
+		for (let at = 0; at < labels.classes.length; at++) if (labels.classes[at] === 0) rgb.fill(240, at * 3, at * 3 + 3);
+		const { correct } = lightIn({ pixels: { ...pixels, rgb }, labels }, {}, null, { camera: 'phone' });
+		expect(correct([50, 10, -20])).toEqual([50, 10, -20]);
+	});
+
 	it('comes from its same-light group where the picture itself has no neutral', () => {
 		const other = lightIn(scene(OAK, MOSS, WARM, { box: SHEET, rgb: PAPER })).ownLight;
 		const { light, correct } = lightIn(scene(OAK, MOSS, WARM, null), {}, { ...other, source: 'group' });

@@ -7,6 +7,7 @@ import { LIGHT_GREY_PATCH, MIDDLE_GREY_PATCH, realCharts, WHITE_PATCH } from '..
 /** A room in which luminances of 0.02 to 0.6 are spread evenly, with a dull mid-tone cloth. Invented. */
 const frameOf = (brightest: number, surround: number): FrameLight => ({
 	surround,
+	isFlat: false,
 	luminances: Float64Array.from({ length: 1000 }, (_, i) => 0.02 + ((brightest - 0.02) * i) / 999),
 });
 const CLOTH: Lab65 = [45, 4, 10];

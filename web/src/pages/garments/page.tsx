@@ -57,6 +57,7 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 					<span className="small row-end">{counted(unnamed, 'kind')} only suggested: see “kind to confirm”.</span>
 				) : null}
 			</DropZone>
+			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
 			<Problem of={error} />
 			{data === undefined ? (
 				error ? null : (

@@ -41,6 +41,7 @@ export default function SortPage({ report }: PageProps) {
 				/>
 			</PageTitle>
 			<LastYearNotes report={report} />
+			{report.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
 			{items.length === 0 ? (
 				<Empty title="Nothing to sort yet">
 					<p>

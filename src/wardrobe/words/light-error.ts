@@ -1,4 +1,4 @@
-import type { CameraKind, SeenNeutral } from '../../wardrobe/words/light.ts';
+import type { CameraKind, SeenNeutral } from './light.ts';
 
 /** The neutrals a light was told from. */
 export type TellingNeutrals = { readonly white: SeenNeutral | null; readonly grey: SeenNeutral | null };
@@ -30,3 +30,10 @@ export function errorOfNeutrals({ white, grey }: TellingNeutrals, camera: Camera
 /** The error where a light that another photo tells is shared. */
 export const errorOfShared = (error: number, camera: CameraKind): number =>
 	Math.min(errorOfNothing(camera), error + SHARED_COSTS);
+
+/** What could lie beside a piece, and the error of a phone photo with it in the picture and pointed at. */
+export const AIDS = [
+	{ aid: 'paper', words: 'white paper', error: PHONE.white },
+	{ aid: 'card', words: 'a grey card', error: PHONE.greyAt51 },
+	{ aid: 'both', words: 'white paper and a grey card', error: PHONE.both },
+] as const;

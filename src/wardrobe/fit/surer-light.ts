@@ -1,0 +1,44 @@
+import { counted } from '../words/counted.ts';
+import { AIDS } from '../words/light-error.ts';
+import type { Palette } from '../words/palette-colour.ts';
+import type { Appearance } from '../words/reading.ts';
+import { fitOf } from './fit.ts';
+
+/** What a sheet of paper and a grey card would buy: how many pieces that are unsure now would be clear. */
+export type SurerLight = {
+	/** Pieces that are unsure because of what their photos err by. */
+	readonly unsure: number;
+	readonly clearWith: readonly { readonly aid: (typeof AIDS)[number]['aid']; readonly pieces: number }[];
+	/** Null where nothing would be gained. */
+	readonly sentence: string | null;
+};
+
+/** Whether the piece would have a clear verdict if its photo erred by no more than this. */
+function isClearAt(piece: Appearance, palette: Palette, error: number): boolean {
+	const trust = { ...piece.trust, error: Math.min(piece.trust.error, error) };
+	return fitOf({ ...piece, trust }, palette).verdict !== 'unsure';
+}
+
+/**
+ * Judges every unsure piece again at the error its photo would have with paper, a grey card, or both beside it. An estimate: a new photo moves
+ * the colour too. Nothing for an empty palette or where no piece is unsure.
+ */
+export function surerLight(pieces: readonly Appearance[], palette: Palette): SurerLight {
+	const unsure = pieces.filter((piece) => piece.swatches.length > 0 && fitOf(piece, palette).verdict === 'unsure');
+	const clearWith = AIDS.map(({ aid, words, error }) => ({
+		aid,
+		words,
+		pieces: unsure.filter((piece) => isClearAt(piece, palette, error)).length,
+	}));
+	const worth = clearWith.filter(({ pieces: count }) => count > 0).sort((one, other) => other.pieces - one.pieces);
+	const [best, ...rest] = worth;
+	const others = rest.map(({ words, pieces: count }) => `with ${words} alone about ${count}`).join(', ');
+	const sentence = best
+		? `${counted(unsure.length, 'piece')} ${unsure.length === 1 ? 'is' : 'are'} unsure because of the light. Photographed with ${best.words} beside them, about ${best.pieces} would be clear${others ? `; ${others}` : ''}.`
+		: null;
+	return {
+		unsure: unsure.length,
+		clearWith: clearWith.map(({ aid, pieces: count }) => ({ aid, pieces: count })),
+		sentence,
+	};
+}
