@@ -1,13 +1,13 @@
 import { type Lab65, labFromXyz } from '../../colour/lab65.ts';
 import type { CameraKind, Light, LightModel, LightSource } from '../../wardrobe/words/light.ts';
 import { errorOfNeutrals, errorOfNothing, type TellingNeutrals } from '../../wardrobe/words/light-error.ts';
-import { type Correction, type NeutralJudgement, neutralsOf } from '../../wardrobe/words/reading.ts';
+import { type Correction, type NeutralJudgement, type NeutralPoint, neutralsOf } from '../../wardrobe/words/reading.ts';
 import type { LabelMap, Pixels } from '../pixels.ts';
-import { seenPatch } from './eyedropper.ts';
+import { type SeenPatch, seenPatch } from './eyedropper.ts';
 import { foundNeutrals } from './found-neutrals.ts';
 import { type FrameLight, frameLight } from './frame-light.ts';
 import { chromaOnly } from './light-model.ts';
-import { type JudgedNeutral, judgedNeutral } from './neutral-guard.ts';
+import { CARD_LIGHTNESS, type JudgedNeutral, judgedNeutral, PAPER_LIGHTNESS } from './neutral-guard.ts';
 import { modelFromNeutrals } from './neutral-model.ts';
 import { shownLight } from './shown-light.ts';
 
@@ -33,6 +33,18 @@ export type LightCorrection = {
 
 /** Chroma that is right of what a phone shows where nothing tells its light (8 phone photos of a chart; 0.80 to 0.90 do alike). */
 const PHONE_CHROMA = 0.85;
+
+type SeenPoint = { readonly point: NeutralPoint; readonly patch: SeenPatch };
+
+/** Of two neutrals whose lightness nobody told, the brighter is the white paper and the other the grey card. */
+function toldApart(seen: readonly SeenPoint[]): readonly SeenPoint[] {
+	if (seen.length !== 2 || seen.some(({ point }) => point.lightness !== undefined)) return seen;
+	const brighter = Math.max(...seen.map(({ patch }) => patch.lab[0]));
+	return seen.map(({ point, patch }) => ({
+		point: { ...point, lightness: patch.lab[0] === brighter ? PAPER_LIGHTNESS : CARD_LIGHTNESS },
+		patch,
+	}));
+}
 
 /** A light measured on neutrals of the photo itself. */
 function measured(source: LightSource, model: LightModel, error: number, reason: string): Light {
@@ -64,10 +76,10 @@ const wordsOf = ({ white, grey }: TellingNeutrals): string =>
 function fromPointed(judged: readonly JudgedNeutral[], camera: CameraKind, frame: FrameLight): Light | null {
 	const telling = tellingOf(judged);
 	if (!telling) return null;
-	const isAsked = judged.some(({ answer }) => answer === 'asked');
 	const sentences = judged.map(({ sentence }) => sentence).join(' ');
-	// What nobody has confirmed makes nothing surer.
-	const error = isAsked ? errorOfNothing(camera) : errorOfNeutrals(telling, camera, false);
+	// What is in question and not confirmed makes nothing surer.
+	const certain = tellingOf(judged.filter(({ answer }) => answer === 'taken'));
+	const error = certain ? errorOfNeutrals(certain, camera, false) : errorOfNothing(camera);
 	const reason = `Corrected by ${wordsOf(telling)} you pointed at. ${sentences}`;
 	return measured('neutral-pointed', modelFromNeutrals(telling, camera, frame.surround), error, reason);
 }
@@ -90,9 +102,8 @@ function fromFound({ pixels, labels, camera }: LitPicture, frame: FrameLight): L
 export function lightOf(picture: LitPicture, correction: Correction, shared: Light | null): LightCorrection {
 	const { pixels, camera, cloth } = picture;
 	const frame = frameLight(pixels, picture.labels);
-	const judged = neutralsOf(correction).map((point) =>
-		judgedNeutral(point, seenPatch(pixels, point.x, point.y), { frame, camera, cloth }),
-	);
+	const seen = neutralsOf(correction).map((point) => ({ point, patch: seenPatch(pixels, point.x, point.y) }));
+	const judged = toldApart(seen).map(({ point, patch }) => judgedNeutral(point, patch, { frame, camera, cloth }));
 	const refused = judged.filter(({ answer }) => answer === 'refused').map(({ sentence }) => sentence);
 	const own =
 		fromPointed(judged, camera, frame) ?? fromFound(picture, frame) ?? untold(frame.isFlat ? 'camera' : camera);

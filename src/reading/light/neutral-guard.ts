@@ -35,6 +35,9 @@ const DARKEST = 15;
 /** A white that a larger share of the picture outshines by a quarter is doubtful (a window may fill a tenth); not told as white, it is a grey from the smaller share on. */
 const BRIGHTER_SHARE = { asked: 0.25, grey: 0.08 };
 const BRIGHTER_FACTOR = 1.25;
+/** Lightness in the photo from which something outshone is all the same a white, and under which it is a grey: between them nothing tells (greys of L* 51 in phone photos reach 72). */
+const SURELY_WHITE = 74;
+const SURELY_GREY = 62;
 /** Stops over its surround from which a bright thing is rather a window or a lamp: paper on a black floor has 4.5, chart photos have 0.1 to 3.6. */
 const WINDOW_STOPS = 4.5;
 /** Share of the patch burnt out from which its colour is lost. */
@@ -113,24 +116,28 @@ const NAMES = { white: 'white paper', grey: 'a grey card' } as const;
  */
 export function judgedNeutral(point: NeutralPoint, patch: SeenPatch, beside: Beside): JudgedNeutral {
 	const isBright = shareBrighter(beside.frame, xyzFromLab(patch.lab)[1], BRIGHTER_FACTOR) <= BRIGHTER_SHARE.grey;
-	const lightness = point.lightness ?? (isBright ? PAPER_LIGHTNESS : CARD_LIGHTNESS);
+	const isWhite = isBright || patch.lab[0] >= SURELY_WHITE;
+	const lightness = point.lightness ?? (isWhite ? PAPER_LIGHTNESS : CARD_LIGHTNESS);
 	const kind = lightness >= WHITE_FROM ? 'white' : 'grey';
 	const neutral: SeenNeutral = { kind, seen: patch.lab, lightness };
-	const isWhite = kind === 'white';
 	const model = modelFromNeutrals(
-		{ white: isWhite ? neutral : null, grey: isWhite ? null : neutral },
+		{ white: kind === 'white' ? neutral : null, grey: kind === 'grey' ? neutral : null },
 		beside.camera,
 		beside.frame.surround,
 	);
-	const [isRefused, fault] = faultsOf(neutral, model, patch, beside)[0] ?? [false, null];
+	const isOpen = point.lightness === undefined && !isBright && patch.lab[0] >= SURELY_GREY;
+	const open: [boolean, string][] = isOpen ? [[false, 'What you pointed at may be white or grey.']] : [];
+	const [isRefused, fault] = [...faultsOf(neutral, model, patch, beside), ...open][0] ?? [false, null];
 	const judged = { kind, neutral, model } as const;
 	if (isRefused) return { ...judged, answer: 'refused', sentence: `${fault} It was not used. ${POINT_ELSEWHERE}` };
 	const why =
 		point.lightness !== undefined
 			? ''
-			: isWhite
+			: isBright
 				? ', since next to nothing in the picture is brighter'
-				: ', since much of the picture is brighter';
+				: isWhite
+					? ', since it is so light'
+					: ', since much of the picture is brighter';
 	const taken = `Taken for ${NAMES[kind]} (L* ${Math.round(lightness)})${why}.`;
 	if (fault === null || point.sure) return { ...judged, answer: 'taken', sentence: taken };
 	return { ...judged, answer: 'asked', sentence: `${fault} ${taken} Look at before and after: is it right?` };

@@ -8,7 +8,7 @@ export type TellingNeutrals = { readonly white: SeenNeutral | null; readonly gre
  * judged by formulas fitted without it: 17 phone photos, mostly of one make; for cameras 3 photos and an embedded camera only.
  */
 const PHONE = { white: 8.2, greyAt51: 6.8, greyAt67: 5.6, both: 5, none: 10 };
-const CAMERA = { white: 5.5, greyAt51: 6, greyAt67: 5.5, both: 5, none: 10.5 };
+const CAMERA = { white: 5.5, greyAt51: 6.5, greyAt67: 5.5, both: 5, none: 11.5 };
 /** A sheet or card that was found, not pointed at, may be none (judged on our renders). */
 const FOUND_COSTS = 0.7;
 /** The lamp is another picture's, and cameras set exposure anew for each picture (not measured on its own; between a neutral and nothing). */

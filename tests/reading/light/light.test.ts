@@ -84,6 +84,16 @@ describe('the light of a photo', () => {
 		expect(errorOf(correct, WARM)).toBeLessThan(4.5);
 	});
 
+	it('takes the brighter of two points for the paper and the other for the card, where that is not told', () => {
+		const photo = scene(OAK, MOSS, WARM, { box: SHEET, rgb: PAPER });
+		for (let y = 300; y < 400; y++) {
+			for (let x = 20; x < 90; x++) photo.pixels.rgb.set([150, 140, 115], (y * WIDTH + x) * 3);
+		}
+		const { neutrals, light } = lightIn(photo, { neutrals: [{ x: 55, y: 350 }, POINT] });
+		expect(neutrals!.map(({ kind }) => kind)).toEqual(['grey', 'white']);
+		expect(light.reason).toContain('the white and the grey');
+	});
+
 	it('is told alike by a correction of the older form, with one neutral', () => {
 		const photo = scene(OAK, MOSS, WARM, { box: SHEET, rgb: PAPER });
 		const neutral = { ...POINT, lightness: 95 };

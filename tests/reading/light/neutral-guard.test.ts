@@ -93,5 +93,9 @@ describe('what the user points at as neutral', () => {
 		expect(bright.sentence).toContain('next to nothing in the picture is brighter');
 		expect(dull).toMatchObject({ kind: 'grey', neutral: { lightness: 50 } });
 		expect(dull.sentence).toContain('much of the picture is brighter');
+		const open = judgedNeutral(at, patch([68, 0, 0]), beside({ frame: frameOf(0.9, 0.12) }));
+		expect(open).toMatchObject({ answer: 'asked' });
+		expect(open.sentence).toContain('may be white or grey');
+		expect(judgedNeutral(at, patch([80, 0, 0]), beside({ frame: frameOf(1, 0.12) }))).toMatchObject({ kind: 'white' });
 	});
 });
