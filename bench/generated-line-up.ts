@@ -1,5 +1,6 @@
-import type { LineUpProblem } from '../src/wardrobe/line-up/line-up-choices.ts';
+import type { LineUpProblem, PartOffer } from '../src/wardrobe/line-up/line-up-choices.ts';
 import { lineUpProblemOf } from '../src/wardrobe/line-up/line-up-problem.ts';
+import { USUAL_WEIGHTS } from '../src/wardrobe/words/line-up-weights.ts';
 import type { Quotas } from '../src/wardrobe/words/season.ts';
 import { seededRandom } from '../src/wardrobe/words/seeded-random.ts';
 import { SLOTS, type Slot } from '../src/wardrobe/words/slot.ts';
@@ -17,6 +18,9 @@ const SHARES: Readonly<Record<Slot, number>> = {
 	shoes: 0.14,
 	accessory: 0.08,
 };
+
+/** Pictures of the board. */
+const PICTURES = 12;
 
 function aSlot(random: () => number): Slot {
 	let left = random();
@@ -45,14 +49,39 @@ export function generatedLineUp(count: number, density: number, seed: string, qu
 			together[other * count + one] = 1;
 		}
 	}
+	const COLOURS = 6;
+	const holds = new Float64Array(count * COLOURS);
+	for (let piece = 0; piece < count; piece++)
+		if (random() < 0.7) holds[piece * COLOURS + Math.floor(random() * COLOURS)] = 0.5 + random();
+	const inSlot = (slot: Slot) => slots.flatMap((one, index) => (one === slot ? [index] : []));
+	const answering = (slot: Slot) => inSlot(slot).filter(() => random() < 0.3);
+	const pictures = Array.from({ length: PICTURES }, (_, index) =>
+		(index % 3 === 0 ? (['full', 'shoes'] as const) : (['top', 'bottom', 'shoes'] as const)).map(answering),
+	).filter((pieces) => pieces.every((pieceAnswers) => pieceAnswers.length > 0));
 	return lineUpProblemOf({
 		slots,
 		together,
 		fit: slots.map(() => random()),
 		loved: slots.map(() => random()),
-		weights: { outfits: 1, fit: 0.3, loved: 0.15 },
+		// Every third piece looks like the one before it of its slot.
+		look: slots.map((slot, index) => {
+			const before = slots.slice(0, index).lastIndexOf(slot);
+			return index % 3 === 0 && before >= 0 ? before : index;
+		}),
+		offers: slots.map((slot): PartOffer | null => {
+			const serves = 1 + Math.floor(random() * 3);
+			return slot === 'top' || slot === 'bottom' || slot === 'full'
+				? { part: slot, serves, days: slot === 'top' ? 1 : slot === 'full' ? 2 : 4 }
+				: null;
+		}),
+		askedDays: [5, 2],
+		colourWeights: [0.3, 0.25, 0.2, 0.15, 0.06, 0.04],
+		holds,
+		pictures,
+		weights: USUAL_WEIGHTS,
 		quotas,
 		fixed: [],
+		settled: [],
 		warmOuter: new Set(),
 	});
 }

@@ -7,7 +7,7 @@ const SIZES = [60, 120, 240] as const;
 const DENSITIES = [0.15, 0.25, 0.35, 0.45] as const;
 const SEEDS = ['a', 'b'] as const;
 /** Starts of the search that stands for the best known set. */
-const LONG_STARTS = 500;
+const LONG_STARTS = 30;
 
 const shortBy = (objective: number, best: number) => 100 * (1 - objective / best);
 
@@ -30,7 +30,7 @@ export async function run(): Promise<readonly Table[]> {
 				short.push(shortBy(found.objective, best));
 				rows.push([
 					`${size} garments, ${Math.round(density * 100)} % of pairs, ${seed}`,
-					found.outfits,
+					Math.round(100 * found.parts.palette),
 					(user + system) / 1000,
 					shortBy(found.objective, best),
 					shortBy(greedy.objective, best),
@@ -45,7 +45,14 @@ export async function run(): Promise<readonly Table[]> {
 	return [
 		{
 			title: 'Line-up of 33 from generated wardrobes',
-			columns: ['', 'outfits', 'ms (CPU)', 'search short by %', 'greedy short by %', 'best known under the bound by %'],
+			columns: [
+				'',
+				'palette covered %',
+				'ms (CPU)',
+				'search short by %',
+				'greedy short by %',
+				'best known under the bound by %',
+			],
 			rows,
 			notes: [...notes, `Best known = the better of the search and one of ${LONG_STARTS} starts.`],
 		},

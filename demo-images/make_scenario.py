@@ -23,7 +23,6 @@ SEASON = {
     "endsOn": "2027-05-31",
     "targetCount": 24,
     "quotas": {"top": 7, "outer": 3, "bottom": 5, "full": 2, "legwear": 2, "shoes": 3, "accessory": 2},
-    "warmthNeed": 2,
     # This board has more than five colour themes: with five, river green and ink fall into one tentative colour (measured).
     "baseCount": 3,
     "colourCount": 7,

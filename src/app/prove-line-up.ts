@@ -1,9 +1,9 @@
 import { Piscina } from 'piscina';
 import { programBeside } from '../photo/readers/program-beside.ts';
-import { type LineUpResult, provenResult } from '../wardrobe/line-up/line-up.ts';
+import { type LineUpResult, provenResult, standingSet } from '../wardrobe/line-up/line-up.ts';
 import { columnOf, lineUpModel } from '../wardrobe/line-up/line-up-model.ts';
 import { bestSet } from '../wardrobe/line-up/line-up-search.ts';
-import { type LineUpRequest, lineUpSetup } from '../wardrobe/line-up/line-up-setup.ts';
+import { type LineUpRequest, lineUpSetup, type PictureAnswers } from '../wardrobe/line-up/line-up-setup.ts';
 import type { SeasonInput } from '../wardrobe/words/season-input.ts';
 import type { ProofAnswer, ProofTask } from './prove-worker.ts';
 
@@ -11,18 +11,29 @@ import type { ProofAnswer, ProofTask } from './prove-worker.ts';
 const PROOF_SECONDS = 15;
 
 /**
- * The line-up as `buildLineUp` finds it, then proven best, improved or bounded by HiGHS within `seconds`. The solver runs in a thread of its own,
- * started for the purpose and stopped when done or when `signal` says so.
+ * How good a set is, and a better one where there is one, by HiGHS within `seconds`: the set `garmentIds` as it stands, or the one that `buildLineUp` finds where none is given. The solver runs in
+ * a thread of its own, started for the purpose and stopped when done or when `signal` says so.
  */
 export async function proveLineUp(
 	input: SeasonInput,
 	request: LineUpRequest,
-	{ seconds = PROOF_SECONDS, signal = null }: { readonly seconds?: number; readonly signal?: AbortSignal | null } = {},
+	{
+		seconds = PROOF_SECONDS,
+		signal = null,
+		garmentIds = [],
+		pictures = [],
+	}: {
+		readonly seconds?: number;
+		readonly signal?: AbortSignal | null;
+		readonly garmentIds?: readonly string[];
+		readonly pictures?: PictureAnswers;
+	} = {},
 ): Promise<LineUpResult> {
-	const setup = lineUpSetup(input, request);
+	const setup = lineUpSetup(input, request, pictures);
 	const { problem } = setup;
 	const found = bestSet(problem);
-	if (problem.slots.length === 0 || found.objective >= problem.bound) return provenResult(setup, found, null);
+	const standing = garmentIds.length > 0 ? standingSet(setup, garmentIds) : found;
+	if (problem.slots.length === 0 || found.objective >= problem.bound) return provenResult(setup, standing, found, null);
 	const task: ProofTask = {
 		model: lineUpModel(problem),
 		start: found.members.map(columnOf),
@@ -36,7 +47,7 @@ export async function proveLineUp(
 		maxThreads: 1,
 	});
 	try {
-		return provenResult(setup, found, await pool.run(task, { signal }));
+		return provenResult(setup, standing, found, await pool.run(task, { signal }));
 	} finally {
 		await pool.destroy();
 	}

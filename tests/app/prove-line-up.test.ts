@@ -22,9 +22,21 @@ describe('proving a line-up', () => {
 		const found = buildLineUp(input, request);
 		expect(found.proof.kind).not.toBe('best-possible');
 		const proven = await proveLineUp(input, request);
-		expect(proven.proof).toEqual({ kind: 'best-possible' });
-		expect(proven.objective).toBeGreaterThanOrEqual(found.objective - 1e-9);
+		const best = proven.better ?? proven;
+		expect(best.proof).toEqual({ kind: 'best-possible' });
+		expect(best.objective).toBeGreaterThanOrEqual(found.objective - 1e-9);
 		expect(proven.problems).toEqual(found.problems);
+	});
+
+	it('proves the set as it stands and offers a better one beside it, without changing it', async () => {
+		const { garmentIds } = buildLineUp(input, request);
+		const worse = garmentIds.slice(2);
+		const proven = await proveLineUp(input, request, { garmentIds: worse });
+		expect([...proven.garmentIds].sort()).toEqual([...worse].sort());
+		expect(proven.proof.kind).not.toBe('best-possible');
+		expect(proven.better!.objective).toBeGreaterThan(proven.objective);
+		const again = await proveLineUp(input, request, { garmentIds: proven.better!.garmentIds });
+		expect(again.better).toBeNull();
 	});
 
 	it('answers for an empty wardrobe', async () => {

@@ -19,8 +19,17 @@ const buildBody = exact({
 	mustKeep: ids,
 	neverUse: ids,
 	prove: Type.Optional(Type.Boolean()),
+	/** With `prove`: the set to prove, as it stands. */
+	garmentIds: Type.Optional(ids),
 });
-type BuildBody = { quotas?: Quotas; targetCount?: number; mustKeep: string[]; neverUse: string[]; prove?: boolean };
+type BuildBody = {
+	quotas?: Quotas;
+	targetCount?: number;
+	mustKeep: string[];
+	neverUse: string[];
+	prove?: boolean;
+	garmentIds?: string[];
+};
 
 /** The set chosen for the season: kept, built, tried out. */
 export function lineUpRoutes(app: FastifyInstance, services: Services): void {
@@ -46,12 +55,16 @@ export function lineUpRoutes(app: FastifyInstance, services: Services): void {
 	app.post<ById & { Body: BuildBody }>(
 		'/api/seasons/:id/line-up/build',
 		{ schema: { params: byId, body: buildBody } },
-		async (request) => {
+		async (request, reply) => {
 			const season = await known(request.params.id);
-			const { prove, ...wanted } = request.body;
+			const { prove, garmentIds = [], ...wanted } = request.body;
 			const input = await loadSeasonInput(services, season);
 			const lineUpRequest: LineUpRequest = { quotas: season.quotas, targetCount: season.targetCount, ...wanted };
-			return prove ? proveLineUp(input, lineUpRequest) : buildLineUp(input, lineUpRequest);
+			if (!prove) return buildLineUp(input, lineUpRequest);
+			// Nobody waits any more: the solver stops too.
+			const stop = new AbortController();
+			reply.raw.once('close', () => stop.abort());
+			return proveLineUp(input, lineUpRequest, { garmentIds, signal: stop.signal });
 		},
 	);
 	app.post<ById & { Body: { garmentIds: string[]; garmentId: string } }>(

@@ -34,7 +34,7 @@ export const seasonFields = {
 			{ maxItems: 6 },
 		),
 	}),
-	weights: exact({ outfits: share, fit: share, loved: share }),
+	weights: exact({ pictures: share, enough: share, palette: share, fit: share, loved: share, outfits: share }),
 	baseCount: orNull(Type.Integer({ minimum: 0, maximum: 12 })),
 	colourCount: orNull(Type.Integer({ minimum: 0, maximum: 24 })),
 	waitingDays: Type.Integer({ minimum: 0, maximum: 3650 }),

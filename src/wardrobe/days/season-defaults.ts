@@ -1,5 +1,6 @@
 import type { YearPart } from '../words/garment.ts';
-import type { LineUpWeights, Quotas, Season, SeasonDays } from '../words/season.ts';
+import { USUAL_WEIGHTS } from '../words/line-up-weights.ts';
+import type { Quotas, Season, SeasonDays } from '../words/season.ts';
 import { daysOfSeason } from './usual-days.ts';
 import { outerNeed } from './warmth-need.ts';
 
@@ -37,9 +38,6 @@ export function neededPieces(days: SeasonDays): Quotas {
 		accessory: 3,
 	};
 }
-
-/** Weights of a line-up's worth, the weightiest first; the user may change each. Common practice, no source. */
-export const USUAL_WEIGHTS: LineUpWeights = { outfits: 1, fit: 0.3, loved: 0.15 };
 
 /** A new season with everything set to what such a season usually needs. */
 export function defaultSeason(

@@ -69,9 +69,13 @@ function verdictOf(parts: readonly Part[], shift: number): Exclude<Verdict, 'uns
 	return percent < FITS_FROM_PERCENT || odd >= ODD_FROM_SHARE * area ? 'near' : 'fits';
 }
 
+/** The verdict that a piece's colours as read would give: the `likely` of `fitOf`, without interval and sentences. */
+export const likelyVerdict = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): Exclude<Verdict, 'unsure'> =>
+	verdictOf(partsOf(appearance, palette), 0);
+
 /** Whether a piece's colours as read fit the palette: the `likely` of `fitOf`, without interval and sentences. */
 export const fitsPalette = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): boolean =>
-	verdictOf(partsOf(appearance, palette), 0) === 'fits';
+	likelyVerdict(appearance, palette) === 'fits';
 
 function swatchFit(swatch: Swatch, palette: Palette): SwatchFit {
 	const nearest = nearestColour(swatch.lab, palette);

@@ -1,84 +1,137 @@
-import { countOutfits, outfitParts, outfitsThrough } from '../pairs/outfits.ts';
 import { seededRandom } from '../words/seeded-random.ts';
-import { SLOTS, type Slot } from '../words/slot.ts';
+import { bySlot, SLOTS, type Slot } from '../words/slot.ts';
 import type { LineUpProblem } from './line-up-choices.ts';
+import { evaluatorOf, type Standing } from './line-up-evaluator.ts';
+import { type ScoredSet, scoreOf } from './line-up-worth.ts';
 
-/** A set of members and what it is worth. */
-export type ScoredSet = {
-	readonly members: readonly number[];
-	readonly outfits: number;
-	/** Of the objective, 0..1 each, before their weights: a piece short of those asked for counts as 0. */
-	readonly parts: { readonly outfits: number; readonly fit: number; readonly loved: number };
-	readonly objective: number;
+/** First sets that are each improved until nothing is better. Measured: see `bench/line-up.ts`. */
+const STARTS = 12;
+/** Objectives this near are a tie. */
+const TIE = 1e-9;
+/** Pieces of a slot that are tried: those worth most by themselves; with all of 2,000 garments a search would take minutes. */
+const MOST_TRIED = 60;
+
+/** Whether one set is to be preferred: worth more, else leaving the smaller largest gap, else leaving less to buy, else by the order of the pieces. */
+function isBetter(one: Standing, other: Standing): boolean {
+	if (Math.abs(one.objective - other.objective) > TIE) return one.objective > other.objective;
+	if (Math.abs(one.largestGap - other.largestGap) > TIE) return one.largestGap < other.largestGap;
+	return one.pieces !== other.pieces ? one.pieces > other.pieces : one.places < other.places;
+}
+
+/** Who is tried in each slot: all, or where there are very many those that fit, are loved and go with most. */
+function triedOf({
+	choices,
+	fit,
+	loved,
+	weights,
+	together,
+	slots,
+	mostPairs,
+	size,
+}: LineUpProblem): Record<Slot, readonly number[]> {
+	const count = slots.length;
+	const own = (member: number) => {
+		const pairs = together.subarray(member * count, (member + 1) * count).reduce((sum, one) => sum + one, 0);
+		return (
+			(weights.fit * fit[member]! + weights.loved * loved[member]!) / Math.max(1, size) +
+			(weights.outfits * pairs) / Math.max(1, mostPairs)
+		);
+	};
+	return Object.fromEntries(
+		SLOTS.map((slot) => {
+			if (choices[slot].length <= MOST_TRIED) return [slot, choices[slot]];
+			const ranked = choices[slot]
+				.map((member) => ({ member, worth: own(member) }))
+				.sort((a, b) => b.worth - a.worth || a.member - b.member);
+			return [
+				slot,
+				ranked
+					.slice(0, MOST_TRIED)
+					.map(({ member }) => member)
+					.sort((a, b) => a - b),
+			];
+		}),
+	) as Record<Slot, readonly number[]>;
+}
+
+/** A search over the sets of a problem. */
+type Search = {
+	readonly problem: LineUpProblem;
+	readonly tried: Readonly<Record<Slot, readonly number[]>>;
+	readonly needsWarm: boolean;
+	readonly evaluate: (members: readonly number[]) => Standing;
 };
 
-/** Measured: 12 starts can be 10 % short, 50 equal 300 in 17 of 18 wardrobes (the other 0.3 % lower). */
-const STARTS = 50;
-/** Rounds of refilling settle after 3 to 6; a safeguard against going round in circles. */
-const MOST_ROUNDS = 30;
+const countIn = ({ problem }: Search, members: readonly number[], slot: Slot): number =>
+	members.filter((member) => problem.slots[member] === slot).length;
 
-/** What a set of members is worth; every part is 0 for an empty set. */
-export function scoreOf(
-	{ table, fit, loved, weights, ceiling, size }: LineUpProblem,
-	members: readonly number[],
-): ScoredSet {
-	const outfits = countOutfits(table, members);
-	const mean = (values: readonly number[]) =>
-		size > 0 ? members.reduce((sum, member) => sum + values[member]!, 0) / size : 0;
-	const parts = { outfits: ceiling > 0 ? outfits / ceiling : 0, fit: mean(fit), loved: mean(loved) };
-	const objective = weights.outfits * parts.outfits + weights.fit * parts.fit + weights.loved * parts.loved;
-	return { members, outfits, parts, objective };
-}
+const isWarm = ({ problem, needsWarm }: Search, members: readonly number[]): boolean =>
+	!needsWarm || members.some((member) => problem.warmOuter.has(member));
 
-/** The members by slot while searching. */
-type Chosen = Record<Slot, number[]>;
-
-const flat = (chosen: Chosen): number[] => SLOTS.flatMap((slot) => chosen[slot]);
-
-/**
- * The best filling of one slot while the others stay: exact, because no outfit wears two pieces of one slot, so each piece's worth
- * does not depend on the others of its slot. A warm outer piece is kept where one is needed.
- */
-function refill(problem: LineUpProblem, chosen: Chosen, slot: Slot): number[] {
-	const { table, fit, loved, weights, ceiling, size, fixed, choices, places, warmOuter } = problem;
-	const kept = fixed.filter((member) => table.slots[member] === slot);
-	const open = places[slot] - kept.length;
-	if (open <= 0) return kept;
-	const others = outfitParts(table, flat({ ...chosen, [slot]: [] }));
-	const worth = (member: number) =>
-		(ceiling > 0 ? (weights.outfits * outfitsThrough(table, others, member)) / ceiling : 0) +
-		(weights.fit * fit[member]! + weights.loved * loved[member]!) / size;
-	const ranked = choices[slot]
-		.map((member) => ({ member, worth: worth(member) }))
-		.sort((a, b) => b.worth - a.worth || a.member - b.member);
-	const best = ranked.slice(0, open).map(({ member }) => member);
-	const needsWarm =
-		slot === 'outer' && warmOuter.size > 0 && ![...kept, ...best].some((member) => warmOuter.has(member));
-	if (needsWarm) {
-		const warm = ranked.find(({ member }) => warmOuter.has(member));
-		if (warm) best[best.length - 1] = warm.member;
-	}
-	return [...kept, ...best];
-}
-
-/** Refills slot after slot until nothing changes. */
-function settle(problem: LineUpProblem, start: Chosen, order: readonly Slot[]): Chosen {
-	let chosen = start;
-	for (let round = 0; round < MOST_ROUNDS; round++) {
-		let changed = false;
-		for (const slot of order) {
-			const next = refill(problem, chosen, slot);
-			if (next.length !== chosen[slot].length || next.some((member) => !chosen[slot].includes(member))) {
-				chosen = { ...chosen, [slot]: next };
-				changed = true;
-			}
+/** Improves the set in place until no step is better: a piece more, a piece less, one in another's place, tried in the order given. A warm coat is never given up where one is needed. */
+function improve(search: Search, members: number[], order: Readonly<Record<Slot, readonly number[]>>): Standing {
+	const { problem, evaluate } = search;
+	const isFixed = new Set(problem.fixed);
+	let best = { ...evaluate(members) };
+	const keeps = (): boolean => {
+		if (!isWarm(search, members)) return false;
+		const standing = evaluate(members);
+		if (!isBetter(standing, best)) return false;
+		best = { ...standing };
+		return true;
+	};
+	/** Whether a step around the piece is better: it comes in, alone or in the place of another of its slot. */
+	const bringIn = (coming: number, slot: Slot): boolean => {
+		if (countIn(search, members, slot) < problem.places[slot]) {
+			members.push(coming);
+			if (keeps()) return true;
+			members.pop();
 		}
-		if (!changed) break;
+		for (let at = 0; at < members.length; at++) {
+			const going = members[at]!;
+			if (problem.slots[going] !== slot || isFixed.has(going)) continue;
+			members[at] = coming;
+			if (keeps()) return true;
+			members[at] = going;
+		}
+		return false;
+	};
+	const takeOut = (at: number): boolean => {
+		const [going] = members.splice(at, 1);
+		if (keeps()) return true;
+		members.splice(at, 0, going!);
+		return false;
+	};
+	for (let changed = true; changed; ) {
+		changed = false;
+		for (const slot of SLOTS)
+			for (const coming of order[slot]) if (!members.includes(coming) && bringIn(coming, slot)) changed = true;
+		for (let at = members.length - 1; at >= 0; at--) if (!isFixed.has(members[at]!) && takeOut(at)) changed = true;
 	}
-	return chosen;
+	return best;
 }
 
-function shuffled<T>(items: readonly T[], random: () => number): T[] {
+/** The piece that is worth most on top of the others; null where no place is open or nothing is worth its place. */
+function bestAddition(search: Search, members: number[]): number | null {
+	const { problem, tried, evaluate } = search;
+	let best = { ...evaluate(members) };
+	let addition: number | null = null;
+	for (const slot of SLOTS) {
+		if (countIn(search, members, slot) >= problem.places[slot]) continue;
+		for (const member of tried[slot]) {
+			if (members.includes(member)) continue;
+			members.push(member);
+			const standing = evaluate(members);
+			members.pop();
+			if (!isBetter(standing, best)) continue;
+			best = { ...standing };
+			addition = member;
+		}
+	}
+	return addition;
+}
+
+function shuffled(items: readonly number[], random: () => number): number[] {
 	const mixed = [...items];
 	for (let i = mixed.length - 1; i > 0; i--) {
 		const j = Math.floor(random() * (i + 1));
@@ -87,78 +140,53 @@ function shuffled<T>(items: readonly T[], random: () => number): T[] {
 	return mixed;
 }
 
-/** A first set: the best by fit alone for start 0, else drawn by chance. */
-function startingSet(problem: LineUpProblem, start: number, random: () => number): Chosen {
-	const { fixed, choices, places, table, fit } = problem;
-	return Object.fromEntries(
-		SLOTS.map((slot) => {
-			const kept = fixed.filter((member) => table.slots[member] === slot);
-			const order =
-				start === 0 ? [...choices[slot]].sort((a, b) => fit[b]! - fit[a]! || a - b) : shuffled(choices[slot], random);
-			return [slot, [...kept, ...order.slice(0, Math.max(0, places[slot] - kept.length))]];
-		}),
-	) as Chosen;
-}
-
-/** Pieces of a slot that are swapped in; with more, 2,000 garments take half a minute and no bench wardrobe gets a better set. */
-const MOST_SWAPPED = 40;
-
-/** The pieces of a slot that go with most others: those that another filling around them could make most of. */
-function mostSociable({ choices, slots, together }: LineUpProblem, slot: Slot): number[] {
-	const count = slots.length;
-	const partners = (member: number) =>
-		together.subarray(member * count, (member + 1) * count).reduce((sum, goes) => sum + goes, 0);
-	return choices[slot]
-		.map((member) => ({ member, partners: partners(member) }))
-		.sort((a, b) => b.partners - a.partners || a.member - b.member)
-		.slice(0, MOST_SWAPPED)
-		.map(({ member }) => member);
-}
-
-/**
- * Swaps across slots: one piece from outside comes in for the weakest of its slot, then all other slots refill around it.
- * Outfits are supermodular (a new top is worth more with the bottoms that suit it), which refilling one slot at a time cannot see.
- */
-function swapAcross(problem: LineUpProblem, from: Chosen): Chosen {
-	let best = from;
-	let bestScore = scoreOf(problem, flat(from)).objective;
+/** A first set: the fixed ones and, where it is needed, a warm coat, filled up by the best addition each time (start 0) or by chance. */
+function startingSet(search: Search, start: number, random: () => number): number[] {
+	const { problem, tried } = search;
+	const warm = search.needsWarm ? tried.outer.filter((member) => problem.warmOuter.has(member)) : [];
+	const hasWarm = problem.fixed.some((member) => problem.warmOuter.has(member));
+	const members = [...problem.fixed];
+	if (!hasWarm && warm.length > 0) members.push(start === 0 ? warm[0]! : warm[Math.floor(random() * warm.length)]!);
+	if (start === 0) {
+		for (let next = bestAddition(search, members); next !== null; next = bestAddition(search, members))
+			members.push(next);
+		return members;
+	}
 	for (const slot of SLOTS) {
-		for (const member of mostSociable(problem, slot)) {
-			if (best[slot].includes(member) || best[slot].length === 0) continue;
-			const open = best[slot].filter((one) => !problem.fixed.includes(one));
-			const weakest = open[open.length - 1];
-			if (weakest === undefined) continue;
-			const swapped = { ...best, [slot]: best[slot].map((one) => (one === weakest ? member : one)) };
-			const around = settle(problem, swapped, [...SLOTS.filter((one) => one !== slot), slot]);
-			const score = scoreOf(problem, flat(around)).objective;
-			if (score > bestScore + 1e-12) {
-				best = around;
-				bestScore = score;
-			}
-		}
+		const rest = tried[slot].filter((member) => !members.includes(member));
+		for (let places = problem.places[slot] - countIn(search, members, slot); places > 0 && rest.length > 0; places--)
+			members.push(...rest.splice(Math.floor(random() * rest.length), 1));
 	}
-	return best;
+	return members;
 }
 
-/** The best set that 50 seeded starts find, each settled, the best one improved by swaps across slots. Deterministic. */
+function searchOf(problem: LineUpProblem): Search {
+	const tried = triedOf(problem);
+	const keptOuter = problem.fixed.filter((member) => problem.slots[member] === 'outer');
+	const hasWarm = keptOuter.some((member) => problem.warmOuter.has(member));
+	const canHaveWarm =
+		keptOuter.length < problem.places.outer && tried.outer.some((member) => problem.warmOuter.has(member));
+	return { problem, tried, needsWarm: hasWarm || canHaveWarm, evaluate: evaluatorOf(problem) };
+}
+
+/** The best set that seeded starts find, each improved step by step. Deterministic; a tie goes to the smaller largest gap, then to less left to buy. */
 export function bestSet(problem: LineUpProblem, starts = STARTS): ScoredSet {
+	const search = searchOf(problem);
 	const random = seededRandom('line-up');
-	let best: { chosen: Chosen; score: ScoredSet } | null = null;
+	let best: { readonly members: readonly number[]; readonly standing: Standing } | null = null;
 	for (let start = 0; start < starts; start++) {
-		const order = start === 0 ? SLOTS : shuffled(SLOTS, random);
-		const chosen = settle(problem, startingSet(problem, start, random), order);
-		const score = scoreOf(problem, flat(chosen));
-		if (!best || score.objective > best.score.objective + 1e-12) best = { chosen, score };
-		if (best.score.objective >= problem.bound - 1e-12) return best.score;
+		const members = startingSet(search, start, random);
+		const order = start === 0 ? search.tried : bySlot((slot) => shuffled(search.tried[slot], random));
+		const standing = improve(search, members, order);
+		if (!best || isBetter(standing, best.standing)) best = { members: [...members].sort((a, b) => a - b), standing };
 	}
-	return scoreOf(problem, flat(swapAcross(problem, best!.chosen)));
+	return scoreOf(problem, best!.members);
 }
 
 /** The set that a single greedy pass chooses, for comparison. */
 export function greedySet(problem: LineUpProblem): ScoredSet {
-	let chosen = Object.fromEntries(
-		SLOTS.map((slot) => [slot, problem.fixed.filter((member) => problem.table.slots[member] === slot)]),
-	) as Chosen;
-	for (const slot of SLOTS) chosen = { ...chosen, [slot]: refill(problem, chosen, slot) };
-	return scoreOf(problem, flat(chosen));
+	return scoreOf(
+		problem,
+		startingSet(searchOf(problem), 0, () => 0),
+	);
 }

@@ -1,17 +1,26 @@
-import { isInSeason } from '../days/in-season.ts';
+import { askedDays, offerOf } from '../days/enough.ts';
+import { outOfSeason } from '../days/in-season.ts';
 import { cloOf } from '../days/insulation.ts';
 import { daysOfSeason } from '../days/usual-days.ts';
 import { outerNeed } from '../days/warmth-need.ts';
-import { fitPercentOf } from '../fit/fit.ts';
+import { fitPercentOf, likelyVerdict, nearestColour } from '../fit/fit.ts';
+import { lookAlikes } from '../fit/look-alikes.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
-import { pairTable } from '../pairs/pair-table.ts';
+import { type PairTable, pairTable } from '../pairs/pair-table.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
+import { weightsOf } from '../words/line-up-weights.ts';
+import { type Palette, vouchingColours } from '../words/palette-colour.ts';
 import type { Quotas } from '../words/season.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS } from '../words/slot.ts';
+import { slotSize } from '../words/slot-size.ts';
 import type { LineUpProblem } from './line-up-choices.ts';
+import { likingOf } from './line-up-liking.ts';
 import { lineUpProblemOf } from './line-up-problem.ts';
+
+/** For each picture of the board, for each of its pieces (accessories apart), the ids of the garments that answer it. */
+export type PictureAnswers = readonly (readonly (readonly string[])[])[];
 
 /** What is asked of a line-up. */
 export type LineUpRequest = {
@@ -23,34 +32,28 @@ export type LineUpRequest = {
 
 /** A season's line-up to choose. */
 export type LineUpSetup = {
-	/** In the order of their ids; the problem's pieces are indices into it. */
+	/** Those to prefer on a tie first; the problem's pieces are indices into it. */
 	readonly garments: readonly Garment[];
 	readonly problem: LineUpProblem;
+	readonly table: PairTable;
 	/** What of the wishes cannot be met, and by how much, in sentences; empty when all is. */
 	readonly problems: readonly string[];
 };
 
-/** How much a garment is liked: what the user said, or else how often it was worn beside the most worn one. 0..1. */
-function lovedShares(garments: readonly Garment[], { wears, today }: SeasonInput): number[] {
-	const counts = new Map<string, number>();
-	for (const { garmentId, on } of wears) if (on <= today) counts.set(garmentId, (counts.get(garmentId) ?? 0) + 1);
-	const most = Math.max(1, ...counts.values());
-	return garments.map(({ id, loved }) => (loved === null ? (counts.get(id) ?? 0) / most : loved / 3));
-}
-
 const canBeChosen = ({ place }: Garment): boolean => place === 'rail' || place === 'stored';
 
 /** Must-keeps that contradict something else the user said. */
-function contradictions({ garments }: SeasonInput, { mustKeep, neverUse }: LineUpRequest): string[] {
+function contradictions({ garments, season }: SeasonInput, { mustKeep, neverUse }: LineUpRequest): string[] {
 	const known = new Map(garments.map((garment) => [garment.id, garment]));
 	return [...new Set(mustKeep)].flatMap((id) => {
 		const garment = known.get(id);
 		if (!garment) return ['A garment that must be kept is no longer in the wardrobe.'];
 		if (!canBeChosen(garment))
 			return [`${garment.name} must be kept, but is ${garment.place}: it is not in the set. Put it back on the rail.`];
-		return neverUse.includes(id)
-			? [`${garment.name} is both to be kept and never to be used; it is kept, since you can still take it out.`]
-			: [];
+		if (neverUse.includes(id))
+			return [`${garment.name} is both to be kept and never to be used; it is kept, since you can still take it out.`];
+		const out = outOfSeason(garment, season);
+		return out === null ? [] : [`${garment.name} must be kept, though it ${out}.`];
 	});
 }
 
@@ -75,11 +78,11 @@ function unmetNeeds(
 		total === request.targetCount
 			? []
 			: [`The slots together ask for ${total} garments, the season for ${request.targetCount}; the slots decide.`];
-	const { coldDay } = daysOfSeason(season);
-	const need = `Wanted a coat or jacket for cold days of ${coldDay} degrees`;
+	const days = daysOfSeason(season);
+	const need = `Wanted a coat or jacket for cold days of ${days.coldDay} degrees`;
 	const outerFull = keptIn.outer >= places.outer && !fixed.some((member) => warmOuter.has(member));
 	const warmth =
-		outerNeed(daysOfSeason(season)) === 0 || request.quotas.outer === 0
+		outerNeed(days) === 0 || request.quotas.outer === 0
 			? []
 			: warmOuter.size === 0
 				? [`${need}; none that can be chosen is that warm.`]
@@ -89,32 +92,99 @@ function unmetNeeds(
 	return [...bySlots, ...sum, ...warmth];
 }
 
-/** Sets up the choice of a season's line-up. Leaving and gone garments are never chosen, nor those of another part of the year unless they must be kept; stored ones may come back. */
-export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpSetup {
+/** Whether the user or the pictures join the garment to another one of the table, whatever its colour. */
+const isJoined = (table: PairTable, index: number): boolean =>
+	table.garments.some(
+		(_, other) => other !== index && ['approved', 'worn', 'inspired'].includes(table.kind(index, other)),
+	);
+
+/** Cloth of each palette colour that each garment brings, row-major; a whole top = 1. */
+function holdsOf(garments: readonly Garment[], palette: Palette): Float64Array {
+	const colours = vouchingColours(palette);
+	const holds = new Float64Array(garments.length * colours.length);
+	for (const [index, { kind, swatches }] of garments.entries()) {
+		for (const { lab, share } of swatches) {
+			const nearest = nearestColour(lab, palette);
+			if (nearest?.within)
+				holds[index * colours.length + colours.indexOf(nearest.colour)]! += share * slotSize(slotOfKind(kind));
+		}
+	}
+	return holds;
+}
+
+/** Text by which pieces that a tie cannot tell apart are ordered: never the id, which a home draws by chance; the longest owned first. */
+const tieText = ({ boughtOn, addedAt, name, kind, swatches, id }: Garment): string =>
+	[boughtOn ?? addedAt.slice(0, 10), name, kind, JSON.stringify(swatches.map(({ lab }) => lab)), id].join('\n');
+
+function matrixOf({ garments, supported, together }: PairTable): Uint8Array {
+	const count = garments.length;
+	const matrix = new Uint8Array(count * count);
+	for (let one = 0; one < count; one++)
+		for (let other = 0; other < count; other++)
+			if (one !== other && together(one, other) && supported(one, other)) matrix[one * count + other] = 1;
+	return matrix;
+}
+
+/** The pictures that the garments can wear at all, piece by piece, as indices. */
+function answeredPictures(pictures: PictureAnswers, garments: readonly Garment[]): number[][][] {
+	const indexOf = new Map(garments.map(({ id }, index) => [id, index]));
+	return pictures
+		.map((pieces) => pieces.map((ids) => ids.flatMap((id) => indexOf.get(id) ?? [])))
+		.filter((pieces) => pieces.length > 0 && pieces.every((answering) => answering.length > 0));
+}
+
+/**
+ * Sets up the choice of a season's line-up. Left out are garments that are leaving or gone, of another part of the year, worn out, or off the palette with nothing that joins them to
+ * anything: a place stays open rather than being filled with what clashes. What must be kept, favourites, basics and much-worn pieces are never left out for their colour. Stored ones may come back.
+ */
+export function lineUpSetup(input: SeasonInput, request: LineUpRequest, pictures: PictureAnswers = []): LineUpSetup {
+	const { season, palette } = input;
 	const mustKeep = new Set(request.mustKeep);
 	const neverUse = new Set(request.neverUse.filter((id) => !mustKeep.has(id)));
-	const garments = input.garments
+	const free = input.garments
 		.filter((garment) => canBeChosen(garment) && !neverUse.has(garment.id))
-		.filter((garment) => mustKeep.has(garment.id) || isInSeason(garment, input.season))
-		.sort((a, b) => (a.id < b.id ? -1 : 1));
-	const pairs = pairTable(garments, pairContextOf(input));
-	const count = garments.length;
-	const together = new Uint8Array(count * count);
-	for (let one = 0; one < count; one++) {
-		for (let other = 0; other < count; other++) if (pairs.supported(one, other)) together[one * count + other] = 1;
-	}
-	const { weights } = input.season;
-	const need = outerNeed(daysOfSeason(input.season));
-	const isWarm = (garment: Garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need;
+		.filter((garment) => mustKeep.has(garment.id) || outOfSeason(garment, season) === null)
+		.sort((a, b) => (tieText(a) < tieText(b) ? -1 : 1));
+	const context = pairContextOf(input);
+	const joined = pairTable(free, context);
+	const isSettled = likingOf(free, input).settled;
+	const hasPalette = vouchingColours(palette).length > 0;
+	const isFiller = (garment: Garment, index: number) =>
+		hasPalette && garment.swatches.length > 0 && likelyVerdict(garment, palette) === 'off' && !isJoined(joined, index);
+	const garments = free.filter(
+		(garment, index) =>
+			mustKeep.has(garment.id) || isSettled[index] || (garment.condition !== 'worn-out' && !isFiller(garment, index)),
+	);
+	const table = pairTable(garments, context);
+	const days = daysOfSeason(season);
+	const need = outerNeed(days);
+	const asks = vouchingColours(palette).reduce((sum, { weight }) => sum + weight, 0) || 1;
+	const { loved, settled } = likingOf(garments, input);
+	const indicesOf = (holds: (garment: Garment, index: number) => boolean) =>
+		garments.flatMap((garment, index) => (holds(garment, index) ? [index] : []));
 	const problem = lineUpProblemOf({
 		slots: garments.map(({ kind }) => slotOfKind(kind)),
-		together,
-		fit: garments.map((garment) => fitPercentOf(garment, input.palette) / 100),
-		loved: lovedShares(garments, input),
-		weights,
+		together: matrixOf(table),
+		fit: garments.map((garment) => fitPercentOf(garment, palette) / 100),
+		loved,
+		look: lookAlikes(garments),
+		offers: garments.map((garment) => offerOf(garment, days)),
+		askedDays: askedDays(days),
+		colourWeights: vouchingColours(palette).map(({ weight }) => weight / asks),
+		holds: holdsOf(garments, palette),
+		pictures: answeredPictures(pictures, garments),
+		weights: weightsOf(season),
 		quotas: request.quotas,
-		fixed: garments.flatMap(({ id }, index) => (mustKeep.has(id) ? [index] : [])),
-		warmOuter: new Set(garments.flatMap((garment, index) => (isWarm(garment) ? [index] : []))),
+		fixed: indicesOf(({ id }) => mustKeep.has(id)),
+		settled: indicesOf((_, index) => settled[index]!),
+		warmOuter: new Set(
+			indicesOf((garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need),
+		),
 	});
-	return { garments, problem, problems: [...contradictions(input, request), ...unmetNeeds(input, request, problem)] };
+	return {
+		garments,
+		problem,
+		table,
+		problems: [...contradictions(input, request), ...unmetNeeds(input, request, problem)],
+	};
 }

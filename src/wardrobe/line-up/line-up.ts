@@ -1,8 +1,11 @@
+import { countOutfits } from '../pairs/outfits.ts';
+import { counted } from '../words/counted.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS, type Slot } from '../words/slot.ts';
 import { columnOf } from './line-up-model.ts';
-import { bestSet, type ScoredSet, scoreOf } from './line-up-search.ts';
-import { type LineUpRequest, type LineUpSetup, lineUpSetup } from './line-up-setup.ts';
+import { bestSet } from './line-up-search.ts';
+import { type LineUpRequest, type LineUpSetup, lineUpSetup, type PictureAnswers } from './line-up-setup.ts';
+import { type ScoredSet, scoreOf, type WorthParts } from './line-up-worth.ts';
 
 /** How good the set is known to be. */
 export type LineUpProof =
@@ -11,19 +14,22 @@ export type LineUpProof =
 	| { readonly kind: 'best-found' };
 
 export type LineUpResult = {
-	/** By slot, then by id. */
+	/** By slot, then those to prefer on a tie first. */
 	readonly garmentIds: readonly string[];
 	readonly countBySlot: Readonly<Record<Slot, number>>;
+	/** Places that stay open: nothing left is worth one. Each may become a wish. */
+	readonly openBySlot: Readonly<Record<Slot, number>>;
+	/** Outfits of which every pair is supported. */
 	readonly outfits: number;
-	/** Outfits if everything in it went with everything. */
-	readonly ceiling: number;
-	/** The parts of the objective, 0..1 each, before their weights. */
-	readonly parts: { readonly outfits: number; readonly fit: number; readonly loved: number };
+	/** The parts of what it is worth, 0..1 each, before their weights. */
+	readonly parts: WorthParts;
 	readonly objective: number;
 	readonly proof: LineUpProof;
 	readonly sentence: string;
 	/** What of the wishes cannot be met, and by how much; empty when all is. */
 	readonly problems: readonly string[];
+	/** A set that is worth more than the one that was to be proven; null where there is none, or none was to be proven. */
+	readonly better: LineUpResult | null;
 };
 
 /** Beyond this the bound is too loose to be worth telling. */
@@ -42,41 +48,55 @@ function proofWords(proof: LineUpProof): string {
 	return 'it is the best found, not proven';
 }
 
+function sentenceOf({ problem }: LineUpSetup, { members, parts }: ScoredSet, proof: LineUpProof): string {
+	if (problem.size === 0) return 'No slot asks for a garment: set how many you want of each.';
+	if (members.length === 0) return 'There is nothing to choose from yet: add garments, or put some on the rail.';
+	const asked = Math.round(problem.askedDays.reduce((sum, days) => sum + days, 0));
+	const told = [
+		problem.pictures.length > 0
+			? `wear ${Math.round(parts.pictures * problem.pictures.length)} of the ${counted(problem.pictures.length, 'picture')} that your garments can wear`
+			: '',
+		asked > 0 ? `dress ${Math.floor(parts.enough * asked + 1e-6)} of ${asked} days between washes` : '',
+		problem.colourWeights.length > 0 ? `cover ${Math.round(100 * parts.palette)} % of the palette` : '',
+	].filter(Boolean);
+	const open = problem.size - members.length;
+	const places =
+		open > 0
+			? ` ${counted(open, 'place')} ${open === 1 ? 'stays' : 'stay'} open: nothing else you own is worth one. Make each a wish, or ask for fewer.`
+			: '';
+	return `${counted(members.length, 'garment')} ${told.join(', ')}; ${proofWords(proof)}.${places}`;
+}
+
 /** The result of a chosen set, in the terms shown. */
 function resultOf(
-	{ garments, problem, problems }: LineUpSetup,
-	{ members, outfits, parts, objective }: ScoredSet,
+	setup: LineUpSetup,
+	score: ScoredSet,
 	proof: LineUpProof,
+	better: LineUpResult | null = null,
 ): LineUpResult {
-	const { slots, ceiling, size } = problem;
-	const inOrder = SLOTS.flatMap((slot) =>
-		members.filter((member) => slots[member] === slot).sort((a, b) => (garments[a]!.id < garments[b]!.id ? -1 : 1)),
-	);
-	const share = Math.round(100 * parts.outfits);
+	const { garments, problem, problems, table } = setup;
+	const { members, parts, objective } = score;
+	const inSlot = (slot: Slot) => members.filter((member) => problem.slots[member] === slot).sort((a, b) => a - b);
 	return {
-		garmentIds: inOrder.map((member) => garments[member]!.id),
-		countBySlot: bySlot((slot) => members.filter((member) => slots[member] === slot).length),
-		outfits,
-		ceiling,
+		garmentIds: SLOTS.flatMap((slot) => inSlot(slot).map((member) => garments[member]!.id)),
+		countBySlot: bySlot((slot) => inSlot(slot).length),
+		openBySlot: bySlot((slot) => Math.max(0, problem.places[slot] - inSlot(slot).length)),
+		outfits: countOutfits({ slots: table.slots, goes: table.supported }, members),
 		parts,
 		objective,
 		proof,
-		sentence:
-			members.length === 0
-				? size === 0
-					? 'No slot asks for a garment: set how many you want of each.'
-					: 'There is nothing to choose from yet: add garments, or put some on the rail.'
-				: `${members.length} garments make ${outfits} supported outfits, ${share} % of what a full set could make if everything went together; ${proofWords(proof)}.`,
+		sentence: sentenceOf(setup, score, proof),
 		problems,
+		better,
 	};
 }
 
 /**
- * The set for the season: the best that 50 seeded searches find under the quotas, with a bound that says how good it is. Deterministic; the order of
- * the garments changes nothing. Under a second at 240 garments.
+ * The set for the season: the best that seeded searches find under the quotas, with a bound that says how good it is. Deterministic; the order of the garments and their ids change nothing.
+ * `pictures` says which garments answer the pieces of the board's pictures.
  */
-export function buildLineUp(input: SeasonInput, request: LineUpRequest): LineUpResult {
-	const setup = lineUpSetup(input, request);
+export function buildLineUp(input: SeasonInput, request: LineUpRequest, pictures: PictureAnswers = []): LineUpResult {
+	const setup = lineUpSetup(input, request, pictures);
 	const score = bestSet(setup.problem);
 	return resultOf(setup, score, proofOf(score, setup.problem.bound));
 }
@@ -84,22 +104,32 @@ export function buildLineUp(input: SeasonInput, request: LineUpRequest): LineUpR
 /** HiGHS keeps its rows to a millionth, so its bound is not finer. */
 const SOLVER_SLACK = 1e-6;
 
+/** The set as it stands, as members of the setup; ids that cannot be chosen are left out. */
+export const standingSet = ({ garments, problem }: LineUpSetup, ids: readonly string[]): ScoredSet =>
+	scoreOf(
+		problem,
+		garments.flatMap(({ id }, index) => (ids.includes(id) ? [index] : [])),
+	);
+
 /**
- * The result of a search that a solver of `lineUpModel` has looked at: the better of the two sets, with the lower of the two bounds. `answer`
- * holds the columns chosen and a bound; null where the search's own bound was enough.
+ * What a solver of `lineUpModel` says of a set: how good it is, and the better one where there is one. `found` is the best set that the search knows; `answer` holds the columns chosen and a bound;
+ * null where the search's own bound was enough.
  */
 export function provenResult(
 	setup: LineUpSetup,
+	standing: ScoredSet,
 	found: ScoredSet,
 	answer: { readonly bound: number; readonly chosen: readonly string[] | null } | null,
 ): LineUpResult {
 	const { problem } = setup;
-	if (!answer) return resultOf(setup, found, proofOf(found, problem.bound));
-	const chosen = new Set(answer.chosen ?? []);
+	const chosen = new Set(answer?.chosen ?? []);
 	const solved = scoreOf(
 		problem,
 		problem.slots.flatMap((_, member) => (chosen.has(columnOf(member)) ? [member] : [])),
 	);
-	const best = solved.objective > found.objective + SOLVER_SLACK ? solved : found;
-	return resultOf(setup, best, proofOf(best, Math.min(problem.bound, answer.bound), SOLVER_SLACK));
+	const best = answer?.chosen && solved.objective > found.objective + SOLVER_SLACK ? solved : found;
+	const bound = Math.min(problem.bound, answer?.bound ?? Number.POSITIVE_INFINITY);
+	const isBetter = best.objective > standing.objective + SOLVER_SLACK;
+	const better = isBetter ? resultOf(setup, best, proofOf(best, bound, SOLVER_SLACK)) : null;
+	return resultOf(setup, standing, proofOf(standing, bound, SOLVER_SLACK), better);
 }

@@ -1,9 +1,9 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import { withExactGrey } from '../../colour/neutrality.ts';
 import { fitsPalette } from '../fit/fit.ts';
-import { areComplementary } from '../words/complementary-slots.ts';
+import { areWornTogether } from '../words/complementary-slots.ts';
 import type { Garment } from '../words/garment.ts';
-import { slotOfKind } from '../words/kind.ts';
+import { type Kind, slotOfKind } from '../words/kind.ts';
 import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
 import type { Slot } from '../words/slot.ts';
 import { isBaseNeutral } from './base-neutral.ts';
@@ -13,6 +13,7 @@ import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts'
 
 /** What every pair of a set of garments is judged by, worked out once for each garment. */
 export type PairFacts = {
+	readonly kinds: readonly Kind[];
 	readonly slots: readonly Slot[];
 	/** Main colours as read; `null` where a garment has no colours yet. */
 	readonly mains: readonly (Lab65 | null)[];
@@ -34,6 +35,7 @@ export function pairFacts(garments: readonly Garment[], context: PairContext): P
 	const slots = garments.map(({ kind }) => slotOfKind(kind));
 	const mains = garments.map((garment) => mainSwatch(garment)?.lab ?? null);
 	return {
+		kinds: garments.map(({ kind }) => kind),
 		slots,
 		mains,
 		greyed: mains.map((lab) => (lab ? withExactGrey(lab) : null)),
@@ -46,11 +48,11 @@ export function pairFacts(garments: readonly Garment[], context: PairContext): P
 
 /** The strongest support that colours give a pair, as a code; the user's own word is not looked at. */
 export function codeByColour(
-	{ slots, mains, seen, inPalette, base, inspired }: PairFacts,
+	{ kinds, mains, seen, inPalette, base, inspired }: PairFacts,
 	one: number,
 	other: number,
 ): number {
-	if (!areComplementary(slots[one]!, slots[other]!) || !mains[one] || !mains[other]) return CODE.unproven;
+	if (!areWornTogether(kinds[one]!, kinds[other]!) || !mains[one] || !mains[other]) return CODE.unproven;
 	if (inspired.has(one, other)) return CODE.inspired;
 	if (inPalette[one] && inPalette[other]) return CODE.palette;
 	if (base[one] || base[other]) return CODE.base;

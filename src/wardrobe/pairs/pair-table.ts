@@ -1,5 +1,5 @@
 import { distanceBetween, MOST_LIGHTNESS_DIVISOR } from '../../colour/delta-e-many.ts';
-import { areComplementary } from '../words/complementary-slots.ts';
+import { areWornTogether } from '../words/complementary-slots.ts';
 import type { Garment } from '../words/garment.ts';
 import type { Slot } from '../words/slot.ts';
 import { echoDistance } from './echo.ts';
@@ -13,7 +13,7 @@ export type PairTable = {
 	readonly slots: readonly Slot[];
 	/** Row-major, garments x garments: index into `SUPPORT_KINDS`; symmetric. Slots are not looked at, see `together`. */
 	readonly codes: Uint8Array;
-	/** Whether the two are worn in one outfit at all: their slots are complementary. */
+	/** Whether the two are worn in one outfit at all: their slots are complementary, or one is worn over the other. */
 	readonly together: (one: number, other: number) => boolean;
 	readonly kind: (one: number, other: number) => SupportKind;
 	/** Whether the pair counts as going together: neither unproven nor refused. */
@@ -94,7 +94,7 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 	const codes = codesByColour(facts, rows ?? null);
 	const days = writeUserWords(codes, garments, context);
 
-	const together = (one: number, other: number) => areComplementary(slots[one]!, slots[other]!);
+	const together = (one: number, other: number) => areWornTogether(garments[one]!.kind, garments[other]!.kind);
 	const kind = (one: number, other: number) => SUPPORT_KINDS[codes[one * count + other]!]!;
 	const supported = (one: number, other: number) => codes[one * count + other]! < CODE.unproven;
 	const distance = (one: number, other: number) => {

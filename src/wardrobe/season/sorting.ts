@@ -3,7 +3,7 @@ import type { Fit } from '../fit/fit-result.ts';
 import type { Twin } from '../fit/twins.ts';
 import type { Loner } from '../pairs/loner.ts';
 import type { Garment, WayOut } from '../words/garment.ts';
-import type { GarmentWear } from '../words/garment-wears.ts';
+import { type GarmentWear, WORN_OFTEN } from '../words/garment-wears.ts';
 import type { Season } from '../words/season.ts';
 
 /** What the program would do with a garment; the user decides. */
@@ -32,8 +32,6 @@ export type SortingFacts = {
 const TWO_SEASONS_DAYS = 548;
 /** Not worn in half a year, it had its chance. Common practice, no source. */
 const HALF_A_YEAR_DAYS = 182;
-/** Worn at least this often in twelve months, a garment has earned its place. Common practice, no source. */
-const WORN_OFTEN = 10;
 
 type Reason = { readonly weight: number; readonly words: string };
 

@@ -1,3 +1,4 @@
+import { factsOfKind, type Kind } from './kind.ts';
 import type { Slot } from './slot.ts';
 
 /** A full piece is worn instead of a top and a bottom. Common practice, no source. */
@@ -6,3 +7,10 @@ const isInsteadOf = (full: Slot, other: Slot): boolean => full === 'full' && (ot
 /** Whether pieces of the two slots are worn in one outfit: two different slots that do not take each other's place. */
 export const areComplementary = (one: Slot, other: Slot): boolean =>
 	one !== other && !isInsteadOf(one, other) && !isInsteadOf(other, one);
+
+/** Whether two pieces of these kinds are worn in one outfit: their slots are complementary, or one is a top worn over the other, as a cardigan over a shirt. */
+export const areWornTogether = (one: Kind, other: Kind): boolean => {
+	const [a, b] = [factsOfKind(one), factsOfKind(other)];
+	if (a.slot === 'top' && b.slot === 'top') return (a.over ?? false) !== (b.over ?? false);
+	return areComplementary(a.slot, b.slot);
+};

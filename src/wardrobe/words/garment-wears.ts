@@ -20,6 +20,9 @@ export type GarmentWear = {
 
 const YEAR_DAYS = 365;
 
+/** Worn at least this often in twelve months, a garment has earned its place. Common practice, no source. */
+export const WORN_OFTEN = 10;
+
 function wearSentence(
 	{ name, price }: Garment,
 	wears: number,

@@ -5,8 +5,19 @@ import type { Slot } from './slot.ts';
 /** Pieces wanted per slot. */
 export type Quotas = Readonly<Record<Slot, number>>;
 
-/** Weights of the line-up's objective, each 0..1, shown to the user. */
-export type LineUpWeights = { readonly outfits: number; readonly fit: number; readonly loved: number };
+/** Weights of what a set is worth, each 0..1, shown to the user. */
+export type LineUpWeights = {
+	/** Pictures that it makes wearable. */
+	readonly pictures: number;
+	/** Days that it dresses between two washes. */
+	readonly enough: number;
+	/** Palette that it covers. */
+	readonly palette: number;
+	readonly fit: number;
+	readonly loved: number;
+	/** Pairs of its pieces that go together, which is what outfits are made of. */
+	readonly outfits: number;
+};
 
 /** What some days ask of clothes. */
 export type Occasion = {

@@ -29,11 +29,11 @@ export function problemOfAnswer(status: number, body: unknown): RequestProblem {
 	);
 }
 
-/** Sends one request to the program and returns its JSON. Throws {@link RequestProblem}. */
-export async function request<T>(method: string, path: string, body?: unknown): Promise<T> {
+/** Sends one request to the program and returns its JSON. Throws {@link RequestProblem}; what `signal` stops throws as fetch does. */
+export async function request<T>(method: string, path: string, body?: unknown, signal?: AbortSignal): Promise<T> {
 	const raw = body instanceof Blob || typeof body === 'string';
 	const headers: Record<string, string> = { ...OWN_PAGE, 'accept-language': spokenLanguage() };
-	const init: RequestInit = { method, headers };
+	const init: RequestInit = { method, headers, ...(signal ? { signal } : {}) };
 	if (body !== undefined) {
 		init.body = raw ? body : JSON.stringify(body);
 		headers['content-type'] = body instanceof Blob ? body.type : raw ? 'text/csv' : 'application/json';
@@ -41,7 +41,8 @@ export async function request<T>(method: string, path: string, body?: unknown): 
 	let answer: Response;
 	try {
 		answer = await fetch(path, init);
-	} catch {
+	} catch (error) {
+		if (signal?.aborted) throw error;
 		throw new RequestProblem('unreachable', UNREACHABLE);
 	}
 	const text = await answer.text();

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
+import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
 import type { LineUpChoice } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
@@ -18,6 +19,7 @@ import { Chosen } from './chosen.tsx';
 import { MissingPieces } from './missing-pieces.tsx';
 import { Needs } from './needs.tsx';
 import { Outfits } from './outfits.tsx';
+import { PROOF_SECONDS, useProof } from './proof.ts';
 import { ResultWords } from './result-words.tsx';
 import './line-up.css';
 
@@ -31,16 +33,13 @@ export default function LineUpPage({ report }: PageProps) {
 	const save = useChange((next: Omit<LineUpChoice, 'seasonId'>) =>
 		request('PUT', `/api/seasons/${season.id}/line-up`, next),
 	);
-	const build = useChange(async (prove: boolean) => {
-		const { mustKeep, neverUse } = choice ?? { mustKeep: [], neverUse: [] };
-		const built = await request<LineUpResult>('POST', `/api/seasons/${season.id}/line-up/build`, {
-			mustKeep,
-			neverUse,
-			prove,
-		});
-		await request('PUT', `/api/seasons/${season.id}/line-up`, { garmentIds: built.garmentIds, mustKeep, neverUse });
+	const words = { mustKeep: choice?.mustKeep ?? [], neverUse: choice?.neverUse ?? [] };
+	const build = useChange(async () => {
+		const built = await request<LineUpResult>('POST', `/api/seasons/${season.id}/line-up/build`, words);
+		await request('PUT', `/api/seasons/${season.id}/line-up`, { garmentIds: built.garmentIds, ...words });
 		return built;
 	}, setResult);
+	const proof = useProof(season.id, setResult);
 	if (!choice) return error ? <Problem of={error} /> : <Loading what="the line-up" />;
 	const { mustKeep, neverUse } = choice;
 	const chosen = choice.garmentIds.flatMap((id) => byId.get(id) ?? []);
@@ -54,19 +53,38 @@ export default function LineUpPage({ report }: PageProps) {
 		<div className="page-body">
 			<PageTitle name="Line-up" purpose={PURPOSES['line-up']}>
 				<span className="row">
-					<Button look="main" onPress={() => build.run(false)} isPending={build.busy} isDisabled={rail === 0}>
+					<Button look="main" onPress={() => build.run(undefined)} isPending={build.busy} isDisabled={rail === 0}>
 						{build.busy ? 'Searching …' : chosen.length === 0 ? 'Build a line-up' : 'Build it anew'}
 					</Button>
-					<Button onPress={() => build.run(true)} isPending={build.busy} isDisabled={rail === 0}>
-						Prove it
-					</Button>
+					{proof.secondsGone === null ? (
+						<Button
+							onPress={() => proof.start({ ...words, garmentIds: choice.garmentIds })}
+							isDisabled={rail === 0 || build.busy}
+						>
+							Prove it
+						</Button>
+					) : (
+						<>
+							<progress max={PROOF_SECONDS} value={proof.secondsGone} aria-label="Proving the set" />
+							<Button onPress={proof.stop}>Stop</Button>
+						</>
+					)}
 				</span>
 			</PageTitle>
-			<Problem of={build.problem ?? save.problem} />
+			<Problem of={build.problem ?? save.problem ?? proof.problem} />
 			<p className="line-up-sum" role="status">
 				{report.held.sentence}
 			</p>
-			{result ? <ResultWords result={result} weights={season.weights} /> : null}
+			{result ? (
+				<ResultWords
+					result={result}
+					weights={weightsOf(season)}
+					onTake={(better) => {
+						change({ garmentIds: better.garmentIds });
+						setResult({ ...better, better: null });
+					}}
+				/>
+			) : null}
 			<Needs report={report} />
 			{rail === 0 ? (
 				<Empty title="Nothing on the rail">

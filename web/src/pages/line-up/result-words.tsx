@@ -1,5 +1,6 @@
 import type { LineUpProof, LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
 import type { LineUpWeights } from '../../../../src/wardrobe/words/season.ts';
+import { Button } from '../../parts/button.tsx';
 import { percentText } from '../../parts/colour-text.ts';
 
 function proofText(proof: LineUpProof): string {
@@ -10,15 +11,28 @@ function proofText(proof: LineUpProof): string {
 }
 
 const PARTS = [
-	['outfits', 'outfits, of all that would be if everything went with everything'],
-	['fit', 'mean fit to the palette'],
+	['pictures', 'of the pictures that your garments can wear, worn by this set'],
+	['enough', 'of the days between two washes, dressed'],
+	['palette', 'of the palette, covered'],
+	['fit', 'fit of its pieces, look-alikes counting less and less'],
 	['loved', 'loved and worn'],
+	['outfits', 'pairs that go together, of all that could be'],
 ] as const;
 
 /** How good the set just built is known to be, and what could not be met. */
-export function ResultWords({ result, weights }: { result: LineUpResult; weights: LineUpWeights }) {
+export function ResultWords({
+	result,
+	weights,
+	onTake,
+}: {
+	result: LineUpResult;
+	weights: LineUpWeights;
+	/** Takes the better set that was found instead. */
+	onTake: (better: LineUpResult) => void;
+}) {
+	const { better } = result;
 	return (
-		<section className="sheet stack" aria-label="The line-up just built">
+		<section className="sheet stack" aria-label="What the set is worth">
 			<p>
 				<strong className="italic">{proofText(result.proof)}</strong> {result.sentence}
 			</p>
@@ -34,6 +48,15 @@ export function ResultWords({ result, weights }: { result: LineUpResult; weights
 					))}
 				</tbody>
 			</table>
+			{better ? (
+				<p className="row">
+					<span>
+						A better set was found: {better.garmentIds.filter((id) => !result.garmentIds.includes(id)).length} pieces of
+						it are others. {better.sentence}
+					</span>
+					<Button onPress={() => onTake(better)}>Take the better set</Button>
+				</p>
+			) : null}
 			{result.problems.length > 0 ? (
 				<ul className="reasons warn">
 					{result.problems.map((problem) => (

@@ -1,4 +1,5 @@
 import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
+import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { useChange } from '../../api/change.ts';
@@ -10,9 +11,12 @@ import type { PageProps } from '../../shell/page-code.ts';
 import { SeasonDaysFields } from './season-days.tsx';
 
 const WEIGHTS = [
-	['outfits', 'Many outfits'],
-	['fit', 'Fit to the palette'],
+	['pictures', 'Pictures you can wear'],
+	['enough', 'Enough between washes'],
+	['palette', 'Palette covered'],
+	['fit', 'Fit of each piece'],
 	['loved', 'What you love and wear'],
+	['outfits', 'Pieces that go together'],
 ] as const;
 
 const whole = (text: string, least: number, most: number) =>
@@ -21,6 +25,7 @@ const whole = (text: string, least: number, most: number) =>
 /** What the user sets of a season: its name, its size, what each slot needs, what counts. */
 export default function SeasonSettings({ report: { season } }: PageProps) {
 	const change = useChange((changes: Partial<Season>) => request<Season>('PUT', `/api/seasons/${season.id}`, changes));
+	const weights = weightsOf(season);
 	const quotas = Object.values(season.quotas).reduce((sum, count) => sum + count, 0);
 	return (
 		<div className="page-body">
@@ -96,7 +101,7 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 				<h2 id="weights">What counts in the line-up</h2>
 				<div className="fields">
 					{WEIGHTS.map(([key, label]) => (
-						<Field key={key} label={`${label}: ${season.weights[key].toFixed(2)}`}>
+						<Field key={key} label={`${label}: ${weights[key].toFixed(2)}`}>
 							{(ids) => (
 								<input
 									{...ids}
@@ -104,14 +109,12 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 									min={0}
 									max={1}
 									step={0.05}
-									key={season.weights[key]}
-									defaultValue={season.weights[key]}
+									key={weights[key]}
+									defaultValue={weights[key]}
 									onPointerUp={(event) =>
-										change.run({ weights: { ...season.weights, [key]: Number(event.currentTarget.value) } })
+										change.run({ weights: { ...weights, [key]: Number(event.currentTarget.value) } })
 									}
-									onKeyUp={(event) =>
-										change.run({ weights: { ...season.weights, [key]: Number(event.currentTarget.value) } })
-									}
+									onKeyUp={(event) => change.run({ weights: { ...weights, [key]: Number(event.currentTarget.value) } })}
 								/>
 							)}
 						</Field>

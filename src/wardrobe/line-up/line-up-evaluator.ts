@@ -1,0 +1,108 @@
+import type { LineUpProblem } from './line-up-choices.ts';
+import { ALIKE_FACTOR, isWearable, LEAST_WORTH } from './line-up-worth.ts';
+
+/** What sets are compared by. One object is used again and again: copy what is to be kept. */
+export type Standing = { objective: number; largestGap: number; pieces: number; places: number };
+
+/** The three parts of a body, as rows of the bins of days. */
+const PART_ROW = { top: 0, bottom: 1, full: 2 } as const;
+
+/** The day bins of one evaluation: days given, by part of a body and by the occasions served. */
+function dressedFromBins(bins: Float64Array, asked: readonly number[]): number {
+	const masks = 1 << asked.length;
+	const lasting = (row: number, mask: number) => {
+		let days = 0;
+		for (let serves = 1; serves < masks; serves++) if ((serves & mask) !== 0) days += bins[row * masks + serves]!;
+		return days;
+	};
+	let least = Number.POSITIVE_INFINITY;
+	for (let byTops = 0; byTops < masks; byTops++) {
+		const rest = (masks - 1) & ~byTops;
+		for (let byBottoms = rest; ; byBottoms = (byBottoms - 1) & rest) {
+			const held = byTops | byBottoms;
+			let days = lasting(0, byTops) + lasting(1, byBottoms) + lasting(2, held);
+			for (let one = 0; one < asked.length; one++) if (((held >> one) & 1) === 0) days += asked[one]!;
+			if (days < least) least = days;
+			if (byBottoms === 0) break;
+		}
+	}
+	return least;
+}
+
+/**
+ * The objective of `scoreOf` without its parts, for the search: asked many hundred thousand times, so it makes no objects and looks up what does not
+ * change. Equal to `scoreOf` up to rounding.
+ */
+export function evaluatorOf(problem: LineUpProblem): (members: readonly number[]) => Standing {
+	const { slots, together, fit, loved, look, offers, askedDays, colourWeights, clothAsked, holds, pictures, weights } =
+		problem;
+	const { size, mostPairs } = problem;
+	const count = slots.length;
+	const colours = colourWeights.length;
+	const masks = 1 << askedDays.length;
+	const askedSum = askedDays.reduce((sum, days) => sum + days, 0);
+	const timesSeen = new Map<number, number>();
+	for (const one of look) timesSeen.set(one, (timesSeen.get(one) ?? 0) + 1);
+	const isAlike = Uint8Array.from(look, (one) => (timesSeen.get(one)! > 1 ? 1 : 0));
+	const alone = Float64Array.from(fit, (one, member) => {
+		const ownFit = size > 0 ? (weights.fit * one) / size : 0;
+		return (isAlike[member] ? 0 : ownFit) + (size > 0 ? (weights.loved * loved[member]!) / size : 0) - LEAST_WORTH;
+	});
+	const isMember = new Uint8Array(count);
+	const bins = new Float64Array(3 * masks);
+	const cloth = new Float64Array(colours);
+	const standing: Standing = { objective: 0, largestGap: 0, pieces: 0, places: 0 };
+	const alike: number[] = [];
+
+	const fitOfAlike = (): number => {
+		alike.sort((a, b) => look[a]! - look[b]! || fit[b]! - fit[a]!);
+		let sum = 0;
+		let factor = 1;
+		for (let at = 0; at < alike.length; at++) {
+			factor = at > 0 && look[alike[at]!] === look[alike[at - 1]!] ? factor * ALIKE_FACTOR : 1;
+			sum += fit[alike[at]!]! * factor;
+		}
+		return sum;
+	};
+
+	return (members) => {
+		bins.fill(0);
+		cloth.fill(0);
+		alike.length = 0;
+		let objective = 0;
+		let pairs = 0;
+		let places = 0;
+		for (let at = 0; at < members.length; at++) {
+			const member = members[at]!;
+			places += member;
+			objective += alone[member]!;
+			if (isAlike[member]) alike.push(member);
+			const offer = offers[member];
+			if (offer) bins[PART_ROW[offer.part] * masks + offer.serves]! += offer.days;
+			for (let colour = 0; colour < colours; colour++) cloth[colour]! += holds[member * colours + colour]!;
+			const row = member * count;
+			for (let other = at + 1; other < members.length; other++) pairs += together[row + members[other]!]!;
+		}
+		let largestGap = 0;
+		for (let colour = 0; colour < colours; colour++) {
+			const covered = Math.min(1, cloth[colour]! / clothAsked[colour]!);
+			objective += weights.palette * colourWeights[colour]! * covered;
+			largestGap = Math.max(largestGap, colourWeights[colour]! * (1 - covered));
+		}
+		if (alike.length > 0 && size > 0) objective += (weights.fit * fitOfAlike()) / size;
+		if (askedSum > 0) objective += (weights.enough * dressedFromBins(bins, askedDays)) / askedSum;
+		if (mostPairs > 0) objective += (weights.outfits * pairs) / mostPairs;
+		if (pictures.length > 0) {
+			for (const member of members) isMember[member] = 1;
+			let worn = 0;
+			for (const pieces of pictures) if (isWearable(pieces, isMember)) worn++;
+			for (const member of members) isMember[member] = 0;
+			objective += (weights.pictures * worn) / pictures.length;
+		}
+		standing.objective = objective;
+		standing.largestGap = largestGap;
+		standing.pieces = members.length;
+		standing.places = places;
+		return standing;
+	};
+}

@@ -1,0 +1,19 @@
+import type { Garment } from '../words/garment.ts';
+import { garmentWears, WORN_OFTEN } from '../words/garment-wears.ts';
+import type { SeasonInput } from '../words/season-input.ts';
+
+/** How much each garment is liked, 0..1: what the user said, or else how often it was worn in twelve months beside the most worn one; and which ones rule over arithmetic. */
+export function likingOf(
+	garments: readonly Garment[],
+	{ wears, today }: Pick<SeasonInput, 'wears' | 'today'>,
+): { readonly loved: readonly number[]; readonly settled: readonly boolean[] } {
+	const worn = garmentWears(garments, wears, today).map(({ wearsThisYear }) => wearsThisYear);
+	const most = Math.max(1, ...worn);
+	return {
+		loved: garments.map(({ loved }, index) => Math.max(loved === null ? 0 : loved / 3, worn[index]! / most)),
+		settled: garments.map(
+			({ loved, basic, condition }, index) =>
+				condition !== 'worn-out' && (basic || loved === 3 || (worn[index]! >= WORN_OFTEN && loved !== 0)),
+		),
+	};
+}

@@ -1,0 +1,207 @@
+import { describe, expect, it } from 'vitest';
+import { daysOfSeason } from '../../../src/wardrobe/days/usual-days.ts';
+import { buildLineUp } from '../../../src/wardrobe/line-up/line-up.ts';
+import type { PictureAnswers } from '../../../src/wardrobe/line-up/line-up-setup.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import type { Quotas, SeasonDays } from '../../../src/wardrobe/words/season.ts';
+import { aSeasonInput } from '../../support/build-season.ts';
+import { aGarment, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+
+// Twelve wardrobes, each with something planted for which a person who plans would choose without thinking. Common practice, no source.
+
+const NOTHING: Quotas = { top: 0, outer: 0, bottom: 0, full: 0, legwear: 0, shoes: 0, accessory: 0 };
+const ORANGE = [68, 45, 70] as const;
+const GREY = [55, 0, 0] as const;
+
+type Asked = {
+	readonly garments: readonly Garment[];
+	readonly quotas: Partial<Quotas>;
+	readonly wears?: Readonly<Record<string, number>>;
+	readonly days?: Partial<SeasonDays>;
+	readonly winter?: boolean;
+	readonly pictures?: PictureAnswers;
+	readonly mustKeep?: readonly string[];
+	readonly neverUse?: readonly string[];
+};
+
+function lineUpOf({
+	garments,
+	quotas,
+	wears = {},
+	days = {},
+	winter = false,
+	pictures = [],
+	mustKeep = [],
+	neverUse = [],
+}: Asked) {
+	const input = aSeasonInput({
+		garments,
+		wears: Object.entries(wears).flatMap(([garmentId, count]) =>
+			Array.from({ length: count }, (_, index) => ({
+				garmentId,
+				on: new Date(Date.UTC(2025, 5, 1 + 5 * index)).toISOString().slice(0, 10),
+			})),
+		),
+	});
+	const dates = winter ? ({ startsOn: '2026-12-01', endsOn: '2027-02-28', yearPart: 'winter' } as const) : {};
+	const season = { ...input.season, ...dates };
+	const all = { ...NOTHING, ...quotas };
+	return buildLineUp(
+		{ ...input, season: { ...season, days: { ...daysOfSeason(season), ...days } } },
+		{ quotas: all, targetCount: Object.values(all).reduce((sum, one) => sum + one, 0), mustKeep, neverUse },
+		pictures,
+	);
+}
+
+const shirt = (id: string, lab: Garment['swatches'][number]['lab'], changes: Partial<Garment> = {}) =>
+	aGarment({ id, kind: 'shirt', lab, ...changes });
+const inkTrousers = (id: string, changes: Partial<Garment> = {}) =>
+	aGarment({ id, kind: 'trousers', lab: INK, ...changes });
+
+describe('the set that a person would choose', () => {
+	it('is not six black shirts where other shirts are at hand', () => {
+		const black = Array.from({ length: 6 }, (_, index) => shirt(`black ${index}`, [18 + index / 4, 0, -3]));
+		const others = [shirt('oat', OAT), shirt('rust', RUST), shirt('teal', TEAL)];
+		const { garmentIds } = lineUpOf({
+			garments: [...black, ...others, inkTrousers('trousers')],
+			quotas: { top: 5, bottom: 1 },
+		});
+		expect(garmentIds).toEqual(expect.arrayContaining(['oat', 'rust', 'teal']));
+		expect(garmentIds.filter((id) => id.startsWith('black'))).toHaveLength(2);
+	});
+
+	it('holds the coat worn forty times, whatever its colour', () => {
+		const coats = [
+			aGarment({ id: 'old green', kind: 'jacket', lab: [50, -30, 35] }),
+			aGarment({ id: 'oat', kind: 'jacket', lab: OAT }),
+		];
+		expect(lineUpOf({ garments: coats, quotas: { outer: 1 }, wears: { 'old green': 40 } }).garmentIds).toEqual([
+			'old green',
+		]);
+	});
+
+	it('holds the basics, and what is loved dearly, before what fits better', () => {
+		const basic = aGarment({ id: 'grey T-shirt', kind: 't-shirt', lab: GREY, basic: true, loved: 3 });
+		const loved = shirt('orange', ORANGE, { loved: 3 });
+		const { garmentIds } = lineUpOf({
+			garments: [basic, loved, shirt('oat', OAT), shirt('rust', RUST)],
+			quotas: { top: 3 },
+		});
+		expect(garmentIds).toEqual(expect.arrayContaining(['grey T-shirt', 'orange']));
+	});
+
+	it('has no shorts and sandals in winter, though their places stay open', () => {
+		const summer = [
+			aGarment({ id: 'shorts', kind: 'shorts', lab: INK }),
+			aGarment({ id: 'sandals', kind: 'sandals', lab: OAT }),
+		];
+		const told = shirt('linen', OAT, { yearParts: ['summer'] });
+		const { garmentIds, openBySlot, sentence } = lineUpOf({
+			garments: [...summer, told, shirt('rust', RUST), inkTrousers('trousers')],
+			quotas: { top: 2, bottom: 2, shoes: 1 },
+			winter: true,
+		});
+		expect([...garmentIds].sort()).toEqual(['rust', 'trousers']);
+		expect(openBySlot).toMatchObject({ top: 1, bottom: 1, shoes: 1 });
+		expect(sentence).toContain('3 places stay open: nothing else you own is worth one. Make each a wish');
+	});
+
+	it('rather leaves a place open than fills it with an orange coat that goes with nothing', () => {
+		const garments = [
+			aGarment({ id: 'orange coat', kind: 'jacket', lab: ORANGE }),
+			shirt('oat', OAT),
+			inkTrousers('trousers'),
+		];
+		const asked = { garments, quotas: { top: 1, bottom: 1, outer: 1 } };
+		expect(lineUpOf(asked)).toMatchObject({ openBySlot: { outer: 1 } });
+		expect(lineUpOf({ ...asked, mustKeep: ['orange coat'] }).garmentIds).toContain('orange coat');
+	});
+
+	it('takes one pair of three black trousers where a skirt and another colour are at hand', () => {
+		const black = [1, 2, 3].map((index) => inkTrousers(`black ${index}`));
+		const others = [
+			aGarment({ id: 'rust skirt', kind: 'skirt', lab: RUST }),
+			aGarment({ id: 'teal', kind: 'trousers', lab: TEAL }),
+		];
+		const { garmentIds } = lineUpOf({
+			garments: [...black, ...others, shirt('oat', OAT)],
+			quotas: { top: 1, bottom: 3 },
+		});
+		expect(garmentIds).toEqual(expect.arrayContaining(['rust skirt', 'teal']));
+		expect(garmentIds.filter((id) => id.startsWith('black'))).toHaveLength(1);
+	});
+
+	it('leaves out what is worn out', () => {
+		const garments = [shirt('worn out', RUST, { condition: 'worn-out' }), shirt('oat', OAT)];
+		expect(lineUpOf({ garments, quotas: { top: 2 } }).garmentIds).toEqual(['oat']);
+	});
+
+	it('brings a stored winter coat back where nothing on the rail is warm enough', () => {
+		const coats = [
+			aGarment({ id: 'jacket', kind: 'jacket', lab: OAT, loved: 2 }),
+			aGarment({ id: 'stored coat', kind: 'coat', lab: INK, place: 'stored' }),
+		];
+		expect(lineUpOf({ garments: coats, quotas: { outer: 1 }, winter: true, days: { coldDay: -2 } }).garmentIds).toEqual(
+			['stored coat'],
+		);
+	});
+
+	it('takes the shirt that a picture wears before one that fits as well', () => {
+		const garments = [shirt('a', [84, 1, 11]), shirt('b', [83, 1, 12]), inkTrousers('trousers')];
+		for (const worn of ['a', 'b'])
+			expect(
+				lineUpOf({ garments, quotas: { top: 1, bottom: 1 }, pictures: [[[worn], ['trousers']]] }).garmentIds,
+			).toEqual([worn, 'trousers']);
+	});
+
+	it('takes what is only near the palette where the days would else not be dressed', () => {
+		const fitting = [shirt('oat', OAT), shirt('rust', RUST), shirt('teal', TEAL)];
+		const near = Array.from({ length: 5 }, (_, index) => shirt(`near ${index}`, [68 - index, 1, 11]));
+		const { garmentIds } = lineUpOf({
+			garments: [...fitting, ...near, inkTrousers('1'), inkTrousers('2')],
+			quotas: { top: 7, bottom: 2 },
+		});
+		expect(garmentIds).toHaveLength(9);
+		expect(garmentIds).toEqual(expect.arrayContaining(['oat', 'rust', 'teal']));
+	});
+
+	it('never takes what the user does not want, however loved', () => {
+		const garments = [shirt('loved', OAT, { loved: 3 }), shirt('rust', RUST)];
+		expect(lineUpOf({ garments, quotas: { top: 1 }, neverUse: ['loved'] }).garmentIds).toEqual(['rust']);
+	});
+
+	it('dresses hikes with T-shirts where the days are hikes, and the office with shirts', () => {
+		const garments = ['oat', 'rust', 'ink', 'teal'].flatMap((name, index) => {
+			const lab = [OAT, RUST, INK, TEAL][index]!;
+			return [shirt(`${name} shirt`, lab), aGarment({ id: `${name} T-shirt`, kind: 't-shirt', lab })];
+		});
+		const bottoms = [inkTrousers('trousers')];
+		const asked = (name: string, like: 'work' | 'outdoors') =>
+			lineUpOf({
+				garments: [
+					...garments.map((one) => (one.kind === 't-shirt' ? { ...one, occasions: ['hikes'] } : one)),
+					...bottoms,
+				],
+				quotas: { top: 4, bottom: 1 },
+				days: { occasions: [{ name, like, daysAWeek: 4 }] },
+			}).garmentIds;
+		expect(asked('hikes', 'outdoors').filter((id) => id.endsWith('T-shirt'))).toHaveLength(4);
+		expect(asked('office', 'work').filter((id) => id.endsWith(' shirt'))).toHaveLength(4);
+	});
+
+	it('breaks a tie by the largest gap, never by the id', () => {
+		for (const [oat, teal] of [
+			['a', 'b'],
+			['b', 'a'],
+		] as const) {
+			const garments = [shirt('held', OAT), shirt(oat, OAT), shirt(teal, TEAL)];
+			expect(lineUpOf({ garments, quotas: { top: 2 }, mustKeep: ['held'] }).garmentIds).toContain(teal);
+		}
+		const twins = (first: string, second: string) => [
+			shirt(first, OAT, { name: 'one', boughtOn: '2020-01-01' }),
+			shirt(second, OAT, { name: 'two', boughtOn: '2024-01-01' }),
+		];
+		expect(lineUpOf({ garments: twins('a', 'b'), quotas: { top: 1 } }).garmentIds).toEqual(['a']);
+		expect(lineUpOf({ garments: twins('z', 'b'), quotas: { top: 1 } }).garmentIds).toEqual(['z']);
+	});
+});
