@@ -97,7 +97,7 @@ describe.skipIf(!hasBrowser())('the stations, over the demo', () => {
 		const { page } = opened;
 		await go(page, 'line-up');
 		await page.getByRole('button', { name: 'Build a line-up' }).click();
-		await page.getByRole('region', { name: 'The line-up just built' }).waitFor();
+		await page.getByRole('region', { name: 'What the set is worth' }).waitFor();
 		const choice = async () => site.services.store.lineUp(season.id);
 		expect((await choice())?.garmentIds.length).toBeGreaterThan(5);
 		await page.getByRole('button', { name: /^Pin / }).first().click();

@@ -18,7 +18,7 @@ describe('the check of a candidate', () => {
 		expect(result).toMatchObject({
 			candidateId: 'candidate',
 			wishId: 'wish',
-			partnerCount: 3,
+			partnerCount: 4,
 			outfitsAdded: 2,
 			shareOfBest: 1,
 			recommendation: 'take',
