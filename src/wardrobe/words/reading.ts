@@ -68,6 +68,24 @@ export type NeutralJudgement = {
 	readonly model: LightModel;
 };
 
+/** A kind that a piece may be, with its probability, 0..1. */
+export type LikelyKind = { readonly kind: Kind; readonly probability: number };
+
+/** One worn thing that a picture shows. */
+export type Piece = {
+	/** The slot it is worn in: a cardigan over a shirt lies in `outer`. */
+	readonly slot: Slot;
+	/** What it is, where that is sure enough to be said or the user told it; null = one of `kinds`. */
+	readonly kind: Kind | null;
+	/** What it may be, likeliest first; empty where only its slot is known. */
+	readonly kinds: readonly LikelyKind[];
+	/** Share of the frame, 0..1. */
+	readonly share: number;
+	readonly pattern: Pattern;
+	/** Its colours, heaviest first; shares sum to 1 over the piece. At least one. */
+	readonly swatches: readonly Pick<Swatch, 'lab' | 'share' | 'name'>[];
+};
+
 /** What the photo pipeline says of one photo. Deterministic: same bytes and correction, same reading. */
 export type Reading = {
 	readonly photoKind: PhotoKind;
@@ -76,10 +94,12 @@ export type Reading = {
 	/** The same swatches before the light correction, index by index. */
 	readonly uncorrected: readonly Lab65[];
 	/** Suggested kinds for a single garment, likeliest first; empty unless `photoKind` is `single`. */
-	readonly kindGuesses: readonly { readonly kind: Kind; readonly probability: number }[];
+	readonly kindGuesses: readonly LikelyKind[];
 	readonly pattern: Pattern;
 	/** Pattern of each slot seen (for style profiles); the whole clothing's when only one slot is seen. */
 	readonly patternBySlot: Readonly<Partial<Record<Slot, Pattern>>>;
+	/** What is worn or laid out in the picture, thing by thing, the largest first; absent in older readings and for one garment. */
+	readonly pieces?: readonly Piece[];
 	readonly light: Light;
 	/** What the photo by itself says of its light, before a group, a ground or the hand; absent in older readings. */
 	readonly ownLight?: Light;

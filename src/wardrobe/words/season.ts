@@ -77,6 +77,8 @@ export type Inspiration = {
 	readonly title: string;
 	/** Free name that gathers pictures on the board; '' = none. */
 	readonly group: string;
+	/** What the user said of pieces that the picture shows: `piece` counts the reading's pieces from 0. Absent = nothing. */
+	readonly pieceKinds?: readonly { readonly piece: number; readonly kind: Kind }[];
 	readonly addedAt: string;
 };
 

@@ -1,0 +1,89 @@
+import type { Garment } from '../words/garment.ts';
+import type { Piece } from '../words/reading.ts';
+import type { Picture } from './picture.ts';
+import { answerOf, HAS_IT_WITHIN, NEAR_IT_WITHIN, type PieceAnswer } from './piece-answer.ts';
+
+/** What the wardrobe has for one piece of a picture. */
+export type AnsweredPiece = {
+	readonly piece: Piece;
+	/** The garment that answers it, or the nearest one where it is `missing`; null where nothing of its slot is owned. */
+	readonly garmentId: string | null;
+	readonly answer: PieceAnswer;
+};
+
+const NOTHING: PieceAnswer = { degree: 'missing', distance: Number.POSITIVE_INFINITY, because: 'kind' };
+
+type Option = { readonly garment: number; readonly answer: PieceAnswer };
+
+/** What an answer costs: any `near it` more than any number of `has it`, any `missing` more than any number of `near it`. */
+const costOf = ({ degree, distance }: PieceAnswer): number =>
+	degree === 'has it'
+		? distance / HAS_IT_WITHIN / 1e3
+		: degree === 'near it'
+			? 1 + distance / NEAR_IT_WITHIN / 1e3
+			: 1e3;
+
+/** The options of one piece that an exact assignment may need: with n pieces the n best ones, since others take n - 1 at most. */
+function optionsOf(piece: Piece, picture: Picture, garments: readonly Garment[], pieces: number): Option[] {
+	return garments
+		.flatMap((garment, index) => {
+			const answer = answerOf(piece, picture.trust, garment);
+			return answer && answer.degree !== 'missing' ? [{ garment: index, answer }] : [];
+		})
+		.sort((one, other) => costOf(one.answer) - costOf(other.answer) || one.garment - other.garment)
+		.slice(0, pieces);
+}
+
+/** The cheapest way to give each piece a garment of its own or none, by trying all that can still be better. */
+function bestAssignment(options: readonly (readonly Option[])[]): (Option | null)[] {
+	const least = options.map((own) => (own[0] ? costOf(own[0].answer) : costOf(NOTHING)));
+	const leastFrom = least.map((_, at) => least.slice(at).reduce((sum, cost) => sum + cost, 0));
+	let best: (Option | null)[] = options.map(() => null);
+	let bestCost = Number.POSITIVE_INFINITY;
+	const taken = new Set<number>();
+	const chosen: (Option | null)[] = [];
+	const go = (at: number, cost: number): void => {
+		if (cost + (leastFrom[at] ?? 0) >= bestCost) return;
+		if (at === options.length) {
+			best = [...chosen];
+			bestCost = cost;
+			return;
+		}
+		for (const option of [...options[at]!, null]) {
+			if (option && taken.has(option.garment)) continue;
+			if (option) taken.add(option.garment);
+			chosen.push(option);
+			go(at + 1, cost + costOf(option ? option.answer : NOTHING));
+			chosen.pop();
+			if (option) taken.delete(option.garment);
+		}
+	};
+	go(0, 0);
+	return best;
+}
+
+/** The nearest garment of the piece's slot, however far: what a missing piece is compared with. */
+function nearestOwned(piece: Piece, picture: Picture, garments: readonly Garment[]): Omit<AnsweredPiece, 'piece'> {
+	let nearest: Omit<AnsweredPiece, 'piece'> = { garmentId: null, answer: NOTHING };
+	for (const garment of garments) {
+		const answer = answerOf(piece, picture.trust, garment);
+		if (answer && answer.distance < nearest.answer.distance)
+			nearest = { garmentId: garment.id, answer: { ...answer, degree: 'missing' } };
+	}
+	return nearest;
+}
+
+/**
+ * The picture worn from what is owned: each piece with the garment that answers it, a garment for one piece only. Exact: as few missing as can
+ * be, then as few near ones, then the least distance; ties to the earlier garment. Accessories come after the pieces.
+ */
+export function answersOf(picture: Picture, garments: readonly Garment[]): AnsweredPiece[] {
+	const pieces = [...picture.pieces, ...picture.accessories];
+	const options = pieces.map((piece) => optionsOf(piece, picture, garments, pieces.length));
+	return bestAssignment(options).map((option, at) => ({
+		piece: pieces[at]!,
+		...(option
+			? { garmentId: garments[option.garment]!.id, answer: option.answer }
+			: nearestOwned(pieces[at]!, picture, garments)),
+	}));
+}

@@ -1,0 +1,94 @@
+import type { Garment } from '../words/garment.ts';
+import type { Kind } from '../words/kind.ts';
+import { slotOfKind } from '../words/kind.ts';
+import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
+import { seenSwatches } from '../words/main-colour.ts';
+import { distanceAcrossPhotos } from '../words/photo-distance.ts';
+import type { PatternType, Piece, Trust } from '../words/reading.ts';
+
+/**
+ * Colours this far apart (CIEDE2000) still stand in for each other in an outfit, and this far they come near. On 26 street outfits and one
+ * real wardrobe of 38 garments 4 pictures could be worn at 12 and 7 at 18, so the question tells pictures apart.
+ */
+export const HAS_IT_WITHIN = 12;
+export const NEAR_IT_WITHIN = 18;
+
+/** A pattern less sure than this keeps no garment from answering. */
+const SURE_OF_PATTERN = 0.7;
+
+/** Cloth that looks plain from across a room. */
+const LOOKS_PLAIN: readonly PatternType[] = ['plain', 'mottled'];
+
+export type AnswerDegree = 'has it' | 'near it' | 'missing';
+
+/** How far one garment answers one piece. */
+export type PieceAnswer = {
+	readonly degree: AnswerDegree;
+	/** CIEDE2000 between their colours, weighed by area; lightness counts less where the light of a photo is not told. */
+	readonly distance: number;
+	/** What keeps it from being `has it`, the weightiest; null where nothing does. */
+	readonly because: 'kind' | 'colour' | 'pattern' | null;
+};
+
+/** Kinds that the piece may be: the one that is said, else the two likeliest. */
+export const possibleKinds = ({ kind, kinds }: Piece): readonly Kind[] =>
+	kind ? [kind] : kinds.slice(0, 2).map((likely) => likely.kind);
+
+/** Families that the piece may be of; empty where only its slot is known. */
+export const possibleFamilies = (piece: Piece): ReadonlySet<KindFamily> =>
+	new Set(possibleKinds(piece).map(familyOfKind));
+
+/** A waistcoat or cardigan is kept among tops and worn over one: where it may be worn, by the slots of a picture. */
+const wornAs = (kind: Kind): readonly string[] =>
+	kind === 'cardigan' || kind === 'waistcoat' || kind === 'hoodie' ? ['top', 'outer'] : [slotOfKind(kind)];
+
+/** Whether the garment may be worn where the piece is, and whether it is of its family. */
+function kindMatch(piece: Piece, garment: Pick<Garment, 'kind'>): 'family' | 'slot' | null {
+	const families = possibleFamilies(piece);
+	if (families.has(familyOfKind(garment.kind))) return 'family';
+	if (!wornAs(garment.kind).includes(piece.slot)) return null;
+	return families.size === 0 ? 'family' : 'slot';
+}
+
+type Coloured = { readonly swatches: Piece['swatches'] | Garment['swatches']; readonly trust: Trust };
+
+/** Mean distance from each seen colour of the piece to the nearest seen one of the garment, by area; infinite without colours. */
+function colourDistance(piece: Piece, pieceTrust: Trust, garment: Coloured): number {
+	const seen = piece.swatches.filter(({ share }, index) => index === 0 || share >= 0.1);
+	const own = seenSwatches({ swatches: garment.swatches as Garment['swatches'] });
+	if (seen.length === 0 || own.length === 0) return Number.POSITIVE_INFINITY;
+	const area = seen.reduce((sum, { share }) => sum + share, 0);
+	const nearest = (lab: Piece['swatches'][number]['lab']) =>
+		Math.min(...own.map((swatch) => distanceAcrossPhotos(lab, swatch.lab, [pieceTrust, garment.trust])));
+	return seen.reduce((sum, { lab, share }) => sum + nearest(lab) * (share / area), 0);
+}
+
+const patternsDiffer = (one: Piece['pattern'], other: Piece['pattern']): boolean =>
+	LOOKS_PLAIN.includes(one.type) !== LOOKS_PLAIN.includes(other.type) &&
+	Math.min(one.sure, other.sure) >= SURE_OF_PATTERN;
+
+/**
+ * How far a garment answers a piece of a picture, or null where it is worn somewhere else altogether. `has it`: kind family, colour and pattern
+ * come near enough; `near it`: one of them does not, but not by far.
+ */
+export function answerOf(
+	piece: Piece,
+	pieceTrust: Trust,
+	garment: Pick<Garment, 'kind' | 'swatches' | 'trust' | 'pattern'>,
+): PieceAnswer | null {
+	const match = kindMatch(piece, garment);
+	if (!match) return null;
+	const distance = colourDistance(piece, pieceTrust, garment);
+	if (distance > NEAR_IT_WITHIN) return { degree: 'missing', distance, because: 'colour' };
+	const because =
+		match === 'slot'
+			? 'kind'
+			: distance > HAS_IT_WITHIN
+				? 'colour'
+				: patternsDiffer(piece.pattern, garment.pattern)
+					? 'pattern'
+					: null;
+	// Two things that do not fit at once are one too many.
+	const far = match === 'slot' && (distance > HAS_IT_WITHIN || patternsDiffer(piece.pattern, garment.pattern));
+	return { degree: far ? 'missing' : because === null ? 'has it' : 'near it', distance, because };
+}

@@ -1,0 +1,41 @@
+import type { Garment } from '../words/garment.ts';
+import type { Picture } from './picture.ts';
+import { answerOf } from './piece-answer.ts';
+
+/** Counts the pictures that a set of garments can wear; `has` says which garments, by index, are in the set. */
+export type WearableCount = (has: (garment: number) => boolean) => number;
+
+/** Whether every piece can be given a garment of its own (augmenting paths, Kuhn 1955). */
+function allMatched(options: readonly (readonly number[])[], has: (garment: number) => boolean): boolean {
+	const holder = new Map<number, number>();
+	const place = (piece: number, tried: Set<number>): boolean => {
+		for (const garment of options[piece]!) {
+			if (tried.has(garment) || !has(garment)) continue;
+			tried.add(garment);
+			const before = holder.get(garment);
+			if (before === undefined || place(before, tried)) {
+				holder.set(garment, piece);
+				return true;
+			}
+		}
+		return false;
+	};
+	return options.every((_, piece) => place(piece, new Set()));
+}
+
+/**
+ * Prepares the count for many sets of the same garments: which garment answers which piece is worked out once. A picture is worn where each of its
+ * pieces, accessories apart, has or comes near to a garment of its own.
+ */
+export function wearableCount(pictures: readonly Picture[], garments: readonly Garment[]): WearableCount {
+	const options = pictures.map((picture) =>
+		picture.pieces.map((piece) =>
+			garments.flatMap((garment, index) => {
+				const degree = answerOf(piece, picture.trust, garment)?.degree ?? 'missing';
+				return degree === 'missing' ? [] : [index];
+			}),
+		),
+	);
+	const possible = options.filter((pieces) => pieces.every((garmentsOfPiece) => garmentsOfPiece.length > 0));
+	return (has) => possible.reduce((count, pieces) => count + (allMatched(pieces, has) ? 1 : 0), 0);
+}

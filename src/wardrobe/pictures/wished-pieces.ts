@@ -1,0 +1,131 @@
+import { completeLinkage, groupsWithin } from '../../colour/complete-linkage.ts';
+import { distanceBetween } from '../../colour/delta-e-many.ts';
+import type { Lab65 } from '../../colour/lab65.ts';
+import type { Garment } from '../words/garment.ts';
+import type { Kind } from '../words/kind.ts';
+import { slotOfKind } from '../words/kind.ts';
+import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
+import type { PatternType, Piece } from '../words/reading.ts';
+import type { Slot } from '../words/slot.ts';
+import type { Picture } from './picture.ts';
+import type { AnsweredPiece } from './picture-outfit.ts';
+import { possibleKinds } from './piece-answer.ts';
+import { wearablePictures } from './wearable-pictures.ts';
+
+/** Missing pieces whose colours lie within this of each other are one wish: the width of a palette colour, CIEDE2000, measured on six boards. */
+const ONE_COLOUR_WITHIN = 20;
+
+/** A piece that pictures wear and nothing owned answers. */
+export type WishedPiece = {
+	/** Stays the same while the board and its readings do. */
+	readonly id: string;
+	readonly slot: Slot;
+	readonly family: KindFamily | null;
+	/** The kind that most of its pictures show; null where no kind is known. */
+	readonly kind: Kind | null;
+	/** How sure that kind is: the mean probability over its pictures, 0..1; 1 where the user told it. */
+	readonly kindSure: number;
+	/** Median-like colour: the member nearest to all others. */
+	readonly lab: Lab65;
+	/** CIEDE2000 from it to the farthest member. */
+	readonly spread: number;
+	readonly pattern: PatternType;
+	/** Pictures that show it, and those that it alone would make wearable, both by inspiration. */
+	readonly pictures: readonly string[];
+	readonly completes: readonly string[];
+	/** Share of the board's worn cloth, 0..1. */
+	readonly share: number;
+	/** The owned garment that comes nearest, whatever its kind in the slot; null where nothing of the slot is owned. */
+	readonly nearestGarmentId: string | null;
+	readonly nearestDistance: number | null;
+};
+
+type Missing = AnsweredPiece & { readonly picture: Picture; readonly kind: Kind | null };
+
+const mainLab = ({ swatches }: Piece): Lab65 => swatches[0]!.lab;
+
+/** The commonest value, the earlier on ties. */
+function commonest<T>(values: readonly T[]): T {
+	const counts = new Map<T, number>();
+	for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+	return [...counts].reduce((most, one) => (one[1] > most[1] ? one : most))[0];
+}
+
+/** The pieces that nothing answers, by what they are: a family of kinds, or a slot where no kind is known. */
+function missingByFamily(pictures: readonly Picture[], garments: readonly Garment[]): Map<string, Missing[]> {
+	const worn = wearablePictures(pictures, garments);
+	const groups = new Map<string, Missing[]>();
+	for (const [index, { answers }] of worn.entries()) {
+		for (const answered of answers) {
+			if (answered.answer.degree !== 'missing') continue;
+			const kind = possibleKinds(answered.piece)[0] ?? null;
+			const group = kind ? familyOfKind(kind) : `slot ${answered.piece.slot}`;
+			const missing = { ...answered, picture: pictures[index]!, kind };
+			groups.set(group, [...(groups.get(group) ?? []), missing]);
+		}
+	}
+	return groups;
+}
+
+/** One wish a colour: complete linkage, so that no wish is wider than a palette colour may be. */
+function byColour(members: readonly Missing[]): Missing[][] {
+	const labs = members.map(({ piece }) => mainLab(piece));
+	const distances = Float64Array.from(labs.flatMap((one) => labs.map((other) => distanceBetween(one, other))));
+	const joins = completeLinkage(labs.length, distances);
+	return groupsWithin(labs.length, joins, ONE_COLOUR_WITHIN).map((group) => group.map((index) => members[index]!));
+}
+
+/** The member whose colour lies nearest to all, so that a wish shows a colour that a picture really wears. */
+function middleOf(members: readonly Missing[]): { readonly lab: Lab65; readonly spread: number } {
+	const labs = members.map(({ piece }) => mainLab(piece));
+	const farthest = (lab: Lab65) => Math.max(...labs.map((other) => distanceBetween(lab, other)));
+	const sum = (lab: Lab65) => labs.reduce((total, other) => total + distanceBetween(lab, other), 0);
+	const lab = labs.reduce((best, one) => (sum(one) < sum(best) ? one : best));
+	return { lab, spread: farthest(lab) };
+}
+
+function wishedPiece(members: readonly Missing[], awayOf: ReadonlyMap<string, number>, worn: number): WishedPiece {
+	const { lab, spread } = middleOf(members);
+	const kind = commonest(members.map((member) => member.kind));
+	const nearest = members.reduce((best, one) => (one.answer.distance < best.answer.distance ? one : best));
+	const pictures = [...new Set(members.map(({ picture }) => picture.inspirationId))];
+	const sureness = members.map(({ piece }) => (piece.kind ? 1 : (piece.kinds[0]?.probability ?? 0)));
+	return {
+		id: `${kind ?? members[0]!.piece.slot} ${lab.map((value) => Math.round(value)).join(' ')}`,
+		slot: kind ? slotOfKind(kind) : members[0]!.piece.slot,
+		family: kind ? familyOfKind(kind) : null,
+		kind,
+		kindSure: sureness.reduce((total, one) => total + one, 0) / sureness.length,
+		lab,
+		spread,
+		pattern: commonest(members.map(({ piece }) => piece.pattern.type)),
+		pictures,
+		completes: pictures.filter((id) => awayOf.get(id) === 1 && members.some((one) => isWorn(one, id))),
+		share: members.reduce((total, { piece }) => total + piece.share, 0) / Math.max(worn, Number.EPSILON),
+		nearestGarmentId: nearest.garmentId,
+		nearestDistance: nearest.garmentId === null ? null : nearest.answer.distance,
+	};
+}
+
+/** Whether the member is a piece of that picture that counts for wearing it: an accessory does not. */
+const isWorn = ({ picture, piece }: Missing, id: string): boolean =>
+	picture.inspirationId === id && piece.slot !== 'accessory';
+
+/**
+ * The pieces to look for: what pictures show and nothing owned answers, near-equal ones together, ordered by the pictures that one such piece makes
+ * wearable, then by how many show it, then by cloth. Accessories come in the same order and complete nothing.
+ */
+export function wishedPieces(pictures: readonly Picture[], garments: readonly Garment[]): WishedPiece[] {
+	const awayOf = new Map(wearablePictures(pictures, garments).map(({ inspirationId, away }) => [inspirationId, away]));
+	const worn = pictures.reduce((sum, { pieces }) => sum + pieces.reduce((area, { share }) => area + share, 0), 0);
+	return [...missingByFamily(pictures, garments).values()]
+		.flatMap(byColour)
+		.map((members) => wishedPiece(members, awayOf, worn))
+		.sort(
+			(one, other) =>
+				other.completes.length - one.completes.length ||
+				other.pictures.length - one.pictures.length ||
+				other.share - one.share ||
+				(one.id < other.id ? -1 : 1),
+		);
+}

@@ -1,0 +1,207 @@
+import fc from 'fast-check';
+import solverModule from 'javascript-lp-solver';
+import { describe, expect, it } from 'vitest';
+import type { Lab65 } from '../../../src/colour/lab65.ts';
+import { picturesOf } from '../../../src/wardrobe/pictures/picture.ts';
+import { answersOf } from '../../../src/wardrobe/pictures/picture-outfit.ts';
+import { answerOf } from '../../../src/wardrobe/pictures/piece-answer.ts';
+import { wearableCount } from '../../../src/wardrobe/pictures/wearable-count.ts';
+import { wearablePictures } from '../../../src/wardrobe/pictures/wearable-pictures.ts';
+import { wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import type { Kind } from '../../../src/wardrobe/words/kind.ts';
+import type { Inspiration } from '../../../src/wardrobe/words/season.ts';
+import { aGarment, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { picture, piece } from './build-picture.ts';
+
+const TRUST = { error: 6, reasons: [], advice: null };
+const STRIPED = { type: 'striped', sure: 0.95 } as const;
+
+describe('whether a garment answers a piece', () => {
+	const cases: readonly [string, Parameters<typeof piece>, Partial<Garment> & { lab: Lab65 }, string | null][] = [
+		['the same kind and colour', ['jacket', RUST], { kind: 'jacket', lab: RUST }, 'has it'],
+		['a T-shirt for a plain top', ['top', OAT], { kind: 't-shirt', lab: OAT }, 'has it'],
+		['a blazer for a jacket', ['jacket', INK], { kind: 'blazer', lab: INK }, 'has it'],
+		['a jumper where a shirt is worn comes near', ['shirt', INK], { kind: 'jumper', lab: INK }, 'near it'],
+		['another colour', ['jacket', RUST], { kind: 'jacket', lab: TEAL }, 'missing'],
+		['a skirt is no coat', ['coat', INK], { kind: 'skirt', lab: INK }, null],
+		['a cardigan may lie over a shirt', ['jacket', OAT], { kind: 'cardigan', lab: OAT }, 'near it'],
+		['stripes for a plain one come near', ['shirt', OAT], { kind: 'shirt', lab: OAT, pattern: STRIPED }, 'near it'],
+	];
+	it.each(cases)('%s', (_, of, garment, degree) => {
+		expect(answerOf(piece(...of), TRUST, aGarment({ id: 'g', ...garment }))?.degree ?? null).toBe(degree);
+	});
+
+	it('a piece of unsure kind is answered by either of the two likeliest, one whose slot alone is known by any of the slot', () => {
+		const unsure = piece('coat', INK, {
+			kind: null,
+			kinds: [
+				{ kind: 'coat', probability: 0.5 },
+				{ kind: 'jacket', probability: 0.4 },
+				{ kind: 'cardigan', probability: 0.05 },
+			],
+		});
+		const degree = (kind: Kind) => answerOf(unsure, TRUST, aGarment({ id: 'g', kind, lab: INK }))?.degree;
+		expect([degree('coat'), degree('blazer'), degree('cardigan')]).toEqual(['has it', 'has it', 'near it']);
+		const slotOnly = piece('coat', INK, { kind: null, kinds: [] });
+		expect(answerOf(slotOnly, TRUST, aGarment({ id: 'g', kind: 'blazer', lab: INK }))?.degree).toBe('has it');
+	});
+});
+
+describe('a picture worn from what is owned', () => {
+	it('gives one garment to one piece only', () => {
+		const two = picture('p', [piece('shirt', OAT), piece('t-shirt', OAT)]);
+		const only = aGarment({ id: 'shirt', kind: 'shirt', lab: OAT });
+		const answers = answersOf(two, [only]);
+		expect(answers.map(({ answer }) => answer.degree).sort()).toEqual(['has it', 'missing']);
+	});
+
+	it('is as cheap as the best assignment that a solver of linear programs finds', () => {
+		// Outside check: javascript-lp-solver, a general-purpose solver from the npm registry, on the same small cases.
+		const labs: readonly Lab65[] = [OAT, INK, RUST, TEAL, [70, 10, 20], [30, 5, -10]];
+		const kinds: readonly Kind[] = ['shirt', 't-shirt', 'jumper', 'skirt', 'trousers'];
+		const part = fc.record({ kind: fc.constantFrom(...kinds), lab: fc.constantFrom(...labs) });
+		fc.assert(
+			fc.property(fc.array(part, { minLength: 1, maxLength: 4 }), fc.array(part, { maxLength: 6 }), (worn, owned) => {
+				const shown = picture(
+					'p',
+					worn.map(({ kind, lab }) => piece(kind, lab)),
+				);
+				const garments = owned.map(({ kind, lab }, index) => aGarment({ id: `g${index}`, kind, lab }));
+				const ours = answersOf(shown, garments);
+				const variables: Record<string, Record<string, number>> = {};
+				const constraints: Record<string, { max: number }> = {};
+				for (const [p, one] of shown.pieces.entries()) {
+					constraints[`p${p}`] = { max: 1 };
+					for (const [g, garment] of garments.entries()) {
+						constraints[`g${g}`] = { max: 1 };
+						const answer = answerOf(one, shown.trust, garment);
+						if (!answer || answer.degree === 'missing') continue;
+						const worth = answer.degree === 'has it' ? 1000 : 999;
+						variables[`${p} ${g}`] = { worth, [`p${p}`]: 1, [`g${g}`]: 1 };
+					}
+				}
+				const solved = solver.Solve({ optimize: 'worth', opType: 'max', constraints, variables }) as { result: number };
+				const worth = ours.reduce(
+					(sum, { answer }) => sum + { 'has it': 1000, 'near it': 999, missing: 0 }[answer.degree],
+					0,
+				);
+				expect(worth).toBeCloseTo(solved.result || 0, 6);
+				const used = ours.filter(({ answer }) => answer.degree !== 'missing').map(({ garmentId }) => garmentId);
+				expect(new Set(used).size).toBe(used.length);
+			}),
+			{ seed: 7, numRuns: 150 },
+		);
+	});
+
+	it('counts stored garments and says so, but none that is leaving', () => {
+		const shown = [picture('p', [piece('dress', RUST), piece('boots', INK)])];
+		const dress = aGarment({ id: 'dress', kind: 'dress', lab: RUST });
+		const boots = (place: Garment['place']) => aGarment({ id: 'boots', kind: 'boots', lab: INK, place });
+		expect(wearablePictures(shown, [dress, boots('rail')])[0]).toMatchObject({ away: 0, fromStore: false });
+		expect(wearablePictures(shown, [dress, boots('stored')])[0]).toMatchObject({ away: 0, fromStore: true });
+		expect(wearablePictures(shown, [dress, boots('leaving')])[0]).toMatchObject({ away: 1 });
+	});
+
+	it('a missing accessory keeps nothing from being worn', () => {
+		const shown = [picture('p', [piece('dress', RUST), piece('bag', TEAL)])];
+		expect(wearablePictures(shown, [aGarment({ id: 'd', kind: 'dress', lab: RUST })])[0]).toMatchObject({ away: 0 });
+	});
+
+	it('the count for many sets says of each set what looking at every picture says', () => {
+		const pictures = [
+			picture('a', [piece('shirt', OAT), piece('skirt', INK)]),
+			picture('b', [piece('shirt', OAT), piece('t-shirt', OAT), piece('skirt', INK)]),
+			picture('c', [piece('coat', TEAL)]),
+		];
+		const garments = [
+			aGarment({ id: '0', kind: 'shirt', lab: OAT }),
+			aGarment({ id: '1', kind: 't-shirt', lab: OAT }),
+			aGarment({ id: '2', kind: 'skirt', lab: INK }),
+			aGarment({ id: '3', kind: 'coat', lab: TEAL }),
+		];
+		const count = wearableCount(pictures, garments);
+		for (let set = 0; set < 16; set++) {
+			const has = (index: number) => (set & (1 << index)) !== 0;
+			const worn = wearablePictures(
+				pictures,
+				garments.filter((_, index) => has(index)),
+			);
+			expect(count(has)).toBe(worn.filter(({ away }) => away === 0).length);
+		}
+	});
+});
+
+describe('pieces to look for', () => {
+	const board = [
+		picture('a', [piece('jacket', RUST), piece('skirt', INK)]),
+		picture('b', [piece('jacket', [47, 34, 38]), piece('skirt', INK)]),
+		picture('c', [piece('jacket', RUST), piece('boots', OAT)]),
+		picture('d', [piece('scarf', TEAL), piece('skirt', INK)]),
+	];
+	const skirt = aGarment({ id: 'skirt', kind: 'skirt', lab: INK });
+
+	it('gathers near-equal ones and puts first what makes most pictures wearable', () => {
+		const [first, ...rest] = wishedPieces(board, [skirt]);
+		expect(first).toMatchObject({ kind: 'jacket', slot: 'outer', pictures: ['a', 'b', 'c'], completes: ['a', 'b'] });
+		expect(rest.map(({ kind }) => kind)).toEqual(['boots', 'scarf']);
+		expect(rest.every(({ completes }) => completes.length === 0)).toBe(true);
+	});
+
+	it('is nothing where everything is owned, and does not depend on the order of the board', () => {
+		const forwards = wishedPieces(board, [skirt]);
+		const backwards = wishedPieces([...board].reverse(), [skirt]);
+		expect(backwards.map(({ family, completes }) => [family, [...completes].sort()])).toEqual(
+			forwards.map(({ family, completes }) => [family, [...completes].sort()]),
+		);
+		const all = board.flatMap(({ pieces, accessories }) => [...pieces, ...accessories]);
+		const owned = all.map(({ kind, swatches }, index) =>
+			aGarment({ id: `${index}`, kind: kind!, lab: swatches[0]!.lab }),
+		);
+		expect(wishedPieces(board, owned)).toEqual([]);
+	});
+
+	it('a piece bought as wished makes those pictures wearable', () => {
+		const [first] = wishedPieces(board, [skirt]);
+		const bought = aGarment({ id: 'new', kind: first!.kind!, lab: first!.lab });
+		const worn = wearablePictures(board, [skirt, bought]);
+		for (const id of first!.completes) expect(worn.find(({ inspirationId }) => inspirationId === id)!.away).toBe(0);
+	});
+});
+
+describe('pictures of a board', () => {
+	const inspiration = (id: string, more: Partial<Inspiration> = {}): Inspiration => ({
+		id,
+		seasonId: 's',
+		photoId: id,
+		title: id,
+		group: '',
+		addedAt: '2026-01-01T00:00:00Z',
+		...more,
+	});
+
+	it('older readings give one piece a slot, a scene gives none, and the user wins', () => {
+		const old = aReading([aSwatch(RUST, 0.6, 'outer'), aSwatch(INK, 0.4, 'bottom')]);
+		const told = { ...old, pieces: [piece('coat', RUST, { kind: null, kinds: [{ kind: 'coat', probability: 0.5 }] })] };
+		const pictures = picturesOf([
+			{ inspiration: inspiration('old'), reading: old },
+			{ inspiration: inspiration('scene'), reading: aReading([aSwatch(RUST)]) },
+			{ inspiration: inspiration('told', { pieceKinds: [{ piece: 0, kind: 'jacket' }] }), reading: told },
+		]);
+		expect(pictures.map(({ inspirationId }) => inspirationId)).toEqual(['old', 'told']);
+		expect(pictures[0]!.pieces.map(({ slot, kind }) => [slot, kind])).toEqual([
+			['outer', null],
+			['bottom', null],
+		]);
+		expect(pictures[1]!.pieces[0]).toMatchObject({ kind: 'jacket' });
+	});
+
+	it('what is too small to be judged is left out', () => {
+		const reading = {
+			...aReading([aSwatch(RUST, 1, 'top')]),
+			pieces: [piece('shirt', RUST), piece('boots', INK, { share: 0.005 })],
+		};
+		const [only] = picturesOf([{ inspiration: inspiration('p'), reading }]);
+		expect(only!.pieces.map(({ kind }) => kind)).toEqual(['shirt']);
+	});
+});
