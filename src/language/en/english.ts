@@ -1,5 +1,6 @@
 import { FIT } from './fit.ts';
+import { PICTURES } from './pictures.ts';
 import { THINGS } from './things.ts';
 
 /** Every word of page, reports and sentences in British English, by area. Other languages have the same keys. */
-export const ENGLISH = { ...THINGS, ...FIT } as const;
+export const ENGLISH = { ...PICTURES, ...THINGS, ...FIT } as const;

@@ -11,17 +11,18 @@ export type AnsweredPiece = {
 	readonly answer: PieceAnswer;
 };
 
-const NOTHING: PieceAnswer = { degree: 'missing', distance: Number.POSITIVE_INFINITY, because: 'kind' };
+const NOTHING: PieceAnswer = { degree: 'missing', distance: null, because: 'kind' };
+
+/** A distance to compare by: nothing to compare is farther than anything. */
+const far = ({ distance }: PieceAnswer): number => distance ?? Number.POSITIVE_INFINITY;
 
 type Option = { readonly garment: number; readonly answer: PieceAnswer };
 
 /** What an answer costs: any `near it` more than any number of `has it`, any `missing` more than any number of `near it`. */
-const costOf = ({ degree, distance }: PieceAnswer): number =>
-	degree === 'has it'
-		? distance / HAS_IT_WITHIN / 1e3
-		: degree === 'near it'
-			? 1 + distance / NEAR_IT_WITHIN / 1e3
-			: 1e3;
+function costOf(answer: PieceAnswer): number {
+	if (answer.degree === 'missing') return 1e3;
+	return answer.degree === 'has it' ? far(answer) / HAS_IT_WITHIN / 1e3 : 1 + far(answer) / NEAR_IT_WITHIN / 1e3;
+}
 
 /** The options of one piece that an exact assignment may need: with n pieces the n best ones, since others take n - 1 at most. */
 function optionsOf(piece: Piece, picture: Picture, garments: readonly Garment[], pieces: number): Option[] {
@@ -67,7 +68,7 @@ function nearestOwned(piece: Piece, picture: Picture, garments: readonly Garment
 	let nearest: Omit<AnsweredPiece, 'piece'> = { garmentId: null, answer: NOTHING };
 	for (const garment of garments) {
 		const answer = answerOf(piece, picture.trust, garment);
-		if (answer && answer.distance < nearest.answer.distance)
+		if (answer && far(answer) < far(nearest.answer))
 			nearest = { garmentId: garment.id, answer: { ...answer, degree: 'missing' } };
 	}
 	return nearest;

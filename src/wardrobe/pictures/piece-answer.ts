@@ -24,8 +24,8 @@ export type AnswerDegree = 'has it' | 'near it' | 'missing';
 /** How far one garment answers one piece. */
 export type PieceAnswer = {
 	readonly degree: AnswerDegree;
-	/** CIEDE2000 between their colours, weighed by area; lightness counts less where the light of a photo is not told. */
-	readonly distance: number;
+	/** CIEDE2000 between their colours, weighed by area; lightness counts less where the light of a photo is not told. Null without colours. */
+	readonly distance: number | null;
 	/** What keeps it from being `has it`, the weightiest; null where nothing does. */
 	readonly because: 'kind' | 'colour' | 'pattern' | null;
 };
@@ -52,11 +52,11 @@ function kindMatch(piece: Piece, garment: Pick<Garment, 'kind'>): 'family' | 'sl
 
 type Coloured = { readonly swatches: Piece['swatches'] | Garment['swatches']; readonly trust: Trust };
 
-/** Mean distance from each seen colour of the piece to the nearest seen one of the garment, by area; infinite without colours. */
-function colourDistance(piece: Piece, pieceTrust: Trust, garment: Coloured): number {
+/** Mean distance from each seen colour of the piece to the nearest seen one of the garment, by area; null without colours. */
+function colourDistance(piece: Piece, pieceTrust: Trust, garment: Coloured): number | null {
 	const seen = piece.swatches.filter(({ share }, index) => index === 0 || share >= 0.1);
 	const own = seenSwatches({ swatches: garment.swatches as Garment['swatches'] });
-	if (seen.length === 0 || own.length === 0) return Number.POSITIVE_INFINITY;
+	if (seen.length === 0 || own.length === 0) return null;
 	const area = seen.reduce((sum, { share }) => sum + share, 0);
 	const nearest = (lab: Piece['swatches'][number]['lab']) =>
 		Math.min(...own.map((swatch) => distanceAcrossPhotos(lab, swatch.lab, [pieceTrust, garment.trust])));
@@ -79,7 +79,7 @@ export function answerOf(
 	const match = kindMatch(piece, garment);
 	if (!match) return null;
 	const distance = colourDistance(piece, pieceTrust, garment);
-	if (distance > NEAR_IT_WITHIN) return { degree: 'missing', distance, because: 'colour' };
+	if (distance === null || distance > NEAR_IT_WITHIN) return { degree: 'missing', distance, because: 'colour' };
 	const because =
 		match === 'slot'
 			? 'kind'

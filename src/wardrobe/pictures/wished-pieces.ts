@@ -5,7 +5,7 @@ import type { Garment } from '../words/garment.ts';
 import type { Kind } from '../words/kind.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
-import type { PatternType, Piece } from '../words/reading.ts';
+import type { Piece, Trust } from '../words/reading.ts';
 import type { Slot } from '../words/slot.ts';
 import type { Picture } from './picture.ts';
 import type { AnsweredPiece } from './picture-outfit.ts';
@@ -25,11 +25,13 @@ export type WishedPiece = {
 	readonly kind: Kind | null;
 	/** How sure that kind is: the mean probability over its pictures, 0..1; 1 where the user told it. */
 	readonly kindSure: number;
-	/** Median-like colour: the member nearest to all others. */
+	/** The colour of the member nearest to all others. */
 	readonly lab: Lab65;
 	/** CIEDE2000 from it to the farthest member. */
 	readonly spread: number;
-	readonly pattern: PatternType;
+	/** The piece in that colour, as its picture shows it, and how far the picture can be believed. */
+	readonly example: Piece;
+	readonly exampleTrust: Trust;
 	/** Pictures that show it, and those that it alone would make wearable, both by inspiration. */
 	readonly pictures: readonly string[];
 	readonly completes: readonly string[];
@@ -41,6 +43,9 @@ export type WishedPiece = {
 };
 
 type Missing = AnsweredPiece & { readonly picture: Picture; readonly kind: Kind | null };
+
+/** The distance to the nearest owned garment; infinite where there is none. */
+const far = ({ answer }: Missing): number => answer.distance ?? Number.POSITIVE_INFINITY;
 
 const mainLab = ({ swatches }: Piece): Lab65 => swatches[0]!.lab;
 
@@ -75,19 +80,19 @@ function byColour(members: readonly Missing[]): Missing[][] {
 	return groupsWithin(labs.length, joins, ONE_COLOUR_WITHIN).map((group) => group.map((index) => members[index]!));
 }
 
-/** The member whose colour lies nearest to all, so that a wish shows a colour that a picture really wears. */
-function middleOf(members: readonly Missing[]): { readonly lab: Lab65; readonly spread: number } {
-	const labs = members.map(({ piece }) => mainLab(piece));
-	const farthest = (lab: Lab65) => Math.max(...labs.map((other) => distanceBetween(lab, other)));
-	const sum = (lab: Lab65) => labs.reduce((total, other) => total + distanceBetween(lab, other), 0);
-	const lab = labs.reduce((best, one) => (sum(one) < sum(best) ? one : best));
-	return { lab, spread: farthest(lab) };
+/** The member whose colour lies nearest to all, so that a wish shows a colour that a picture really wears; and how far the others lie from it. */
+function middleOf(members: readonly Missing[]): { readonly middle: Missing; readonly spread: number } {
+	const distances = (from: Missing) => members.map(({ piece }) => distanceBetween(mainLab(from.piece), mainLab(piece)));
+	const total = (from: Missing) => distances(from).reduce((sum, distance) => sum + distance, 0);
+	const middle = members.reduce((best, one) => (total(one) < total(best) ? one : best));
+	return { middle, spread: Math.max(...distances(middle)) };
 }
 
 function wishedPiece(members: readonly Missing[], awayOf: ReadonlyMap<string, number>, worn: number): WishedPiece {
-	const { lab, spread } = middleOf(members);
+	const { middle, spread } = middleOf(members);
+	const lab = mainLab(middle.piece);
 	const kind = commonest(members.map((member) => member.kind));
-	const nearest = members.reduce((best, one) => (one.answer.distance < best.answer.distance ? one : best));
+	const nearest = members.reduce((best, one) => (far(one) < far(best) ? one : best));
 	const pictures = [...new Set(members.map(({ picture }) => picture.inspirationId))];
 	const sureness = members.map(({ piece }) => (piece.kind ? 1 : (piece.kinds[0]?.probability ?? 0)));
 	return {
@@ -98,7 +103,8 @@ function wishedPiece(members: readonly Missing[], awayOf: ReadonlyMap<string, nu
 		kindSure: sureness.reduce((total, one) => total + one, 0) / sureness.length,
 		lab,
 		spread,
-		pattern: commonest(members.map(({ piece }) => piece.pattern.type)),
+		example: { ...middle.piece, kind: kind === middle.kind ? middle.piece.kind : kind },
+		exampleTrust: middle.picture.trust,
 		pictures,
 		completes: pictures.filter((id) => awayOf.get(id) === 1 && members.some((one) => isWorn(one, id))),
 		share: members.reduce((total, { piece }) => total + piece.share, 0) / Math.max(worn, Number.EPSILON),

@@ -20,6 +20,7 @@ import { type Partner, partnersIn } from '../pairs/partners.ts';
 import { isSupported } from '../pairs/support.ts';
 import { type PaletteChange, paletteChange } from '../palette/palette-change.ts';
 import { type PaletteCover, paletteCover } from '../palette/palette-cover.ts';
+import { type PicturesReport, picturesReport } from '../pictures/pictures-report.ts';
 import { type WishStanding, wishStandings } from '../wishes/wishes.ts';
 import { counted } from '../words/counted.ts';
 import { daysBetween } from '../words/days-between.ts';
@@ -82,6 +83,8 @@ export type Report = {
 	readonly neededPieces: Quotas;
 	readonly gaps: readonly Gap[];
 	readonly missingPieces: readonly MissingPiece[];
+	/** What the board's pictures wear, and which of them the wardrobe can wear. */
+	readonly pictures: PicturesReport;
 	readonly held: {
 		readonly garments: number;
 		readonly outfits: number;
@@ -221,6 +224,7 @@ export function seasonReport(input: SeasonInput): Report {
 		neededPieces: neededPieces(days),
 		gaps,
 		missingPieces: pieces,
+		pictures: picturesReport(input),
 		held,
 		wishes,
 		lookBack: back,

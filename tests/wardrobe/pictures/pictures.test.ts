@@ -14,6 +14,9 @@ import type { Inspiration } from '../../../src/wardrobe/words/season.ts';
 import { aGarment, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 import { picture, piece } from './build-picture.ts';
 
+// The package's types describe its CommonJS build, where the solver is the property `default`; Node imports the ES module.
+const solver = solverModule as unknown as typeof solverModule.default;
+
 const TRUST = { error: 6, reasons: [], advice: null };
 const STRIPED = { type: 'striped', sure: 0.95 } as const;
 
