@@ -1,5 +1,5 @@
-import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { cruise } from 'dependency-cruiser';
 import { describe, expect, it } from 'vitest';
 import { temporaryFolder } from './support/temporary-home.ts';
@@ -7,7 +7,7 @@ import { temporaryFolder } from './support/temporary-home.ts';
 /** The rooms of a floor, lowest first: a room may import those before it, types included. */
 const floors = {
 	'src/wardrobe/': ['words', 'days', 'palette', 'fit', 'pairs', 'pictures', 'gaps', 'line-up', 'wishes', 'season'],
-	'src/': ['colour', 'language', 'wardrobe', 'reading', '(store|photo)', 'app', '(server|cli)'],
+	'src/': ['colour', 'language', 'wardrobe', 'reading', 'process', '(store|photo)', 'app', '(server|cli)'],
 } as const;
 
 /** What a room must not reach: the rooms after its own on the same floor. */
@@ -89,6 +89,21 @@ describe('layers', () => {
 		// The cruiser reports success when it can read nothing: this is what fails then.
 		expect(ours.length).toBeGreaterThanOrEqual(onDisk);
 		expect(ours.filter((module) => module.dependencies.length > 0).length).toBeGreaterThan(onDisk / 2);
+	});
+
+	it('every room says in at most 15 lines what belongs there and what it may import', () => {
+		const rooms = new Set(
+			readdirSync('src', { recursive: true, encoding: 'utf8' }).flatMap((name) =>
+				name.endsWith('.ts') ? dirname(name) : [],
+			),
+		);
+		expect(rooms.size).toBeGreaterThan(20);
+		for (const room of rooms) {
+			const lines = readFileSync(join('src', room, 'README.md'), 'utf8')
+				.trimEnd()
+				.split('\n');
+			expect(lines.length, room).toBeLessThanOrEqual(15);
+		}
 	});
 
 	it('a forbidden import is reported by the same rules', async () => {

@@ -1,5 +1,5 @@
 import { Piscina } from 'piscina';
-import { programBeside } from '../photo/readers/program-beside.ts';
+import { programBeside } from '../process/program-beside.ts';
 import { type LineUpResult, provenResult, standingSet } from '../wardrobe/line-up/line-up.ts';
 import { columnOf, lineUpModel } from '../wardrobe/line-up/line-up-model.ts';
 import { bestSet } from '../wardrobe/line-up/line-up-search.ts';

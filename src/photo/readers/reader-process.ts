@@ -1,7 +1,7 @@
 import '../networks/no-telemetry.ts';
 import { Piscina } from 'piscina';
+import { programBeside } from '../../process/program-beside.ts';
 import type { ReadResult } from '../read-photo.ts';
-import { programBeside } from './program-beside.ts';
 import type { ReadTask } from './worker.ts';
 
 /** What the pool asks of the reader process. */

@@ -1,5 +1,5 @@
 import { fork } from 'node:child_process';
-import { programBeside } from './program-beside.ts';
+import { programBeside } from '../../process/program-beside.ts';
 import type { ReadAnswer, ReadRequest } from './reader-process.ts';
 import { READER_ENVIRONMENT, READER_FLAGS } from './reader-settings.ts';
 

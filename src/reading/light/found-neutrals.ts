@@ -1,5 +1,6 @@
 import { deltaE2000 } from '../../colour/delta-e.ts';
-import { type Lab65, linearFromLab } from '../../colour/lab65.ts';
+import { type Lab65, linearFromLab, srgbFromLab } from '../../colour/lab65.ts';
+import { SAME_SURFACE } from '../../colour/same-colour.ts';
 import type { TellingNeutrals } from '../../wardrobe/words/light-error.ts';
 import { BACKGROUND, type LabelMap, type Pixels } from '../pixels.ts';
 import { type EvenRegion, evenRegions } from './even-regions.ts';
@@ -14,8 +15,6 @@ const LEAST_FILL = 0.85;
 const ASPECT: readonly [number, number] = [1.25, 1.7];
 const LARGEST_UNEVENNESS = 2.6;
 const AREA_SHARE: readonly [number, number] = [0.008, 0.25];
-/** Another even patch of nearly this colour (CIEDE2000) means tiles, planks or a second sheet: not certain. */
-const ANOTHER_WITHIN = 6;
 /** A white sheet is lighter than this, and than all but a hundredth of the other background; a grey card lies between the other two. */
 const WHITE_FROM_L = 58;
 const GREY_L: readonly [number, number] = [25, 76];
@@ -47,7 +46,7 @@ const isSheetShaped = ({ fill, aspect, unevenness, areaShare, onBorder }: EvenRe
 
 /** Luminance 0..1 of linear light is monotonic in the mean of the channels' bytes well enough to rank background pixels by green, its main part. */
 function shareBrighter({ rgb }: Pixels, { classes }: LabelMap, region: EvenRegion): number {
-	const green = 255 * encodedGreen(region.lab);
+	const green = 255 * srgbFromLab(region.lab)[1];
 	let brighter = 0;
 	let all = 0;
 	for (let at = 0; at < classes.length; at++) {
@@ -59,10 +58,6 @@ function shareBrighter({ rgb }: Pixels, { classes }: LabelMap, region: EvenRegio
 }
 /** Noise and fall-off of light over the sheet itself, in byte steps. */
 const BRIGHTER_MARGIN = 10;
-const encodedGreen = (lab: Lab65): number => {
-	const [, green] = linearFromLab(lab);
-	return green <= 0.0031308 ? 12.92 * green : 1.055 * green ** (1 / 2.4) - 0.055;
-};
 
 /** The only one of these, or null where there is none or more than one: two alike are tiles or planks. */
 const only = (regions: readonly EvenRegion[]): EvenRegion | null => (regions.length === 1 ? regions[0]! : null);
@@ -88,7 +83,7 @@ export function foundNeutrals(pixels: Pixels, labels: LabelMap): TellingNeutrals
 		(sheet) =>
 			!regions.some(
 				(other) =>
-					other !== sheet && other.areaShare > sheet.areaShare / 4 && deltaE2000(other.lab, sheet.lab) < ANOTHER_WITHIN,
+					other !== sheet && other.areaShare > sheet.areaShare / 4 && deltaE2000(other.lab, sheet.lab) < SAME_SURFACE,
 			),
 	);
 	const whites = alone.filter(

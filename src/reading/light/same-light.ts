@@ -1,4 +1,5 @@
 import { deltaE2000 } from '../../colour/delta-e.ts';
+import { SAME_SURFACE } from '../../colour/same-colour.ts';
 import type { Reading } from '../../wardrobe/words/reading.ts';
 
 /** A photo as far as its light is concerned. */
@@ -11,14 +12,12 @@ export type LitPhoto = {
 
 /** Photos taken in one go follow each other within this time. */
 const ONE_GO_MS = 10 * 60_000;
-/** The same bed or floor in the same light differs by less than this from photo to photo (CIEDE2000). */
-const SAME_BACKGROUND_WITHIN = 6;
 
 function sameByItself(one: LitPhoto, other: LitPhoto): boolean {
 	const [a, b] = [one.reading, other.reading];
 	if (!a.takenAt || !b.takenAt || !a.background || !b.background) return false;
 	const apartMs = Math.abs(Date.parse(a.takenAt) - Date.parse(b.takenAt));
-	return apartMs <= ONE_GO_MS && deltaE2000(a.background, b.background) <= SAME_BACKGROUND_WITHIN;
+	return apartMs <= ONE_GO_MS && deltaE2000(a.background, b.background) <= SAME_SURFACE;
 }
 
 const sameLight = (one: LitPhoto, other: LitPhoto): boolean =>

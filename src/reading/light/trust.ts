@@ -1,4 +1,4 @@
-import { linearFromLab } from '../../colour/lab65.ts';
+import { linearFromLab, linearFromSrgb } from '../../colour/lab65.ts';
 import type { Light } from '../../wardrobe/words/light.ts';
 import type { PhotoQuality, Trust } from '../../wardrobe/words/reading.ts';
 import { acrossOf, alongOf, type CastStops, stopsOf } from './lamp-casts.ts';
@@ -40,7 +40,7 @@ function castOf({ cast }: Light): CastStops {
 }
 
 function lackStops({ brightest }: PhotoQuality): number {
-	const luminance = ((brightest + 0.055) / 1.055) ** 2.4;
+	const [luminance] = linearFromSrgb([brightest, brightest, brightest]);
 	return Math.min(LARGEST_LACK, Math.max(0, Math.log2(BRIGHT / Math.max(luminance, 0.01))));
 }
 

@@ -1,3 +1,4 @@
+import { SAME_SIDE_BY_SIDE } from '../../colour/same-colour.ts';
 import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
 import { mainSwatch } from '../words/main-colour.ts';
@@ -15,13 +16,10 @@ export type Twin = {
 	readonly distance: number;
 	/** Distance up to which the two photos cannot tell them apart. */
 	readonly within: number;
-	/** `alike` up to {@link ALIKE_UP_TO}; `maybe` where only the photos' errors allow it. */
+	/** `alike` up to {@link SAME_SIDE_BY_SIDE} whatever the photos' errors; `maybe` where only the photos' errors allow it. */
 	readonly sureness: 'alike' | 'maybe';
 	readonly sentence: string;
 };
-
-/** Up to here two pieces look the same side by side whatever the photos' errors (CIEDE2000 3, where an untrained eye begins to see two colours). */
-const ALIKE_UP_TO = 3;
 
 /**
  * No pair of photos is allowed more doubt than this: CIEDE2000 10, beyond which two colours are not mistaken for each other, however bad
@@ -49,7 +47,7 @@ function relationOf(one: TwinSide, other: TwinSide): { readonly distance: number
 	const a = mainSwatch(one)?.lab;
 	const b = mainSwatch(other)?.lab;
 	if (!a || !b) return null;
-	const within = Math.max(ALIKE_UP_TO, Math.min(DOUBT_AT_MOST, pairTrust(one, other)));
+	const within = Math.max(SAME_SIDE_BY_SIDE, Math.min(DOUBT_AT_MOST, pairTrust(one, other)));
 	const distance = distanceAcrossPhotos(a, b, [one.trust, other.trust]);
 	return distance <= within ? { distance, within } : null;
 }
@@ -57,7 +55,7 @@ function relationOf(one: TwinSide, other: TwinSide): { readonly distance: number
 function twinFrom(one: TwinSide, other: TwinSide, distance: number, within: number): Twin {
 	// What lightness was left out of is no proof of likeness.
 	const isTold = !one.trust.untold && !other.trust.untold;
-	const sureness = distance <= ALIKE_UP_TO && isTold ? 'alike' : 'maybe';
+	const sureness = distance <= SAME_SIDE_BY_SIDE && isTold ? 'alike' : 'maybe';
 	const sentence = say(`twins.${sureness}`, { one: one.name, other: other.name });
 	return { garmentA: one.id, garmentB: other.id, distance, within, sureness, sentence };
 }

@@ -1,6 +1,7 @@
 import { deltaE2000Matrix, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { colourName } from '../../colour/name.ts';
+import { SAME_SURFACE } from '../../colour/same-colour.ts';
 import { reachOf } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
@@ -38,9 +39,6 @@ export type Bands = {
 	readonly threads: readonly Thread[];
 };
 
-/** Held colours nearer than this are drawn as one thread: two cloths of the same colour to the eye. */
-const SAME_COLOUR_WITHIN = 6;
-
 type HeldSwatch = { readonly garmentId: string; readonly lab: Lab65; readonly amount: number };
 
 /** Every swatch of the garments with its share of all the cloth held; sums to 1. By garment id, so that order changes nothing. */
@@ -67,7 +65,7 @@ function colourGroups(swatches: readonly HeldSwatch[]): { labs: Lab65[]; groupOf
 	const byAmount = swatches.map((_, index) => index).sort((a, b) => swatches[b]!.amount - swatches[a]!.amount || a - b);
 	for (const index of byAmount) {
 		const { lab } = swatches[index]!;
-		let group = labs.findIndex((one) => liesWithin(one, lab, SAME_COLOUR_WITHIN));
+		let group = labs.findIndex((one) => liesWithin(one, lab, SAME_SURFACE));
 		if (group < 0) group = labs.push(lab) - 1;
 		groupOf[index] = group;
 	}

@@ -1,5 +1,6 @@
 import { liesWithin } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
+import { SAME_WORN } from '../../colour/same-colour.ts';
 import { areComplementary } from '../words/complementary-slots.ts';
 import type { Reading } from '../words/reading.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
@@ -14,9 +15,6 @@ export type Pairing = {
 	/** Pictures that show it. */
 	readonly photos: number;
 };
-
-/** Pairings whose colours both lie within this are one and the same (CIEDE2000; the "same colour" of the outfits that were measured). */
-const SAME_COLOUR_WITHIN = 5;
 
 const compareLab = (one: Lab65, other: Lab65): number => one[0] - other[0] || one[1] - other[1] || one[2] - other[2];
 
@@ -51,8 +49,8 @@ export function pairingsFromReadings(readings: readonly Reading[]): Pairing[] {
 			({ pairing: kept }) =>
 				kept.slotA === pairing.slotA &&
 				kept.slotB === pairing.slotB &&
-				liesWithin(kept.labA, pairing.labA, SAME_COLOUR_WITHIN) &&
-				liesWithin(kept.labB, pairing.labB, SAME_COLOUR_WITHIN),
+				liesWithin(kept.labA, pairing.labA, SAME_WORN) &&
+				liesWithin(kept.labB, pairing.labB, SAME_WORN),
 		);
 		if (same) same.photos.add(photo);
 		else merged.push({ pairing, photos: new Set([photo]) });

@@ -1,6 +1,7 @@
 import { completeLinkage, groupsAfter, groupsWithin } from '../../colour/complete-linkage.ts';
 import { deltaE2000Matrix, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
+import { SAME_SIDE_BY_SIDE, SAME_WORN } from '../../colour/same-colour.ts';
 import { meanOf, medoidOf, spreadAround } from './palette-centre.ts';
 import { type PoolPoint, splitNeutrals } from './palette-pool.ts';
 
@@ -25,9 +26,8 @@ export const COLOUR_WIDTH = 20;
 const KEPT_FROM_SHARE = 0.03;
 const KEPT_FROM_SHARE_IN_TWO = 0.015;
 
-/** A board with more points is thinned first: those this near (CIEDE2000) to a heavier one are taken for it, which the eye could not tell. */
+/** A board with more points is thinned first: those that the eye cannot tell from a heavier one are taken for it. */
 const MOST_POINTS = 900;
-const THINNED_WITHIN = 3;
 
 const weightOf = (points: readonly PoolPoint[]): number => points.reduce((sum, { weight }) => sum + weight, 0);
 
@@ -36,7 +36,7 @@ function thinned(points: readonly PoolPoint[]): PoolPoint[][] {
 	if (points.length <= MOST_POINTS) return points.map((point) => [point]);
 	const groups: PoolPoint[][] = [];
 	for (const point of points) {
-		const near = groups.find(([first]) => liesWithin(first!.lab, point.lab, THINNED_WITHIN));
+		const near = groups.find(([first]) => liesWithin(first!.lab, point.lab, SAME_SIDE_BY_SIDE));
 		if (near) near.push(point);
 		else groups.push([point]);
 	}
@@ -45,16 +45,11 @@ function thinned(points: readonly PoolPoint[]): PoolPoint[][] {
 
 function clusterOf(points: readonly PoolPoint[], neutral: boolean): PaletteCluster {
 	const mean = meanOf(points);
-	const held = points.some(({ lab }) => liesWithin(lab, mean, HELD_WITHIN));
+	// The mean of rust and honey is an orange that nobody wears: where no point has its colour, the points' own middle takes its place.
+	const held = points.some(({ lab }) => liesWithin(lab, mean, SAME_WORN));
 	const lab = held ? mean : medoidOf(points);
 	return { lab, weight: weightOf(points), spread: spreadAround(lab, points), neutral, points };
 }
-
-/**
- * A picture holds a colour when one of its own is the same to the eye (CIEDE2000; the "same colour" of the outfits that were measured). The mean
- * of rust and honey is an orange that nobody wears: where no point is the same colour as the mean, the points' own middle takes its place.
- */
-const HELD_WITHIN = 5;
 
 /** The colours that points are told apart into: as many as they hold, or `count` where it is given; heaviest first. */
 function clustersOf(

@@ -2,6 +2,7 @@ import { distanceBetween } from '../../colour/delta-e-many.ts';
 import { chroma, hexFromLab, type Lab65, labFromHex } from '../../colour/lab65.ts';
 import { colourName } from '../../colour/name.ts';
 import { NEUTRAL_CHROMA } from '../../colour/neutrality.ts';
+import { SAME_SIDE_BY_SIDE } from '../../colour/same-colour.ts';
 import { colourWord, type Palette, type PaletteColour, type PaletteRole } from '../words/palette-colour.ts';
 import { meanOf, spreadAround } from './palette-centre.ts';
 import { membersOf } from './palette-members.ts';
@@ -58,9 +59,6 @@ const ROLE_WORDS: Readonly<Record<PaletteRole, string>> = {
 /** Spread of a colour put in by hand: none was measured, so that the fit's own tolerance is all there is. */
 const SPREAD_BY_HAND = 0;
 
-/** Two palette colours cannot be nearer than this (CIEDE2000): the limit of what counts as the colour itself. */
-const SAME_WITHIN = 3;
-
 function merge(palette: Palette, ids: readonly string[], board: readonly PaletteSource[]): EditResult {
 	const chosen = palette.colours.filter(({ id }) => ids.includes(id));
 	const [heaviest] = [...chosen].sort((one, other) => other.weight - one.weight);
@@ -110,7 +108,7 @@ function add(palette: Palette, edit: PaletteEdit & { edit: 'add' }, newId: () =>
 			'not-a-colour',
 			`Expected a colour to add, as CIELAB (L 0 to 100, a, b) or as hex such as #a1b2c3; received ${edit.lab ? `[${edit.lab.join(', ')}]` : (edit.hex ?? 'nothing')}.`,
 		);
-	const same = palette.colours.find((colour) => distanceBetween(colour.lab, lab) < SAME_WITHIN);
+	const same = palette.colours.find((colour) => distanceBetween(colour.lab, lab) < SAME_SIDE_BY_SIDE);
 	if (same)
 		return refused(
 			'already-there',

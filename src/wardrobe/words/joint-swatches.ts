@@ -1,4 +1,5 @@
 import type { Lab65 } from '../../colour/lab65.ts';
+import { SAME_WORN } from '../../colour/same-colour.ts';
 import { type Joinable, weightsOf } from './joint-trust.ts';
 import { distanceAcrossPhotos } from './photo-distance.ts';
 import type { Swatch, Trust } from './reading.ts';
@@ -6,8 +7,6 @@ import type { Swatch, Trust } from './reading.ts';
 /** One photo's colours of the piece, their shares summing to 1. */
 export type PhotoColours = Joinable & { readonly swatches: readonly Pick<Swatch, 'lab' | 'share'>[] };
 
-/** Two photos' colours this near are one whatever the photos' errors (CIEDE2000; the "same colour" measured on worn outfits). */
-const SAME_COLOUR_WITHIN = 5;
 /** However bad two photos are, colours further apart than this are two (CIEDE2000; just under what no judgement calls near). */
 const SAME_AT_MOST = 14;
 /** The colour that most of the piece has in both photos is the same cloth, most likely: it may be this much further apart (the stated error is passed by one photo in five). */
@@ -26,8 +25,8 @@ type Joint = {
 function reachOf(joint: Joint, trust: Trust, share: number): number {
 	const errors = Math.hypot(joint.trust.error, trust.error);
 	if (Math.min(joint.firstShare, share) >= MAIN.share)
-		return Math.min(MAIN.atMost, Math.max(SAME_COLOUR_WITHIN, MAIN.factor * errors));
-	return Math.min(SAME_AT_MOST, Math.max(SAME_COLOUR_WITHIN, errors));
+		return Math.min(MAIN.atMost, Math.max(SAME_WORN, MAIN.factor * errors));
+	return Math.min(SAME_AT_MOST, Math.max(SAME_WORN, errors));
 }
 
 /** The pairs of joint colours and one photo's that can be one colour, nearest first. */
