@@ -5,6 +5,7 @@ import { type ReadFailure, readFailure } from '../file/read-failure.ts';
 import type { ReadOptions, ReadResult } from '../read-photo.ts';
 import type { ReadAnswer, ReadRequest, ReadStop } from './reader-process.ts';
 import { type Readers, startReaders } from './readers.ts';
+import { createTurns } from './turns.ts';
 
 export type { ReadOptions, ReadResult } from '../read-photo.ts';
 
@@ -21,6 +22,11 @@ export type ReaderPool = {
 /** Threads beyond this only cost memory: each holds a network and a photo of its own. */
 const MOST_THREADS = 4;
 
+/** Times that a photo is read beside others before it is suspected itself. */
+const TRIES_BESIDE_OTHERS = 2;
+
+const wasLost = (answer: ReadAnswer): boolean => 'stopped' in answer && answer.stopped === 'lost';
+
 /** Photos that are read side by side unless told otherwise: one a core, within reason. */
 export const readerThreads = (): number => Math.min(MOST_THREADS, availableParallelism());
 
@@ -33,46 +39,51 @@ function failureOf({ stopped, cause }: ReadStop, timeoutMs: number): ReadFailure
 	return readFailure('crashed', message);
 }
 
-/** `threads` defaults to one a core, at most 4; a photo that takes longer than `timeoutMs` fails and its worker is replaced. */
-export function createReaderPool(settings: { readonly threads?: number; readonly timeoutMs?: number }): ReaderPool {
-	const { threads = readerThreads(), timeoutMs = MAX_READ_SECONDS * 1000 } = settings;
+/**
+ * `threads` defaults to one a core, at most 4; a photo that takes longer than `timeoutMs` fails and its worker is replaced. `start` starts the
+ * process that reads.
+ */
+export function createReaderPool(settings: {
+	readonly threads?: number;
+	readonly timeoutMs?: number;
+	readonly start?: (threads: number) => Readers;
+}): ReaderPool {
+	const { threads = readerThreads(), timeoutMs = MAX_READ_SECONDS * 1000, start = startReaders } = settings;
 	let readers: Readers | null = null;
 	let lastId = 0;
 	let closed = false;
-	let running = 0;
-	const waiting: (() => void)[] = [];
-
-	/** Its turn comes when a thread is free, so that the time limit measures the reading and not the queue. */
-	async function turn(): Promise<void> {
-		if (running >= threads) await new Promise<void>((resolve) => waiting.push(resolve));
-		else running++;
-	}
-	function next(): void {
-		const following = waiting.shift();
-		if (following) following();
-		else running--;
-	}
+	const turns = createTurns(threads);
 
 	async function askOnce(request: ReadRequest): Promise<ReadAnswer> {
 		if (closed) return { id: request.id, stopped: 'crashed', cause: 'the program is closing' };
-		if (!readers?.isAlive()) readers = startReaders(threads);
+		if (!readers?.isAlive()) readers = start(threads);
 		return readers.ask(request);
 	}
 
-	/** A photo lost with the process gets a second try: another one may have brought it down. */
-	async function ask(request: ReadRequest): Promise<ReadAnswer> {
-		const answer = await askOnce(request);
-		return 'stopped' in answer && answer.stopped === 'lost' ? askOnce(request) : answer;
+	/**
+	 * A photo lost with the process gets a second try, since another one may have brought it down, and a last one while no other photo is
+	 * being read: what ends the reader then is this photo, or something outside.
+	 */
+	async function ask(request: ReadRequest): Promise<ReadAnswer & { readonly ms: number }> {
+		/** From when its turn came. */
+		let begun = 0;
+		const once = () => {
+			begun = performance.now();
+			return askOnce(request);
+		};
+		const told = (answer: ReadAnswer) => ({ ...answer, ms: Math.round(performance.now() - begun) });
+		for (let tries = 0; tries < TRIES_BESIDE_OTHERS; tries++) {
+			const answer = await turns.take(once);
+			if (!wasLost(answer)) return told(answer);
+		}
+		return told(await turns.takeAlone(once));
 	}
 
 	return {
 		async read(source, options) {
-			await turn();
-			const start = performance.now();
 			const answer = await ask({ id: ++lastId, source, options, timeoutMs });
-			next();
 			if ('result' in answer) return answer.result;
-			return { ...failureOf(answer, timeoutMs), ms: Math.round(performance.now() - start) };
+			return { ...failureOf(answer, timeoutMs), ms: answer.ms };
 		},
 		async close() {
 			closed = true;

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
 import { createReaderPool } from '../../../src/photo/readers/pool.ts';
+import type { Readers } from '../../../src/photo/readers/readers.ts';
 import { cutOut, plainPng } from '../../support/pictures.ts';
 
 const pool = createReaderPool({ threads: 2 });
@@ -71,6 +72,38 @@ describe('the pool of readers', () => {
 			expect(await second).toMatchObject({ ok: true });
 			await mortal.close();
 		});
+	});
+
+	it('marks no innocent photo failed beside one that brings the reader down again and again', async () => {
+		let started = 0;
+		/** A process that dies whenever it is asked for the photo "bad", with all that it was reading. */
+		const start = (): Readers => {
+			started++;
+			const pending: (() => void)[] = [];
+			let alive = true;
+			return {
+				isAlive: () => alive,
+				ask: ({ id, source }) =>
+					new Promise((resolve) => {
+						const lost = { id, stopped: 'lost', cause: 'SIGSEGV' } as const;
+						if (!alive) return resolve(lost);
+						pending.push(() => resolve(lost));
+						if (source === 'bad') {
+							alive = false;
+							for (const die of pending) die();
+						}
+						setImmediate(() => resolve({ id, result: { ok: false, reason: 'empty', message: String(source), ms: 0 } }));
+					}),
+				stop: async () => {},
+			};
+		};
+		const doomed = createReaderPool({ threads: 4, start });
+		const photos = ['a', 'b', 'c', 'bad', 'd', 'e', 'f', 'bad', 'g', 'h'];
+		const results = await Promise.all(photos.map((photo) => doomed.read(photo, {})));
+		const reasons = results.map((result) => (result.ok ? 'read' : result.reason));
+		expect(reasons).toEqual(photos.map((photo) => (photo === 'bad' ? 'crashed' : 'empty')));
+		expect(started).toBeLessThanOrEqual(1 + 2 * 3);
+		await doomed.close();
 	});
 
 	it('leaves no process behind once it is closed, and says so to whoever still waits', async () => {
