@@ -1,0 +1,93 @@
+import { UserError } from './errors.ts';
+
+/** Uploads on their way at once: of one device, and of all together. Each holds a line and a file open. */
+const MOST_OF_A_DEVICE = 4;
+const MOST_OF_ALL = 8;
+/** Uploads that wait for their turn; more are sent away at once. */
+const MOST_WAITING = 100;
+/** How long one waits before it is told to come back. */
+const WAIT_MS = 20_000;
+const COME_BACK_S = 5;
+
+/** Lets uploads in a few at a time. */
+export type UploadTurns = {
+	/**
+	 * Resolves when the device's turn has come, with the function that ends it. Throws `busy` where it does not come in time; rejects where
+	 * `left` is aborted (whoever asked has gone).
+	 */
+	enter(device: string, left: AbortSignal): Promise<() => void>;
+};
+
+type Waiting = { readonly device: string; readonly begin: () => void };
+
+const busy = () =>
+	new UserError(
+		'busy',
+		'Expected fewer photos on their way at once; others are still coming in. Send this one again in a moment.',
+		{
+			retryAfterS: COME_BACK_S,
+		},
+	);
+
+/** `later` calls a function after milliseconds and returns the way to call it off; tests put their own clock here. */
+export function createUploadTurns(
+	later: (run: () => void, ms: number) => () => void = (run, ms) => {
+		const timer = setTimeout(run, ms);
+		return () => clearTimeout(timer);
+	},
+): UploadTurns {
+	const running = new Map<string, number>();
+	const waiting = new Set<Waiting>();
+	const ofAll = () => [...running.values()].reduce((sum, one) => sum + one, 0);
+	const hasRoom = (device: string) => ofAll() < MOST_OF_ALL && (running.get(device) ?? 0) < MOST_OF_A_DEVICE;
+
+	function advance(): void {
+		for (const one of [...waiting]) if (hasRoom(one.device)) one.begin();
+	}
+	function leave(device: string): void {
+		const rest = (running.get(device) ?? 0) - 1;
+		if (rest > 0) running.set(device, rest);
+		else running.delete(device);
+		advance();
+	}
+	function start(device: string): () => void {
+		running.set(device, (running.get(device) ?? 0) + 1);
+		let isIn = true;
+		return () => {
+			if (isIn) leave(device);
+			isIn = false;
+		};
+	}
+
+	return {
+		enter(device, left) {
+			if (left.aborted) return Promise.reject(left.reason);
+			if (hasRoom(device)) return Promise.resolve(start(device));
+			if (waiting.size >= MOST_WAITING) return Promise.reject(busy());
+			return new Promise((resolve, reject) => {
+				const stop = () => {
+					waiting.delete(one);
+					left.removeEventListener('abort', onLeft);
+					callOff();
+				};
+				const onLeft = () => {
+					stop();
+					reject(left.reason);
+				};
+				const one: Waiting = {
+					device,
+					begin: () => {
+						stop();
+						resolve(start(device));
+					},
+				};
+				const callOff = later(() => {
+					stop();
+					reject(busy());
+				}, WAIT_MS);
+				left.addEventListener('abort', onLeft);
+				waiting.add(one);
+			});
+		},
+	};
+}
