@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream';
 import { defaultSeason } from '../wardrobe/days/season-defaults.ts';
 import { derivePalette } from '../wardrobe/palette/palette.ts';
 import type { Season } from '../wardrobe/words/season.ts';
@@ -15,7 +16,8 @@ async function take(
 	purpose: Purpose,
 	seasonId: string,
 ): Promise<string> {
-	const item = await takeIn(services, { bytes: await demoPicture(file), name }, purpose, seasonId);
+	const incoming = await services.receive(Readable.from([await demoPicture(file)]));
+	const item = await takeIn(services, { incoming, name }, purpose, seasonId);
 	if (!item.ok) throw new Error(`the demo picture ${file} cannot be taken: ${item.message}`);
 	return item.thingId;
 }

@@ -1,4 +1,6 @@
+import type { Readable } from 'node:stream';
 import type { ReaderPool } from '../photo/readers/pool.ts';
+import type { IncomingFile } from '../store/incoming-file.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
 import type { Light } from '../wardrobe/words/light.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
@@ -16,6 +18,8 @@ export type Services = {
 	readonly sharing: Sharing | null;
 	/** Writes the whole home as one archive; null where the store is not on local disk. */
 	readonly backup: ((to: NodeJS.WritableStream) => Promise<void>) | null;
+	/** Takes a file in as it comes, before anything is known of it. */
+	readonly receive: (from: Readable) => Promise<IncomingFile>;
 	/** What start-up found and mended. */
 	readonly findings: readonly string[];
 	readonly now: () => Date;

@@ -116,6 +116,8 @@ export async function buildApp(
 	});
 	await app.register(rateLimit, { global: false });
 	await app.register(multipart, {
+		// The route itself says of each photo that it is too large.
+		throwFileSizeLimit: false,
 		limits: { fileSize: MAX_PHOTO_BYTES, files: MAX_FILES_A_REQUEST, fields: 20, fieldSize: 2000 },
 	});
 	await app.register(fastifySSE);

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { join } from 'node:path';
 import { createEventHub } from '../app/events.ts';
 import { createPhotoJobs } from '../app/photo-jobs.ts';
 import { followSameLight } from '../app/same-light-jobs.ts';
@@ -7,6 +8,7 @@ import { createSharing, networkAddresses } from '../app/sharing.ts';
 import { suggestFromPhotos } from '../app/suggest-from-photos.ts';
 import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
 import { writeBackup } from '../store/backup.ts';
+import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
 import { openHome } from '../store/open-home.ts';
 import { buildApp } from './app.ts';
 import { listen } from './listen.ts';
@@ -69,6 +71,7 @@ export async function openServices(
 					`Expected "${path}" as it was added; its bytes have changed on the disk. The backup holds it as it is.`,
 				);
 		},
+		receive: (from) => receiveFile(from, join(settings.homePath, INCOMING_FOLDER)),
 		findings: home.findings,
 		now,
 		newId: randomUUID,

@@ -3,6 +3,7 @@ import { basename, join } from 'node:path';
 import type { Kysely } from 'kysely';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
+import { INCOMING_FOLDER } from './incoming-file.ts';
 import { derivedKey, type PictureName } from './photo-files.ts';
 import { makePrivateFolder } from './private-files.ts';
 import type { PhotoRow, Tables } from './schema.ts';
@@ -17,7 +18,8 @@ export const BACKUP_WORK = '.backup-';
 async function sweep(homePath: string, files: readonly string[]): Promise<void> {
 	for (const path of files) if (path.endsWith(PART_ENDING)) await rm(path, { force: true });
 	for (const name of await readdir(homePath))
-		if (name.startsWith(BACKUP_WORK)) await rm(join(homePath, name), { recursive: true, force: true });
+		if (name.startsWith(BACKUP_WORK) || name === INCOMING_FOLDER)
+			await rm(join(homePath, name), { recursive: true, force: true });
 }
 
 /** Moves originals that no row names to `found`. */

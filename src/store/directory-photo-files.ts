@@ -1,6 +1,6 @@
 import { readFile, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { writeDurably } from './durable-write.ts';
+import { moveDurably, writeDurably } from './durable-write.ts';
 import { derivedKey, originalKey, type PhotoFiles } from './photo-files.ts';
 
 /** `null` where the file is missing; every other failure stays one. */
@@ -16,11 +16,15 @@ async function orNull<T>(answer: Promise<T>): Promise<T | null> {
 /** Photo files in a folder: `photos/ab/abcd...` for originals, `derived/ab/abcd....thumb.webp` beside. */
 export function directoryPhotoFiles(root: string): PhotoFiles {
 	const originalAt = (id: string) => join(root, originalKey(id));
+	/** A file of another size is a damaged one, and the bytes that come now mend it. */
+	const isThere = async (id: string, sizeBytes: number) => (await orNull(stat(originalAt(id))))?.size === sizeBytes;
 	return {
 		async writeOriginal(id, bytes) {
-			// A file of another size is a damaged one, and these bytes mend it.
-			const known = await orNull(stat(originalAt(id)));
-			if (known?.size !== bytes.length) await writeDurably(originalAt(id), bytes);
+			if (!(await isThere(id, bytes.length))) await writeDurably(originalAt(id), bytes);
+		},
+		async takeOriginal(id, path) {
+			if (await isThere(id, (await stat(path)).size)) await rm(path, { force: true });
+			else await moveDurably(path, originalAt(id));
 		},
 		original: async (id) => readFile(originalAt(id)),
 		originalPath: async (id) => originalAt(id),

@@ -25,6 +25,13 @@ async function makeFolderDurably(path: string): Promise<void> {
 	for (let made = path; made.length >= firstMade.length; made = dirname(made)) await syncFolder(dirname(made));
 }
 
+/** Moves a file that is synced already to where nothing or its like lies, so that after a crash it is there or not; both on one disk. */
+export async function moveDurably(from: string, to: string): Promise<void> {
+	await makeFolderDurably(dirname(to));
+	await rename(from, to);
+	await syncFolder(dirname(to));
+}
+
 /** Writes a file so that after a crash it is there whole or not at all: temporary file, sync, rename, sync of the folder. */
 export async function writeDurably(path: string, bytes: Uint8Array): Promise<void> {
 	const folder = dirname(path);

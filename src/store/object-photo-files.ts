@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { readFile, rm } from 'node:fs/promises';
 import { AwsClient } from 'aws4fetch';
 import { derivedKey, originalKey, type PhotoFiles } from './photo-files.ts';
 
@@ -49,10 +50,16 @@ export function objectPhotoFiles(settings: ObjectStoreSettings, prefix: string):
 	}
 	const bytesOf = async (response: Response) => new Uint8Array(await response.arrayBuffer());
 
+	async function writeOriginal(id: string, bytes: Uint8Array): Promise<void> {
+		const known = await call('HEAD', originalKey(id));
+		if (known?.headers.get('content-length') !== String(bytes.length)) await call('PUT', originalKey(id), bytes);
+	}
+
 	return {
-		async writeOriginal(id, bytes) {
-			const known = await call('HEAD', originalKey(id));
-			if (known?.headers.get('content-length') !== String(bytes.length)) await call('PUT', originalKey(id), bytes);
+		writeOriginal,
+		async takeOriginal(id, path) {
+			await writeOriginal(id, await readFile(path));
+			await rm(path, { force: true });
 		},
 		async original(id) {
 			const response = await call('GET', originalKey(id));

@@ -11,6 +11,8 @@ export type PictureName = DerivedName | `mask-${number}`;
 export type PhotoFiles = {
 	/** On disk when it resolves. Known content is not written again. */
 	writeOriginal(id: string, bytes: Uint8Array): Promise<void>;
+	/** The same for a file that lies on this machine's disk, synced: it is moved there, or dropped where its content is known. */
+	takeOriginal(id: string, path: string): Promise<void>;
 	original(id: string): Promise<Uint8Array>;
 	/** Absolute path for a worker on this machine, or null where the files are elsewhere. */
 	originalPath(id: string): Promise<string | null>;

@@ -16,6 +16,8 @@ const recordOf = (row: Selectable<PhotoRow>): PhotoRecord => ({
 	reading: row.reading === null ? null : (JSON.parse(row.reading) as PhotoRecord['reading']),
 });
 
+type About = Parameters<Store['photos']['add']>[1];
+
 /** SQLite takes at most this many values in one statement's list without being told otherwise. */
 const IDS_A_QUERY = 500;
 
@@ -31,6 +33,33 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): Store['phot
 		const row = await rowOf(id);
 		if (!row) throw new TypeError(`expected the id of a stored photo, received ${id}`);
 		return row;
+	}
+
+	/** Known content keeps its row. */
+	async function addRow(
+		id: string,
+		sizeBytes: number,
+		{ originalName, mediaType, addedAt }: About,
+	): Promise<PhotoRecord> {
+		await db
+			.insertInto('photos')
+			.values({
+				id,
+				// No database keeps a NUL in text alike; it is never part of a name that a person gave.
+				original_name: originalName.replaceAll('\0', ''),
+				media_type: mediaType,
+				size_bytes: sizeBytes,
+				added_at: addedAt,
+				status: 'waiting',
+				failure: null,
+				correction: '{}',
+				version: 1,
+				reading: null,
+				mask: null,
+			})
+			.onConflict((conflict) => conflict.column('id').doNothing())
+			.execute();
+		return recordOf(await existing(id));
 	}
 
 	return {
@@ -65,28 +94,14 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): Store['phot
 				.execute();
 			return rows.map(({ id }) => id);
 		},
-		async add(bytes, { originalName, mediaType, addedAt }) {
+		async add(bytes, about) {
 			const id = photoIdOf(bytes);
 			await files.writeOriginal(id, bytes);
-			await db
-				.insertInto('photos')
-				.values({
-					id,
-					// No database keeps a NUL in text alike; it is never part of a name that a person gave.
-					original_name: originalName.replaceAll('\0', ''),
-					media_type: mediaType,
-					size_bytes: bytes.length,
-					added_at: addedAt,
-					status: 'waiting',
-					failure: null,
-					correction: '{}',
-					version: 1,
-					reading: null,
-					mask: null,
-				})
-				.onConflict((conflict) => conflict.column('id').doNothing())
-				.execute();
-			return recordOf(await existing(id));
+			return addRow(id, bytes.length, about);
+		},
+		async addFile({ path, sha256, sizeBytes }, about) {
+			await files.takeOriginal(sha256, path);
+			return addRow(sha256, sizeBytes, about);
 		},
 		async saveReading(id, reading, derived) {
 			for (const [name, picture] of Object.entries(derived)) await files.writeDerived(id, name as DerivedName, picture);

@@ -4,6 +4,7 @@ import type { Correction, Reading } from '../wardrobe/words/reading.ts';
 import type { Inspiration, LineUpChoice, Season } from '../wardrobe/words/season.ts';
 import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../wardrobe/words/wish.ts';
+import type { IncomingFile } from './incoming-file.ts';
 import type { PairingRecords } from './pairing-records.ts';
 
 /** A photo as kept: the untouched original by content hash, and what was read of it. */
@@ -91,6 +92,11 @@ export type Store = {
 		/** Writes, syncs and renames the file, then its row. Known content returns the known record. */
 		add(
 			bytes: Uint8Array,
+			about: { readonly originalName: string; readonly mediaType: string; readonly addedAt: string },
+		): Promise<PhotoRecord>;
+		/** The same for a file that came in; it is moved to its place. */
+		addFile(
+			file: IncomingFile,
 			about: { readonly originalName: string; readonly mediaType: string; readonly addedAt: string },
 		): Promise<PhotoRecord>;
 		saveReading(id: string, reading: Reading, derived: Partial<Record<DerivedName, Uint8Array>>): Promise<void>;

@@ -1,4 +1,5 @@
-import { fileTypeFromBuffer } from 'file-type';
+import { open } from 'node:fs/promises';
+import { fileTypeFromBuffer, fileTypeFromFile } from 'file-type';
 import { MAX_PHOTO_BYTES } from './limits.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 
@@ -24,28 +25,56 @@ const FORMATS_SHOWN = 'a photo (JPEG, PNG, WebP, AVIF, GIF, TIFF or HEIC)';
 
 export type PhotoFormat = { readonly ok: true; readonly mediaType: string; readonly isHeif: boolean };
 
-/** What kind of photo these bytes are, or why they are none. */
-export async function photoFormatOf(bytes: Uint8Array): Promise<PhotoFormat | ReadFailure> {
-	if (bytes.length === 0) return readFailure('empty', `Expected ${FORMATS_SHOWN}; the file is empty.`);
-	if (bytes.length > MAX_PHOTO_BYTES) {
-		const size = (n: number) => `${Math.round(n / 1024 / 1024)} MB`;
-		return readFailure(
-			'too-many-bytes',
-			`Expected at most ${size(MAX_PHOTO_BYTES)} for one photo; this file has ${size(bytes.length)}.`,
-		);
-	}
-	const type = await fileTypeFromBuffer(bytes);
-	const head = new TextDecoder('latin1').decode(bytes.subarray(0, 512)).trimStart().toLowerCase();
-	if (head.startsWith('<svg') || (head.startsWith('<?xml') && head.includes('<svg'))) {
+/** What the first bytes and the library say of a file. */
+type Signs = { readonly sizeBytes: number; readonly head: Uint8Array; readonly mime: string | undefined };
+
+/** Bytes that are looked at for markup. */
+const HEAD_BYTES = 512;
+
+function refusedBySize(sizeBytes: number): ReadFailure | null {
+	if (sizeBytes === 0) return readFailure('empty', `Expected ${FORMATS_SHOWN}; the file is empty.`);
+	if (sizeBytes <= MAX_PHOTO_BYTES) return null;
+	const size = (n: number) => `${Math.round(n / 1024 / 1024)} MB`;
+	return readFailure(
+		'too-many-bytes',
+		`Expected at most ${size(MAX_PHOTO_BYTES)} for one photo; this file has ${size(sizeBytes)}.`,
+	);
+}
+
+function formatBy({ sizeBytes, head, mime }: Signs): PhotoFormat | ReadFailure {
+	const refused = refusedBySize(sizeBytes);
+	if (refused) return refused;
+	const text = new TextDecoder('latin1').decode(head).trimStart().toLowerCase();
+	if (text.startsWith('<svg') || (text.startsWith('<?xml') && text.includes('<svg')))
 		return readFailure('unsupported', `Expected ${FORMATS_SHOWN}; this is an SVG drawing, which shows no cloth.`);
-	}
-	if (!type)
+	if (!mime)
 		return readFailure(
 			'not-a-photo',
 			`Expected ${FORMATS_SHOWN}; the bytes of this file are none, whatever its name says.`,
 		);
-	if (!READABLE.has(type.mime)) {
-		return readFailure('unsupported', `Expected ${FORMATS_SHOWN}; this file is ${type.mime}.`);
+	if (!READABLE.has(mime)) return readFailure('unsupported', `Expected ${FORMATS_SHOWN}; this file is ${mime}.`);
+	return { ok: true, mediaType: mime, isHeif: /heic|heif/.test(mime) };
+}
+
+/** What kind of photo these bytes are, or why they are none. */
+export async function photoFormatOf(bytes: Uint8Array): Promise<PhotoFormat | ReadFailure> {
+	const refused = refusedBySize(bytes.length);
+	if (refused) return refused;
+	const mime = (await fileTypeFromBuffer(bytes))?.mime;
+	return formatBy({ sizeBytes: bytes.length, head: bytes.subarray(0, HEAD_BYTES), mime });
+}
+
+/** The same of a file on disk, of which only the signs are read. */
+export async function photoFormatOfFile(path: string): Promise<PhotoFormat | ReadFailure> {
+	const file = await open(path, 'r');
+	try {
+		const { size } = await file.stat();
+		const refused = refusedBySize(size);
+		if (refused) return refused;
+		const { buffer, bytesRead } = await file.read(Buffer.alloc(HEAD_BYTES), 0, HEAD_BYTES, 0);
+		const mime = (await fileTypeFromFile(path))?.mime;
+		return formatBy({ sizeBytes: size, head: buffer.subarray(0, bytesRead), mime });
+	} finally {
+		await file.close();
 	}
-	return { ok: true, mediaType: type.mime, isHeif: /heic|heif/.test(type.mime) };
 }

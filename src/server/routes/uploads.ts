@@ -4,7 +4,9 @@ import { notFound, UserError } from '../../app/errors.ts';
 import { takeIn } from '../../app/intake.ts';
 import { type IntakeItem, PURPOSES, type Purpose } from '../../app/intake-item.ts';
 import type { Services } from '../../app/services.ts';
+import { createUploadTurns } from '../../app/upload-turns.ts';
 import { MAX_PHOTO_BYTES } from '../../photo/file/limits.ts';
+import { dropIncoming, type IncomingFile } from '../../store/incoming-file.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
 
 const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
@@ -26,58 +28,72 @@ async function* partsOf(request: FastifyRequest): AsyncGenerator<Multipart> {
 	}
 }
 
-/** The file's bytes, or null where it is larger than a photo may be (the rest of it is then passed over). */
-async function bytesOf(part: MultipartFile): Promise<Uint8Array | null> {
-	try {
-		return await part.toBuffer();
-	} catch (error) {
-		if ((error as { code?: string }).code === 'FST_REQ_FILE_TOO_LARGE') return null;
-		throw formError(error);
-	}
+/** The file that came in, or null where it is larger than a photo may be (the rest of it is then passed over). */
+async function fileOf(services: Services, part: MultipartFile): Promise<IncomingFile | null> {
+	const incoming = await services.receive(part.file).catch((error: unknown) => {
+		// What the disk refuses is no fault of the form.
+		throw (error as NodeJS.ErrnoException).syscall === undefined ? formError(error) : error;
+	});
+	if (!part.file.truncated) return incoming;
+	await dropIncoming(incoming);
+	return null;
 }
 
-/** Photos come in here: several a request; one that cannot be taken never stops the others. */
+/** What the fields before the photos say of them; throws where something is missing. */
+async function placeOf(services: Services, fields: ReadonlyMap<string, string>): Promise<[Purpose, string]> {
+	const purpose = PURPOSES.find((one) => one === fields.get('purpose'));
+	const seasonId = fields.get('seasonId') ?? '';
+	if (!purpose)
+		throw new UserError(
+			'bad-request',
+			`Expected the field "purpose" (${PURPOSES.join(', ')}) before the photos of an upload; it is missing.`,
+		);
+	if (purpose !== 'garment' && !(await services.store.seasons.get(seasonId))) throw notFound('season', seasonId);
+	return [purpose, seasonId];
+}
+
+async function takeParts(services: Services, request: FastifyRequest): Promise<IntakeItem[]> {
+	const fields = new Map<string, string>();
+	const items: IntakeItem[] = [];
+	for await (const part of partsOf(request)) {
+		if (part.type === 'field') {
+			fields.set(part.fieldname, String(part.value));
+			continue;
+		}
+		const [purpose, seasonId] = await placeOf(services, fields).catch((error: unknown) => {
+			part.file.resume();
+			throw error;
+		});
+		const name = part.filename || 'photo';
+		const incoming = await fileOf(services, part);
+		const tooLarge = `Expected at most ${megabytes(MAX_PHOTO_BYTES)} for one photo; "${name}" is larger.`;
+		items.push(
+			incoming
+				? await takeIn(services, { incoming, name }, purpose, seasonId)
+				: { name, ok: false, reason: 'too-many-bytes', message: tooLarge },
+		);
+	}
+	return items;
+}
+
+/** Photos come in here: several a request, each written to disk as it comes; one that cannot be taken never stops the others. */
 export function uploadRoutes(app: FastifyInstance, services: Services): void {
+	const turns = createUploadTurns();
 	app.post(
 		'/api/photos',
 		{ bodyLimit: BODY_LIMITS.photos, schema: { consumes: ['multipart/form-data'] } },
 		async (request, reply) => {
 			if (!request.isMultipart())
 				throw new UserError('bad-request', 'Expected a form with photos for an upload; received something else.');
-			let purpose: Purpose | null = null;
-			let seasonId = '';
-			const items: IntakeItem[] = [];
-			for await (const part of partsOf(request)) {
-				if (part.type === 'field') {
-					if (part.fieldname === 'seasonId') seasonId = String(part.value);
-					if (part.fieldname === 'purpose') purpose = PURPOSES.find((one) => one === part.value) ?? null;
-					continue;
-				}
-				if (!purpose) {
-					part.file.resume();
-					throw new UserError(
-						'bad-request',
-						`Expected the field "purpose" (${PURPOSES.join(', ')}) before the photos of an upload; it is missing.`,
-					);
-				}
-				if (purpose !== 'garment' && !(await services.store.seasons.get(seasonId))) {
-					part.file.resume();
-					throw notFound('season', seasonId);
-				}
-				const name = part.filename || 'photo';
-				const bytes = await bytesOf(part);
-				items.push(
-					bytes
-						? await takeIn(services, { bytes, name }, purpose, seasonId)
-						: {
-								name,
-								ok: false,
-								reason: 'too-many-bytes',
-								message: `Expected at most ${megabytes(MAX_PHOTO_BYTES)} for one photo; "${name}" is larger.`,
-							},
-				);
+			const left = new AbortController();
+			reply.raw.once('close', () => left.abort());
+			// Until its turn comes its bytes wait on the line, not here.
+			const leave = await turns.enter(request.ip, left.signal);
+			try {
+				return await reply.code(202).send({ items: await takeParts(services, request) });
+			} finally {
+				leave();
 			}
-			return reply.code(202).send({ items });
 		},
 	);
 }

@@ -9,6 +9,8 @@ import { afterPhotoEvent, afterTaken, type Upload, withUpload } from './upload-l
 
 /** Photos sent at a time: enough to keep the line full, few enough that each one moves. */
 const AT_A_TIME = 3;
+/** The program's own advice is five seconds. */
+const BUSY_MS = 5000;
 
 let list: readonly Upload[] = [];
 let nextKey = 1;
@@ -50,6 +52,12 @@ async function send(upload: Upload): Promise<void> {
 		);
 	} catch (error) {
 		if (!(error instanceof RequestProblem)) throw error;
+		if (error.code === 'busy') {
+			// Another page or device is sending: this photo keeps its place and tries again by itself.
+			change(withUpload(list, key, { state: 'waiting', sentShare: 0 }));
+			await new Promise((resolve) => setTimeout(resolve, BUSY_MS));
+			return;
+		}
 		change(withUpload(list, key, { state: error.code === 'stopped' ? 'stopped' : 'refused', message: error.message }));
 	} finally {
 		senders.delete(key);
