@@ -13,17 +13,37 @@ export type ServerProcess = {
 };
 
 /** How the program is started: a shell line that becomes the program by `exec "$@"`, and words for Node before it. */
-export type StartOptions = { readonly shell?: readonly string[]; readonly nodeWords?: readonly string[] };
+export type StartOptions = {
+	readonly shell?: readonly string[];
+	readonly nodeWords?: readonly string[];
+	/** Words for the program after its own. */
+	readonly words?: readonly string[];
+	readonly env?: Readonly<Record<string, string>>;
+};
 
 /** Starts the real program on a free port and waits for its first answer. */
 export async function startServer(
 	homePath: string,
-	{ shell = [], nodeWords = [] }: StartOptions = {},
+	{ shell = [], nodeWords = [], words: more = [], env = {} }: StartOptions = {},
 ): Promise<ServerProcess> {
 	const start = performance.now();
-	const program = [process.execPath, ...nodeWords, 'bin/dyelot.mjs', 'serve', '--home', homePath, '--port', '0'];
+	const program = [
+		process.execPath,
+		...nodeWords,
+		'bin/dyelot.mjs',
+		'serve',
+		'--home',
+		homePath,
+		'--port',
+		'0',
+		...more,
+	];
 	const [command, ...words] = [...shell, ...program];
-	const child = spawn(command!, words, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] });
+	const child = spawn(command!, words, {
+		cwd: root,
+		env: { ...process.env, ...env },
+		stdio: ['ignore', 'pipe', 'inherit'],
+	});
 	const address = await new Promise<string>((resolve, reject) => {
 		let said = '';
 		child.stdout.on('data', (chunk: Buffer) => {

@@ -5,11 +5,13 @@ import { damagedPhotos } from './damaged-photos.ts';
 import type { Figures } from './figure.ts';
 import { fullDisk } from './full-disk.ts';
 import { hostileRequests } from './hostile-requests.ts';
+import { leftBehind } from './left-behind.ts';
 import { manyClients } from './many-clients.ts';
 import { manyPhotos } from './many-photos.ts';
 import { serverKills } from './server-kills.ts';
 import { slowDisk } from './slow-disk.ts';
 import { storeKills } from './store-kills.ts';
+import { strangers } from './strangers.ts';
 
 /** `npm run faults` asks for the long form; every `npm test` runs the short one of the same code. */
 const LONG = process.env.DYELOT_FAULTS === 'long';
@@ -23,6 +25,8 @@ const sections: readonly (readonly [string, () => Promise<Figures>])[] = [
 	['a damaged page of the database', () => damagedPages(LONG ? 500 : 24)],
 	['damaged photos', () => damagedPhotos(LONG ? 300 : 3)],
 	['hostile requests', () => hostileRequests(LONG ? 120 : 4)],
+	['a device that was not paired', () => strangers(LONG ? 20 : 1, LONG)],
+	['people who leave in the middle', () => leftBehind(LONG ? 100 : 20)],
 	['many clients at once', () => (LONG ? manyClients(50, 120) : manyClients(10, 3))],
 	['a home of many photos, backed up and restored', () => manyPhotos(LONG ? 10_000 : 150)],
 ];

@@ -34,5 +34,22 @@ export function strangerTo(port: number) {
 			call.on('error', reject);
 			call.end(body);
 		});
-	return { host: `${host}:${port}`, ask, close: () => agent.destroy() };
+	/** The status alone, 0 where the server hung up on the body; an answer that goes on for ever is left. */
+	const statusOf = (method: string, path: string, headers: Readonly<Record<string, string>> = {}, body?: string) =>
+		new Promise<number>((resolve, reject) => {
+			const call = request(
+				{ agent, host, port, method, path, headers: { host: `${host}:${port}`, ...headers } },
+				(answer) => {
+					const { statusCode = 0 } = answer;
+					resolve(statusCode);
+					if (statusCode === 200) answer.destroy();
+					else answer.resume();
+				},
+			);
+			call.on('error', (error: NodeJS.ErrnoException) =>
+				error.code === 'ECONNRESET' || error.code === 'EPIPE' ? resolve(0) : reject(error),
+			);
+			call.end(body);
+		});
+	return { host: `${host}:${port}`, ask, statusOf, close: () => agent.destroy() };
 }
