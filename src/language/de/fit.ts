@@ -70,14 +70,13 @@ export const FIT = {
 			'„{{one}}“ und „{{other}}“ könnten dieselbe Farbe haben: Ihre Fotos unterscheiden sie nicht. Schau beide bei Tageslicht an.',
 	},
 	loners: {
-		nearest_one: 'das eine mögliche Gegenstück, „{{nearest}}“, ist in der Farbe weit weg',
-		nearest_other: 'das nächste von {{count}} möglichen Gegenstücken, „{{nearest}}“, ist in der Farbe weit weg',
 		question:
-			'Passt „{{name}}“ zu irgendetwas? Es liegt außerhalb der Palette, und {{apart}}. {{sure}} Trag es mit etwas, dann ist es entschieden.',
-		steady: 'Neue Fotos würden wohl dasselbe sagen.',
-		unsteady: 'Neue Fotos können etwas anderes sagen.',
-		notAlone: '„{{name}}“ liegt außerhalb der Palette, aber nicht allein: „{{nearest}}“ ist nah genug.',
-		hueNeighbour: '„{{name}}“ steht für sich, aber ein Stück mit ähnlichem Farbton könnte es tragen.',
-		notClearly: '„{{name}}“ steht für sich, aber nicht deutlich: Neue Fotos können etwas anderes sagen.',
+			'Passt {{name}} zu etwas? Es liegt außerhalb der Palette und weit weg von dem meisten, was du hast. {{carrier}} könnte es tragen: Zieh beides zusammen an, dann ist es entschieden. {{sure}}',
+		steady: 'Neue Fotos sagten sehr wahrscheinlich dasselbe.',
+		unsteady: 'Neue Fotos sagen vielleicht etwas anderes.',
+		notAlone: '{{name}} liegt außerhalb der Palette, aber nicht allein: {{carrier}} hat fast dieselbe Farbe.',
+		notFar: '{{name}} liegt außerhalb der Palette, aber nicht weit von dem, was du hast; {{carrier}} könnte es tragen.',
+		notClearly:
+			'{{name}} steht für sich, aber nicht deutlich: Neue Fotos sagen vielleicht etwas anderes. {{carrier}} könnte es tragen.',
 	},
 };

@@ -70,14 +70,12 @@ export const FIT = {
 			'{{one}} and {{other}} could be the same colour: their photos do not tell them apart. Look at both in daylight.',
 	},
 	loners: {
-		nearest_one: 'the one possible partner, {{nearest}}, is far from it in colour',
-		nearest_other: 'the nearest of {{count}} possible partners, {{nearest}}, is far from it in colour',
 		question:
-			'Does {{name}} go with anything? It lies outside the palette, and {{apart}}. {{sure}} Wear it with something, and that settles it.',
+			'Does {{name}} go with anything? It lies outside the palette, and far from most of what you own. {{carrier}} could carry it: wear the two together, and that settles it. {{sure}}',
 		steady: 'New photos would most likely say the same.',
 		unsteady: 'New photos may say otherwise.',
-		notAlone: '{{name}} lies outside the palette, but not alone: {{nearest}} is near enough.',
-		hueNeighbour: '{{name}} stands apart, but a garment of a near hue could carry it.',
-		notClearly: '{{name}} stands apart, but not clearly: new photos may say otherwise.',
+		notAlone: '{{name}} lies outside the palette, but not alone: {{carrier}} wears nearly its colour.',
+		notFar: '{{name}} lies outside the palette, but not far from what you own; {{carrier}} could carry it.',
+		notClearly: '{{name}} stands apart, but not clearly: new photos may say otherwise. {{carrier}} could carry it.',
 	},
 } as const;

@@ -5,14 +5,16 @@ export type Loner = {
 	readonly rank: number;
 	/** True for at most three: those for which it holds in 70 % of re-reads. */
 	readonly flagged: boolean;
-	/** CIEDE2000 to the nearest colour of any possible partner. */
+	/** How alone, see `alonenessOf`. */
+	readonly aloneness: number;
+	/** CIEDE2000 to the nearest main colour of a possible partner. */
 	readonly nearestDistance: number;
-	/** The possible partner that has it. */
-	readonly nearestGarmentId: string;
+	/** The possible partner that could carry it. */
+	readonly carrierId: string;
 	readonly possiblePartners: number;
 	/** Share of re-reads within the photos' trust in which it holds, 0..1; 0 where it does not hold even as read. */
 	readonly held: number;
-	/** `surer` where it also holds at the stricter distance. */
+	/** `surer` where it holds in nearly all re-reads. */
 	readonly sureness: 'surer' | 'unsure';
 	/** A question, never a verdict. */
 	readonly sentence: string;
