@@ -16,6 +16,7 @@ import { maskFromFile } from './file/mask-file.ts';
 import { type ReadFailure, readFailure } from './file/read-failure.ts';
 import { parsePhoto } from './networks/outline/parser.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
+import { piecesOfPhoto } from './pieces-of-photo.ts';
 
 export type Point = { readonly x: number; readonly y: number };
 
@@ -85,7 +86,8 @@ function pointColour(photo: DecodedPhoto, point: Point, correct: PixelReading['c
 async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<Omit<ReadSuccess, 'ms'> | ReadFailure> {
 	const { analysis } = photo;
 	const mask = options.mask ? await maskFromFile(options.mask, analysis) : null;
-	const { photoKind, labels, kindGuesses } = outlineOf(analysis, await parsePhoto(analysis), mask);
+	const parse = await parsePhoto(analysis);
+	const { photoKind, labels, kindGuesses } = outlineOf(analysis, parse, mask);
 	const isScene = photoKind === 'scene';
 	const read = readingOfPixels(analysis, isScene ? null : labels, {
 		correction: scaledCorrection(photo, options.correction ?? {}),
@@ -107,6 +109,18 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		kindGuesses,
 		pattern: main ?? (await patternOf(analysis, marks, 1, swatches, pictureScale)),
 		patternBySlot: Object.fromEntries(patterns),
+		...(photoKind === 'worn'
+			? {
+					pieces: await piecesOfPhoto({
+						pixels: analysis,
+						labels,
+						maps: parse.maps,
+						read,
+						patterns: new Map(patterns),
+						pictureScale,
+					}),
+				}
+			: {}),
 		light,
 		ownLight,
 		trust,

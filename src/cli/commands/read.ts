@@ -1,5 +1,6 @@
 import type { ReadOptions, ReadResult } from '../../photo/readers/pool.ts';
 import { CARD_LIGHTNESS, PAPER_LIGHTNESS } from '../../reading/light/neutral-guard.ts';
+import { pieceName } from '../../wardrobe/pictures/piece-name.ts';
 import type { NeutralPoint } from '../../wardrobe/words/reading.ts';
 import { parsedWords } from '../parsed-words.ts';
 import { numbersOf, wholeNumberOf } from '../points.ts';
@@ -17,6 +18,7 @@ export function jsonOfRead(photo: string, result: ReadResult): object {
 		swatches: reading.swatches.map(({ lab, share, slot, name }) => ({ lab, share, slot, name })),
 		...(shades ? { shades } : {}),
 		...(at ? { at: at.map(({ x, y, lab, uncorrected }) => ({ x, y, lab, uncorrected })) } : {}),
+		pieces: (reading.pieces ?? []).map((piece) => ({ ...piece, pattern: piece.pattern.type })),
 		light: { source: reading.light.source, strength: reading.light.strength, reason: reading.light.reason },
 		trust: { error: reading.trust.error, reasons: reading.trust.reasons },
 		ms,
@@ -35,6 +37,10 @@ function textOfRead(photo: string, result: ReadResult): string {
 		lines.push(
 			`  ${String(Math.round(share * 100)).padStart(3)} %  L*a*b*${lab.map(two).join('')}  ${name}${slot ? `, ${slot}` : ''}`,
 		);
+	}
+	for (const piece of reading.pieces ?? []) {
+		const size = `${String(Math.round(piece.share * 100)).padStart(3)} % of the frame`;
+		lines.push(`  ${size}: ${pieceName(piece, reading.trust)}${piece.kind ? '' : ' (its kind is not sure)'}`);
 	}
 	for (const { lab, share } of shades ?? [])
 		lines.push(`  shade ${String(Math.round(share * 100)).padStart(3)} %  L*a*b*${lab.map(two).join('')}`);

@@ -1,0 +1,71 @@
+import { colourName } from '../colour/name.ts';
+import { type MarkedPiece, markedPieces } from '../reading/kinds/marked-pieces.ts';
+import type { LabelMap, Pixels } from '../reading/pixels.ts';
+import type { PixelReading } from '../reading/reading-of-pixels.ts';
+import { sampleOf } from '../reading/swatches/cloth-pixels.ts';
+import { swatchesOf } from '../reading/swatches/swatches.ts';
+import type { Pattern, Piece } from '../wardrobe/words/reading.ts';
+import type { Slot } from '../wardrobe/words/slot.ts';
+import { kindsOfPieces } from './networks/kinds/kinds.ts';
+import type { OutlineMaps } from './networks/outline/outline-maps.ts';
+import { patternOf } from './networks/pattern/pattern.ts';
+
+/** What is known of a worn picture when its pieces are told. */
+export type WornPicture = {
+	readonly pixels: Pixels;
+	readonly labels: LabelMap;
+	readonly maps: OutlineMaps;
+	readonly read: PixelReading;
+	readonly patterns: ReadonlyMap<Slot, Pattern>;
+	/** Pixels of the upright original per analysed one. */
+	readonly pictureScale: number;
+};
+
+/** Kinds shown of an unsure piece, and kept for the user to choose from. */
+const KINDS_KEPT = 4;
+
+/** The colours of the marked pixels alone; their shares sum to 1. */
+function ownSwatches({ pixels, read }: WornPicture, { slot, marks }: MarkedPiece): Piece['swatches'] {
+	// A little inside the edge where something is left there: a pixel on the edge is half background.
+	const inside = marks.map((mark, at) => (mark === 1 && read.marks[at] !== 0 ? 1 : 0));
+	const cloth = sampleOf(pixels, inside.includes(1) ? inside : marks, 1, slot);
+	return swatchesOf([cloth]).map(({ lab, share }) => {
+		const corrected = read.correct(lab);
+		return { lab: corrected, share, name: colourName(corrected) };
+	});
+}
+
+/** The colours of a piece: those of its slot where it is alone there, else its own. */
+function swatchesOfPiece(picture: WornPicture, piece: MarkedPiece, alone: boolean): Piece['swatches'] {
+	const own = picture.read.swatches.filter(({ slot }) => slot === piece.slot);
+	if (!alone || own.length === 0) return ownSwatches(picture, piece);
+	const area = own.reduce((sum, { share }) => sum + share, 0);
+	return own.map(({ lab, share, name }) => ({ lab, share: share / area, name }));
+}
+
+/**
+ * The pieces of a picture of somebody dressed, the largest first: slot, kinds by likelihood, colours, pattern, share of the frame. Empty where nothing
+ * reaches a hundredth of the frame. A piece's kind is said only where it is sure.
+ */
+export async function piecesOfPhoto(picture: WornPicture): Promise<Piece[]> {
+	const { pixels, labels, maps, patterns, pictureScale } = picture;
+	const marked = markedPieces(labels);
+	const told = await kindsOfPieces(pixels, labels, marked, maps);
+	const pieces: Piece[] = [];
+	for (const [index, one] of marked.entries()) {
+		const alone = marked.filter(({ slot }) => slot === one.slot).length === 1;
+		const swatches = swatchesOfPiece(picture, one, alone);
+		if (swatches.length === 0) continue;
+		const { kinds, sure } = told[index]!;
+		const known = alone ? patterns.get(one.slot) : undefined;
+		pieces.push({
+			slot: one.slot,
+			kind: sure ? kinds[0]!.kind : null,
+			kinds: kinds.slice(0, KINDS_KEPT),
+			share: one.area / labels.classes.length,
+			pattern: known ?? (await patternOf(pixels, one.marks, 1, swatches, pictureScale)),
+			swatches,
+		});
+	}
+	return pieces.sort((one, other) => other.share - one.share);
+}
