@@ -8,6 +8,7 @@ import { medianOf } from '../src/colour/median.ts';
 import { type RunningServer, serve } from '../src/server/serve.ts';
 import { defaultSeason } from '../src/wardrobe/days/season-defaults.ts';
 import { STATIONS } from '../src/wardrobe/season/stations.ts';
+import { decided, putGarments } from '../tests/support/decided.ts';
 import { findBrowser, launch } from '../tests/support/launch-browser.ts';
 import { generatedBoard, generatedWardrobe } from './generated-wardrobe.ts';
 import { demoPhotos } from './sample-photos.ts';
@@ -22,7 +23,7 @@ const PLACES = [...STATIONS, 'garments'] as const;
 async function fill({ services: { store } }: RunningServer, garments: number): Promise<string> {
 	const at = '2026-01-01T00:00:00Z';
 	const season = defaultSeason({ id: 's', name: 'spring', startsOn: '2026-03-01', endsOn: '2026-05-31', addedAt: at });
-	await store.seasons.put(season, 'bench');
+	await decided(store, { seasons: { put: [season] } }, 'bench');
 	const paths = demoPhotos();
 	const photoIds: string[] = [];
 	for (const [index, reading] of generatedBoard(PHOTOS, 'bench page').entries()) {
@@ -35,7 +36,7 @@ async function fill({ services: { store } }: RunningServer, garments: number): P
 	}
 	for (const [index, garment] of generatedWardrobe(garments, 'bench page').entries()) {
 		const { swatches: _colours, pattern: _pattern, trust: _trust, ...details } = garment;
-		await store.garments.put({ ...details, photoIds: [photoIds[index % PHOTOS]!] }, 'bench');
+		await putGarments(store, { ...details, photoIds: [photoIds[index % PHOTOS]!] }, 'bench');
 	}
 	return season.id;
 }

@@ -74,7 +74,7 @@ try {
 	await server.services.jobs.settled();
 	const choice = { mustKeep: [], neverUse: [] };
 	const { garmentIds } = await send('POST', `/api/seasons/${season.id}/line-up/build`, { ...choice, prove: false });
-	await send('PUT', `/api/seasons/${season.id}/line-up`, { ...choice, garmentIds });
+	await send('PATCH', `/api/seasons/${season.id}/line-up`, { garmentIds });
 	await everyLook(PLACES.map((place) => [place, `${address}/season/${season.id}/${place}`]));
 	await everyLook([['seasons', `${address}/seasons`]]);
 

@@ -11,6 +11,8 @@ export const ERRORS = {
 	'too-large': 413,
 	'not-a-photo': 415,
 	conflict: 409,
+	stale: 409,
+	'key-reused': 422,
 	'disk-full': 507,
 	busy: 503,
 } as const;
@@ -23,13 +25,20 @@ export class UserError extends Error {
 	readonly status: number;
 	/** When to come back, in seconds, for what is refused only now. */
 	readonly retryAfterS: number | undefined;
+	/** What goes out beside code and message, such as what was changed meanwhile. */
+	readonly details: object;
 
-	constructor(code: ErrorCode, message: string, { retryAfterS }: { readonly retryAfterS?: number } = {}) {
+	constructor(
+		code: ErrorCode,
+		message: string,
+		{ retryAfterS, details = {} }: { readonly retryAfterS?: number; readonly details?: object } = {},
+	) {
 		super(message);
 		this.name = 'UserError';
 		this.code = code;
 		this.status = ERRORS[code];
 		this.retryAfterS = retryAfterS;
+		this.details = details;
 	}
 }
 

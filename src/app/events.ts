@@ -1,9 +1,12 @@
 import { EventEmitter } from 'node:events';
+import type { ChangedThing } from '../store/store.ts';
 
 /** What the page hears while it is open. */
 export type ServerEvent =
 	| { readonly event: 'photo'; readonly data: { readonly id: string; readonly status: 'waiting' | 'read' | 'failed' } }
-	| { readonly event: 'changed'; readonly data: { readonly what: string } };
+	| { readonly event: 'changed'; readonly data: { readonly things: readonly ChangedThing[] } }
+	/** The line is open. */
+	| { readonly event: 'hello'; readonly data: Record<string, never> };
 
 /** Passes events from whoever changes something to every open page. */
 export type EventHub = {

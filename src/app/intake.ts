@@ -1,8 +1,11 @@
 import { say } from '../language/speak.ts';
 import { photoFormatOfFile } from '../photo/file/photo-format.ts';
 import { dropIncoming, type IncomingFile } from '../store/incoming-file.ts';
+import type { Asked, Decided, HomeReads, NewPhoto } from '../store/store.ts';
 import { newGarment } from '../wardrobe/words/new-garment.ts';
+import { decide } from './decide.ts';
 import { fileTitle } from './file-title.ts';
+import { knownIn } from './found-or-refused.ts';
 import type { IntakeItem, Purpose } from './intake-item.ts';
 import type { Services } from './services.ts';
 import { suggestFromPhotos } from './suggest-from-photos.ts';
@@ -10,83 +13,89 @@ import { suggestFromPhotos } from './suggest-from-photos.ts';
 /** A file that came in, and the name that its owner gave it. */
 type NamedFile = { readonly incoming: IncomingFile; readonly name: string };
 
+/** What a photo is given for. `seasonId` is '' where it belongs to none. */
+type Given = {
+	readonly photo: NewPhoto;
+	readonly purpose: Purpose;
+	readonly seasonId: string;
+	readonly thingId: string;
+};
+
 /**
- * Stores one photo and the thing it shows, and queues its reading. A photo that is already known is not stored twice; a
- * file that is no photo is refused with a reason and stores nothing. The file that came in is gone afterwards, whatever became of it.
+ * Takes in one photo and the thing it shows, as one decision, and queues its reading. A photo that is already known is not kept twice; a file
+ * that is no photo is refused with a reason and nothing of it is kept. The file that came in is gone afterwards, whatever became of it.
  */
 export async function takeIn(
 	services: Services,
+	asked: Asked,
 	file: NamedFile,
 	purpose: Purpose,
 	seasonId: string,
 ): Promise<IntakeItem> {
 	try {
-		return await keep(services, file, purpose, seasonId);
+		return await keep(services, asked, file, purpose, seasonId);
 	} finally {
 		await dropIncoming(file.incoming);
 	}
 }
 
-async function keep(services: Services, file: NamedFile, purpose: Purpose, seasonId: string): Promise<IntakeItem> {
-	const { store, events } = services;
+async function keep(
+	services: Services,
+	asked: Asked,
+	file: NamedFile,
+	purpose: Purpose,
+	seasonId: string,
+): Promise<IntakeItem> {
+	const { store } = services;
 	const name = file.name.slice(0, 200);
 	const format = await photoFormatOfFile(file.incoming.path);
 	if (!format.ok) return { name, ok: false, reason: format.reason, message: format.message };
-	const at = services.now().toISOString();
-	const photo = await store.photos.addFile(file.incoming, {
+	const id = await store.photos.keepFile(file.incoming);
+	const photo: NewPhoto = {
+		id,
 		originalName: name,
 		mediaType: format.mediaType,
-		addedAt: at,
+		sizeBytes: file.incoming.sizeBytes,
+		addedAt: services.now().toISOString(),
+	};
+	const request = `${asked.request} ${purpose} ${seasonId} ${id}`;
+	const given = { photo, purpose, seasonId, thingId: services.newId() };
+	const item = await decide(services, { ...asked, request }, async (home) => {
+		const known = (await home.photos.get(id)) !== null;
+		const { thingId, does } = await thingFor(home, given);
+		return {
+			does: { ...does, photos: [photo] },
+			sentence: purpose === 'inspiration' ? `Added the inspiration ${fileTitle(name)}` : `Added a ${purpose}`,
+			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, thingId, known }),
+		};
 	});
-	// A photo that is stored already keeps the time at which it first came.
-	const known = photo.addedAt !== at;
-	const thingId = await thingFor(services, photo.id, fileTitle(name), purpose, seasonId, at);
-	if (photo.status !== 'read') services.jobs.enqueue(photo.id);
-	else await suggestFromPhotos(store, [photo.id]);
-	events.send({ event: 'changed', data: { what: `${purpose}s` } });
-	return { name, ok: true, photoId: photo.id, thingId, known };
+	if ((await store.photos.get(id))?.status === 'read') await suggestFromPhotos(services, [id]);
+	else services.jobs.enqueue(id);
+	return item;
 }
 
-async function thingFor(
-	services: Services,
-	photoId: string,
-	title: string,
-	purpose: Purpose,
-	seasonId: string,
-	at: string,
-): Promise<string> {
-	const { store } = services;
+/** The thing that shows the photo: the one that does already, or a new one. A picture for sale is a candidate of its own each time. */
+async function thingFor(home: HomeReads, given: Given): Promise<{ thingId: string; does: Decided }> {
+	const { photo, purpose, seasonId, thingId } = given;
+	const unnamed = say('kinds.unknown');
+	const { id: photoId, addedAt } = photo;
 	if (purpose === 'garment') {
-		const shown = (await store.garments.list()).find((garment) => garment.photoIds.includes(photoId));
-		if (shown) return shown.id;
-		const id = services.newId();
-		const name = say('kinds.unknown');
-		await store.garments.put(newGarment(id, name, at, { photoIds: [photoId], nameFrom: 'looks' }), 'Added a garment');
-		return id;
+		const [shown] = await home.showing('garment', photoId);
+		if (shown) return { thingId: shown, does: {} };
+		return {
+			thingId,
+			does: { garments: { put: [newGarment(thingId, unnamed, addedAt, { photoIds: [photoId], nameFrom: 'looks' })] } },
+		};
 	}
+	await knownIn(home.seasons, 'season')(seasonId);
 	if (purpose === 'inspiration') {
-		const shown = (await store.inspirations.list()).find((one) => one.seasonId === seasonId && one.photoId === photoId);
-		if (shown) return shown.id;
-		const id = services.newId();
-		await store.inspirations.put(
-			{ id, seasonId, photoId, title, group: '', addedAt: at },
-			`Added the inspiration ${title}`,
-		);
-		return id;
+		for (const shown of await home.showing('inspiration', photoId))
+			if ((await home.inspirations.get(shown))?.seasonId === seasonId) return { thingId: shown, does: {} };
+		const title = fileTitle(photo.originalName);
+		const inspiration = { id: thingId, seasonId, photoId, title, group: '', addedAt };
+		return { thingId, does: { inspirations: { put: [inspiration] } } };
 	}
-	const id = services.newId();
-	const open = {
-		nameFrom: 'looks',
-		kind: 'shirt',
-		kindFrom: 'none',
-		price: null,
-		used: true,
-		source: '',
-		state: 'open',
-	} as const;
-	await store.candidates.put(
-		{ id, seasonId, photoId, name: say('kinds.unknown'), addedAt: at, ...open },
-		'Added a candidate',
-	);
-	return id;
+	const told = { kind: 'shirt', kindFrom: 'none', price: null, used: true, source: '', state: 'open' } as const;
+	const candidate = { id: thingId, seasonId, photoId, name: unnamed, nameFrom: 'looks', addedAt, ...told } as const;
+	return { thingId, does: { candidates: { put: [candidate] } } };
 }

@@ -1,23 +1,28 @@
-import type { Store } from '../store/store.ts';
+import type { HomeReads } from '../store/store.ts';
+import { type Report, seasonReport } from '../wardrobe/season/report.ts';
 import { appearanceOf } from '../wardrobe/words/appearance.ts';
 import { EMPTY_PALETTE, type Palette } from '../wardrobe/words/palette-colour.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
 import type { Season } from '../wardrobe/words/season.ts';
 import type { SeasonInput } from '../wardrobe/words/season-input.ts';
+import { knownIn } from './found-or-refused.ts';
 import { loadGarments } from './load-garments.ts';
 import { type Services, todayOf } from './services.ts';
 
 /** The season before this one with the same part of the year, and its palette; null where there is none. */
-export async function lastYearOf(store: Store, season: Season): Promise<{ season: Season; palette: Palette } | null> {
-	const earlier = (await store.seasons.list())
+export async function lastYearOf(
+	home: HomeReads,
+	season: Season,
+): Promise<{ season: Season; palette: Palette } | null> {
+	const earlier = (await home.seasons.list())
 		.filter((one) => one.id !== season.id && one.yearPart === season.yearPart && one.startsOn < season.startsOn)
 		.sort((a, b) => b.startsOn.localeCompare(a.startsOn))[0];
-	return earlier ? { season: earlier, palette: (await store.palette(earlier.id)) ?? EMPTY_PALETTE } : null;
+	return earlier ? { season: earlier, palette: (await home.palette(earlier.id)) ?? EMPTY_PALETTE } : null;
 }
 
-async function loadInspirations(store: Store, seasonId: string): Promise<SeasonInput['inspirations']> {
-	const board = (await store.inspirations.list()).filter((one) => one.seasonId === seasonId);
-	const photos = new Map((await store.photos.list(board.map((one) => one.photoId))).map((photo) => [photo.id, photo]));
+async function loadInspirations(home: HomeReads, seasonId: string): Promise<SeasonInput['inspirations']> {
+	const board = (await home.inspirations.list()).filter((one) => one.seasonId === seasonId);
+	const photos = new Map((await home.photos.list(board.map((one) => one.photoId))).map((photo) => [photo.id, photo]));
 	return board.flatMap((inspiration) => {
 		const reading = photos.get(inspiration.photoId)?.reading;
 		return reading ? [{ inspiration, reading }] : [];
@@ -26,21 +31,21 @@ async function loadInspirations(store: Store, seasonId: string): Promise<SeasonI
 
 /** The readings that a palette is derived from: the season's board, or the garments on the rail. */
 export async function loadPaletteReadings(
-	store: Store,
+	home: HomeReads,
 	season: Season,
 	from: 'inspirations' | 'garments',
 ): Promise<Reading[]> {
-	if (from === 'inspirations') return (await loadInspirations(store, season.id)).map(({ reading }) => reading);
-	const onRail = (await store.garments.list()).filter((garment) => garment.place === 'rail');
-	const photos = await store.photos.list(onRail.flatMap((garment) => garment.photoIds.slice(0, 1)));
+	if (from === 'inspirations') return (await loadInspirations(home, season.id)).map(({ reading }) => reading);
+	const onRail = (await home.garments.list()).filter((garment) => garment.place === 'rail');
+	const photos = await home.photos.list(onRail.flatMap((garment) => garment.photoIds.slice(0, 1)));
 	return photos.flatMap((photo) => photo.reading ?? []);
 }
 
 /** Candidates of a season with the colours that their photos give. */
-async function loadCandidates(store: Store, seasonId: string): Promise<SeasonInput['candidates']> {
-	const candidates = (await store.candidates.list()).filter((one) => one.seasonId === seasonId);
+async function loadCandidates(home: HomeReads, seasonId: string): Promise<SeasonInput['candidates']> {
+	const candidates = (await home.candidates.list()).filter((one) => one.seasonId === seasonId);
 	const photos = new Map(
-		(await store.photos.list(candidates.map((one) => one.photoId))).map((photo) => [photo.id, photo]),
+		(await home.photos.list(candidates.map((one) => one.photoId))).map((photo) => [photo.id, photo]),
 	);
 	return candidates.map((one) => {
 		const reading = photos.get(one.photoId)?.reading;
@@ -49,7 +54,10 @@ async function loadCandidates(store: Store, seasonId: string): Promise<SeasonInp
 }
 
 /** Everything the judgements of a season take, loaded once. */
-export async function loadSeasonInput(services: Pick<Services, 'store' | 'now'>, season: Season): Promise<SeasonInput> {
+export async function loadSeasonInput(
+	services: Pick<Services, 'now'> & { readonly store: HomeReads },
+	season: Season,
+): Promise<SeasonInput> {
 	const { store } = services;
 	const [palette, inspirations, garments, wishes, candidates, makers, wears, pairWords, lineUp, lastYear] =
 		await Promise.all([
@@ -78,4 +86,13 @@ export async function loadSeasonInput(services: Pick<Services, 'store' | 'now'>,
 		today: todayOf(services),
 		lastYear,
 	};
+}
+
+/** The season's whole report. */
+export async function reportOf(
+	services: Pick<Services, 'now'> & { readonly store: HomeReads },
+	seasonId: string,
+): Promise<Report> {
+	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	return seasonReport(await loadSeasonInput(services, season));
 }

@@ -1,4 +1,4 @@
-import type { PhotoRecord } from '../store/store.ts';
+import type { NewPhoto, PhotoRecord } from '../store/store.ts';
 import { type Correction, neutralsOf } from '../wardrobe/words/reading.ts';
 import { notFound } from './errors.ts';
 import type { Services } from './services.ts';
@@ -32,24 +32,37 @@ function correctionWithin(photo: PhotoRecord, box: Box, scale: number): Correcti
 	return neutrals.length > 0 ? { ...rest, neutrals } : rest;
 }
 
+/** Part of a photo that is kept already, for a decision to bring in. */
+export type Crop = {
+	readonly photo: NewPhoto;
+	/** null where nothing of the photo's correction holds for the part, or the part is known and read already. */
+	readonly correction: {
+		readonly photoId: string;
+		readonly correction: Correction;
+		readonly mask: string | null;
+	} | null;
+};
+
 /**
- * Stores the part of a read photo that lies in the box as a photo of its own and queues its reading. What the user corrected comes along: steps by
- * hand, the outline, the shared light, a neutral that lies within. The photo itself stays as it is.
+ * Keeps the part of a read photo that lies in the box as a photo of its own. What the user corrected comes along: steps by hand, the outline,
+ * the shared light, a neutral that lies within. The photo itself stays as it is.
  */
-export async function storeCrop(services: Services, photo: PhotoRecord, box: Box): Promise<PhotoRecord> {
-	const { store } = services;
-	const display = await store.photos.derived(photo.id, 'display');
+export async function cropOf(services: Services, photo: PhotoRecord, box: Box): Promise<Crop> {
+	const { photos } = services.store;
+	const display = await photos.derived(photo.id, 'display');
 	if (!display || !photo.reading) throw notFound('photo that was read', photo.id);
 	const { part, widthPx } = await cut(display, box);
 	const bytes = await part.jpeg({ quality: 95 }).toBuffer();
-	const about = { originalName: photo.originalName, mediaType: 'image/jpeg', addedAt: services.now().toISOString() };
-	const crop = await store.photos.add(bytes, about);
+	const id = await photos.keepOriginal(bytes);
+	const { originalName } = photo;
+	const addedAt = services.now().toISOString();
+	const added = { id, originalName, mediaType: 'image/jpeg', sizeBytes: bytes.length, addedAt };
 	const correction = correctionWithin(photo, box, widthPx / photo.reading.widthPx);
-	if (crop.status !== 'read' && Object.keys(correction).length > 0) {
-		const mask = correction.mask ? await store.photos.derived(photo.id, 'mask') : null;
-		await store.photos.saveCorrection(crop.id, correction, mask && (await cropOfMask(mask, box)));
-	}
-	return crop;
+	const isRead = (await photos.get(id))?.status === 'read';
+	if (isRead || Object.keys(correction).length === 0) return { photo: added, correction: null };
+	const whole = correction.mask ? await photos.derived(photo.id, 'mask') : null;
+	const mask = whole ? await photos.keepMask(id, await cropOfMask(whole, box)) : null;
+	return { photo: added, correction: { photoId: id, correction, mask } };
 }
 
 async function cropOfMask(mask: Uint8Array, box: Box): Promise<Uint8Array> {

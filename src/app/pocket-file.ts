@@ -1,8 +1,13 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { Store } from '../store/store.ts';
+import { pairingsFromReadings } from '../wardrobe/pairs/pairings.ts';
 import type { PocketData } from '../wardrobe/season/pocket-data.ts';
 import type { Garment } from '../wardrobe/words/garment.ts';
+import { KIND_NAMES } from '../wardrobe/words/kind.ts';
+import { knownIn } from './found-or-refused.ts';
+import { loadSeasonInput } from './load-season.ts';
+import type { Services } from './services.ts';
 
 /** The whole file stays under 2 MB, so that any phone opens it and any message carries it. */
 const POCKET_MAX_BYTES = 2 * 1024 * 1024;
@@ -21,7 +26,7 @@ function pictureSidePx(count: number): number {
 }
 
 /** A small picture of each garment as a data address; '' where it has no photo, or no room is left. */
-export async function pocketPictures(store: Store, garments: readonly Garment[]): Promise<string[]> {
+async function pocketPictures(store: Store, garments: readonly Garment[]): Promise<string[]> {
 	// Loaded here: nothing else in the server's own process needs it, and it takes a tenth of a second of every start.
 	const { default: sharp } = await import('sharp');
 	const side = pictureSidePx(garments.length);
@@ -45,7 +50,7 @@ const safeJson = (value: unknown): string =>
 	JSON.stringify(value).replaceAll('<', '\\u003c').replaceAll('\u2028', '\\u2028').replaceAll('\u2029', '\\u2029');
 
 /** One self-contained HTML file: palette, wishes, garments and the judging code; works without any network. */
-export async function pocketFile(data: PocketData): Promise<string> {
+async function pocketFile(data: PocketData): Promise<string> {
 	const [page, style, script] = await Promise.all([
 		partOf('pocket/pocket.html'),
 		partOf('pocket/pocket.css'),
@@ -57,4 +62,22 @@ export async function pocketFile(data: PocketData): Promise<string> {
 		script: `<script>${script.replaceAll('</script', '<\\/script')}</script>`,
 	};
 	return page.replace(/<!--(style|data|script)-->/g, (_, name: string) => parts[name]!);
+}
+
+/** The pocket page of a season: what is on the rail or stored, palette, wishes. */
+export async function seasonPocketFile(services: Services, seasonId: string): Promise<string> {
+	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	const input = await loadSeasonInput(services, season);
+	const garments = input.garments.filter((garment) => garment.place === 'rail' || garment.place === 'stored');
+	const pictures = await pocketPictures(services.store, garments);
+	return pocketFile({
+		seasonName: season.name,
+		madeOn: input.today,
+		palette: input.palette,
+		wishes: input.wishes,
+		garments: garments.map((garment, index) => ({ garment, picture: pictures[index]! })),
+		pairings: pairingsFromReadings(input.inspirations.map(({ reading }) => reading)),
+		pairWords: input.pairWords,
+		kinds: KIND_NAMES,
+	});
 }

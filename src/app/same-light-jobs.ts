@@ -38,9 +38,10 @@ const needsOthers = (photo: PhotoRecord): boolean =>
 	photo.reading !== null && photo.reading.light.source !== 'by-hand' && measuredLight(photo.reading) === null;
 
 export function followSameLight(store: Store): SameLight {
-	/** The other photos of its group; groups are worked out anew each time, so that nothing has to be kept in step. */
-	async function othersOf(id: string): Promise<PhotoRecord[]> {
-		const photos = (await store.photos.list()).filter((photo) => photo.reading !== null);
+	/** The other photos of its group; groups are worked out anew each time, so that nothing has to be kept in step. Reads only photos near it. */
+	async function othersOf({ id, reading, correction }: PhotoRecord): Promise<PhotoRecord[]> {
+		const lightGroup = correction.lightGroup ?? null;
+		const photos = await store.photos.near({ takenAt: reading?.takenAt ?? null, lightGroup });
 		const group = sameLightGroups(
 			photos.map(({ id, reading, correction }) => ({
 				id,
@@ -64,11 +65,11 @@ export function followSameLight(store: Store): SameLight {
 
 	async function sharedLight(photo: PhotoRecord): Promise<Light | null> {
 		// A photo that was never read has no group yet, so the others need not be loaded.
-		return photo.reading === null ? null : bestOf(await othersOf(photo.id));
+		return photo.reading === null ? null : bestOf(await othersOf(photo));
 	}
 
 	async function followReading(before: PhotoRecord, reading: Reading): Promise<Followed> {
-		const others = await othersOf(before.id);
+		const others = await othersOf({ ...before, reading });
 		const tells = measuredLight(reading) !== null || measuredLight(before.reading) !== null;
 		const now = { ...before, reading };
 		const followers = [...(tells ? others : []), now].filter(needsOthers);

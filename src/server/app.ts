@@ -67,7 +67,7 @@ function answerErrors(app: FastifyInstance): void {
 	app.setErrorHandler((error: FastifyError, request, reply) => {
 		if (error instanceof UserError) {
 			if (error.retryAfterS !== undefined) reply.header('retry-after', error.retryAfterS);
-			return reply.code(error.status).send({ error: { code: error.code, message: error.message } });
+			return reply.code(error.status).send({ error: { code: error.code, message: error.message, ...error.details } });
 		}
 		if (isFull(error)) {
 			const message =

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { emptyOldBin } from './bin.ts';
 import { checkHome } from './check-home.ts';
 import { directoryPhotoFiles } from './directory-photo-files.ts';
 import { makeHomeFolder, unopened } from './home-folder.ts';
@@ -9,7 +10,6 @@ import { closeToOthers, ensurePrivateFile } from './private-files.ts';
 import { sqlStore } from './sql-store.ts';
 import { closeSqlite, openSqlite, type SqliteDatabase } from './sqlite/sqlite-database.ts';
 import type { Store } from './store.ts';
-import { thingsIn } from './things.ts';
 
 /** A home that is open: nobody else may open it until it is closed. */
 export type OpenHome = {
@@ -72,7 +72,7 @@ export async function openHome(homePath: string, { now }: { readonly now: () => 
 		await migrateToNewest(db);
 		const found = isNew ? [] : await checkHome(homePath, db, now);
 		const findings = openToOthers === null ? found : [openToOthers, ...found];
-		await thingsIn(db, now).emptyOldBin();
+		await emptyOldBin(db, now());
 		const store = sqlStore(db, directoryPhotoFiles(homePath), now);
 		return {
 			store,

@@ -5,7 +5,7 @@ import type { DerivedName } from './store.ts';
  * Name under which a picture is kept beside its original. A mask is the user's own work and gets a new name with each version of
  * its photo, so that writing one never harms the one before.
  */
-export type PictureName = DerivedName | `mask-${number}`;
+export type PictureName = DerivedName | `mask-${string}`;
 
 /** Where originals and derived pictures of photos lie, by the SHA-256 of the original: a folder, or an object store. */
 export type PhotoFiles = {
@@ -26,7 +26,7 @@ export type PhotoFiles = {
 export const photoIdOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
 const ID = /^[0-9a-f]{64}$/;
-const PICTURE = /^(thumb|display|cutout|labels|mask(-\d+)?)$/;
+const PICTURE = /^(thumb|display|cutout|labels|mask(-[0-9a-f]+)?)$/;
 
 function checkedId(id: string): string {
 	if (!ID.test(id)) throw new TypeError(`expected a SHA-256 in hex as a photo's id, received ${id}`);

@@ -8,7 +8,27 @@ export type ThingRow = {
 	body: string;
 	/** ISO instant at which it was put in the bin, or null. */
 	binned_at: string | null;
+	/** The revision that changed it last. */
+	version: Generated<number>;
+	/** JSON: the revision that changed each field last; `*` the one that made the thing. */
+	field_versions: Generated<string>;
 };
+
+/** One row: the number of the newest change. Every change has one, whichever program made it. */
+export type RevisionRow = { id: number; newest: number };
+
+/** What a request with a key was answered, kept for a day: sent once more, it is answered the same and does nothing. */
+export type AnswerRow = {
+	key: string;
+	/** What was asked, so that a key used for something else is noticed. */
+	request: string;
+	/** JSON. */
+	answer: string;
+	at: string;
+};
+
+/** Which thing shows which photo. */
+export type ShownPhotoRow = { photo_id: string; kind: string; thing_id: string };
 
 /** One undoable decision: what each thing was before and after. */
 export type DecisionRow = {
@@ -37,6 +57,9 @@ export type PhotoRow = {
 	reading: string | null;
 	/** Name of the file with the user's mask, or null: a new mask is a new file, so that the old one stays until the row has changed. */
 	mask: string | null;
+	/** When it was taken, ISO 8601 local without zone, and the light group that the user named; null = unknown, none. Photos of one light are found by them. */
+	taken_at: string | null;
+	light_group: string | null;
 };
 
 /** A row that could not be read, kept as it was found so that nothing is lost. */
@@ -59,4 +82,7 @@ export type Tables = {
 	photos: PhotoRow;
 	set_aside: SetAsideRow;
 	pairings: PairingRow;
+	revisions: RevisionRow;
+	answers: AnswerRow;
+	shown_photos: ShownPhotoRow;
 };

@@ -1,103 +1,65 @@
 import type { Kysely, Transaction } from 'kysely';
-import type { Palette } from '../wardrobe/words/palette-colour.ts';
-import type { LineUpChoice } from '../wardrobe/words/season.ts';
-import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
+import { binOf, restoreIn } from './bin.ts';
+import { carryOut, changedBy, decideIn, type InTurn, moveIn, once } from './deciding.ts';
+import { editsOf } from './edits.ts';
 import { pairingRecords } from './pairing-records.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import { photoRecords } from './photo-records.ts';
+import { readsOf } from './reads.ts';
 import type { Tables } from './schema.ts';
-import type { Changes, Collection, Store } from './store.ts';
-import { type ThingEdit, type Things, thingsIn } from './things.ts';
+import { type Asked, type Decision, type Outcome, type Store, UNASKED } from './store.ts';
 
-const editsOf = <T extends { readonly id: string }>(
-	kind: string,
-	{ put = [], remove = [] }: Changes<T> = {},
-): ThingEdit[] => [
-	...put.map((item) => ({ kind, id: item.id, body: item })),
-	...remove.map((id) => ({ kind, id, body: null })),
-];
-
-function collection<T extends { readonly id: string }>(things: Things, kind: string): Collection<T> {
-	return {
-		list: () => things.list<T>(kind),
-		count: () => things.count(kind),
-		get: (id) => things.get<T>(kind, id),
-		put: async (item, sentence) => {
-			await things.decide([{ kind, id: item.id, body: item }], sentence);
-		},
-		remove: async (id, sentence) =>
-			(await things.get(kind, id)) !== null && (await things.decide([{ kind, id, body: null }], sentence)) > 0,
-		change: async (what, sentence) => {
-			await things.decide(editsOf(kind, what), sentence);
-		},
-		note: (item) => things.note(kind, item.id, item),
-	};
-}
-
-const wearId = ({ garmentId, on }: Wear) => `${on} ${garmentId}`;
-const wearEdit = (wear: Wear): ThingEdit => ({ kind: 'wear', id: wearId(wear), body: wear });
-const paletteEdit = ({ seasonId, palette }: { seasonId: string; palette: Palette }): ThingEdit => ({
-	kind: 'palette',
-	id: seasonId,
-	body: palette,
-});
-/** The same pair whichever way round it is named. */
-const pairId = (a: string, b: string) => [a, b].sort().join(' ');
-
-/** The store over any SQL database that the query builder speaks to. */
+/**
+ * The store over any SQL database that the query builder speaks to. `takeTurn` is called first in each transaction that decides: where
+ * several programs share a database it waits until the others have decided, so that each decision sees the one before.
+ */
 export function sqlStore(
 	db: Kysely<Tables>,
 	files: PhotoFiles,
 	now: () => Date,
-	takeTurn?: (trx: Transaction<Tables>) => Promise<void>,
+	takeTurn: (trx: Transaction<Tables>) => Promise<void> = async () => {},
 ): Store {
-	const things = thingsIn(db, now, takeTurn);
+	const inTurn: InTurn = (act) =>
+		db.transaction().execute(async (trx) => {
+			await takeTurn(trx);
+			return act(trx);
+		});
+	const move = (which: 'undo' | 'redo', asked: Asked): Promise<Outcome<Decision | null>> =>
+		inTurn((trx) =>
+			once(trx, asked, now(), async () => {
+				const moved = await moveIn(trx, which);
+				return { answer: moved?.decision ?? null, changed: moved?.changed ?? [] };
+			}),
+		);
 	return {
-		seasons: collection(things, 'season'),
-		garments: collection(things, 'garment'),
-		inspirations: collection(things, 'inspiration'),
-		wishes: collection(things, 'wish'),
-		candidates: collection(things, 'candidate'),
-		makers: collection(things, 'maker'),
+		...readsOf(db),
 		pairings: pairingRecords(db),
 		photos: photoRecords(db, files),
-		async decide({ seasons, garments, inspirations, wears = [], palettes = [] }, sentence) {
-			const edits = [
-				...editsOf('season', seasons),
-				...editsOf('garment', garments),
-				...editsOf('inspiration', inspirations),
-				...wears.map(wearEdit),
-				...palettes.map(paletteEdit),
-			];
-			await things.decide(edits, sentence);
+		decide: (asked, plan) =>
+			inTurn((trx) =>
+				once(trx, asked, now(), async () => {
+					const home = readsOf(trx);
+					const { does, sentence, answer } = await plan(home);
+					const changed = await decideIn(trx, editsOf(does), sentence, now().toISOString());
+					return { answer: await answer(home), changed };
+				}),
+			),
+		note: (plan) =>
+			inTurn(async (trx) => changedBy(await carryOut(trx, editsOf(await plan(readsOf(trx))), now().toISOString()))),
+		async decisions(limit) {
+			const rows = await db
+				.selectFrom('decisions')
+				.select(['id', 'at', 'sentence', 'undone'])
+				.orderBy('id', 'desc')
+				.limit(limit)
+				.execute();
+			return rows.map(({ id, at, sentence, undone }) => ({ id, at, sentence, undone: undone === 1 }));
 		},
-		palette: (seasonId) => things.get<Palette>('palette', seasonId),
-		async savePalette(seasonId, palette, sentence) {
-			await things.decide([paletteEdit({ seasonId, palette })], sentence);
-		},
-		lineUp: (seasonId) => things.get<LineUpChoice>('line-up', seasonId),
-		async saveLineUp(choice, sentence) {
-			await things.decide([{ kind: 'line-up', id: choice.seasonId, body: choice }], sentence);
-		},
-		// Ids begin with the day; `!` is the character after the blank that ends it.
-		wears: ({ from, to } = {}) =>
-			things.list<Wear>('wear', { ...(from ? { from } : {}), ...(to ? { before: `${to}!` } : {}) }),
-		async addWears(wears, sentence) {
-			await things.decide(wears.map(wearEdit), sentence);
-		},
-		async removeWear(wear, sentence) {
-			await things.decide([{ kind: 'wear', id: wearId(wear), body: null }], sentence);
-		},
-		pairWords: () => things.list<PairWord>('pair-word'),
-		async savePairWord(a, b, word, sentence) {
-			const body = word === null ? null : { garmentA: a, garmentB: b, word };
-			await things.decide([{ kind: 'pair-word', id: pairId(a, b), body }], sentence);
-		},
-		decisions: (limit) => things.decisions(limit),
-		undo: () => things.undo(),
-		redo: () => things.redo(),
-		bin: () => things.bin(),
-		restoreFromBin: (id) => things.restoreFromBin(id),
+		undo: (asked = UNASKED) => move('undo', asked),
+		redo: (asked = UNASKED) => move('redo', asked),
+		bin: () => binOf(db),
+		restoreFromBin: (id, asked = UNASKED) =>
+			inTurn((trx) => once(trx, asked, now(), () => restoreIn(trx, id, now().toISOString()))),
 		close: () => db.destroy(),
 	};
 }

@@ -6,6 +6,7 @@ import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../wardrobe/words/wish.ts';
 import type { IncomingFile } from './incoming-file.ts';
 import type { PairingRecords } from './pairing-records.ts';
+import type { ShowingKind } from './shown-photos.ts';
 
 /** A photo as kept: the untouched original by content hash, and what was read of it. */
 export type PhotoRecord = {
@@ -43,93 +44,161 @@ export type Decision = {
 	readonly undone: boolean;
 };
 
-/** A table of things with an id, all in one shape. Reads never include what lies in the bin. */
-export type Collection<T extends { readonly id: string }> = {
-	list(): Promise<T[]>;
+/** A thing as it was read, with the revision that changed it last. */
+export type Kept<T> = T & { readonly version: number };
+
+/** What can be asked of the things of one kind. What lies in the bin is never among them. */
+export type Reads<T> = {
+	/** By id, in code point order. */
+	list(): Promise<Kept<T>[]>;
 	/** How many `list` would give, without reading them. */
 	count(): Promise<number>;
-	get(id: string): Promise<T | null>;
-	/** Inserts or replaces; undoable; on disk when it resolves. `sentence` describes the decision in plain words. */
-	put(item: T, sentence: string): Promise<void>;
-	/** Moves it to the bin; false when there is no such id. */
-	remove(id: string, sentence: string): Promise<boolean>;
-	/** Several at once as one decision: all of it or nothing, and one undo takes it back. Ids to remove that name nothing are passed over. */
-	change(what: Changes<T>, sentence: string): Promise<void>;
-	/** Writes what the program found out by itself: nobody's decision, undo passes over it. Nothing where the thing is gone meanwhile. */
-	note(item: T): Promise<void>;
+	get(id: string): Promise<Kept<T> | null>;
 };
 
-/** What to put (inserted or replaced) and the ids to remove. */
-export type Changes<T> = { readonly put?: readonly T[]; readonly remove?: readonly string[] };
-
-/** What one decision does to things of several kinds. */
-export type Decided = {
-	readonly seasons?: Changes<Season>;
-	readonly garments?: Changes<GarmentDetails>;
-	readonly inspirations?: Changes<Inspiration>;
-	readonly wears?: readonly Wear[];
-	readonly palettes?: readonly { readonly seasonId: string; readonly palette: Palette }[];
-};
-
-/**
- * Everything the program remembers. An awaited change is on disk (write-ahead log, synchronous FULL).
- * Implementations: SQLite (default), PostgreSQL.
- */
-export type Store = {
-	readonly seasons: Collection<Season>;
-	readonly garments: Collection<GarmentDetails>;
-	readonly inspirations: Collection<Inspiration>;
-	readonly wishes: Collection<Wish>;
-	readonly candidates: Collection<CandidateDetails>;
-	readonly makers: Collection<Maker>;
+/** Everything that can be asked of a home: outside of any decision, or within one, where nothing can change meanwhile. */
+export type HomeReads = {
+	readonly seasons: Reads<Season>;
+	readonly garments: Reads<GarmentDetails>;
+	readonly inspirations: Reads<Inspiration>;
+	readonly wishes: Reads<Wish>;
+	readonly candidates: Reads<CandidateDetails>;
+	readonly makers: Reads<Maker>;
 	readonly photos: {
+		get(id: string): Promise<PhotoRecord | null>;
 		list(ids?: readonly string[]): Promise<PhotoRecord[]>;
 		/** How many photos there are in each status, without reading what was read of them. */
 		counts(): Promise<Record<PhotoRecord['status'], number>>;
 		/** Ids of the photos that wait to be read, in the order in which they came. */
 		waiting(): Promise<string[]>;
-		get(id: string): Promise<PhotoRecord | null>;
-		/** Writes, syncs and renames the file, then its row. Known content returns the known record. */
-		add(
-			bytes: Uint8Array,
-			about: { readonly originalName: string; readonly mediaType: string; readonly addedAt: string },
-		): Promise<PhotoRecord>;
-		/** The same for a file that came in; it is moved to its place. */
-		addFile(
-			file: IncomingFile,
-			about: { readonly originalName: string; readonly mediaType: string; readonly addedAt: string },
-		): Promise<PhotoRecord>;
-		saveReading(id: string, reading: Reading, derived: Partial<Record<DerivedName, Uint8Array>>): Promise<void>;
-		saveFailure(id: string, failure: { readonly reason: string; readonly message: string }): Promise<void>;
-		/** Replaces the correction (and mask file), raises the version, sets status to waiting. */
-		saveCorrection(id: string, correction: Correction, mask: Uint8Array | null): Promise<PhotoRecord>;
-		original(id: string): Promise<Uint8Array>;
-		/** Absolute path of the original for a worker to read, or null where the store has no local files. */
-		originalPath(id: string): Promise<string | null>;
-		derived(id: string, name: DerivedName): Promise<Uint8Array | null>;
+		/** Name of the mask that the photo's correction has, or null. */
+		maskOf(id: string): Promise<string | null>;
+		/** Photos read that may share a light: of one named group, or taken in one go with this time. Reads no others. */
+		near(photo: { readonly takenAt: string | null; readonly lightGroup: string | null }): Promise<PhotoRecord[]>;
 	};
-	/** Devices of the local network that may come in. */
-	readonly pairings: PairingRecords;
+	/** Ids of the things of a kind that show the photo. */
+	showing(kind: ShowingKind, photoId: string): Promise<string[]>;
 	/** The season's palette as last derived or edited; null before the first. */
 	palette(seasonId: string): Promise<Palette | null>;
-	savePalette(seasonId: string, palette: Palette, sentence: string): Promise<void>;
 	lineUp(seasonId: string): Promise<LineUpChoice | null>;
-	saveLineUp(choice: LineUpChoice, sentence: string): Promise<void>;
 	wears(range?: { readonly from?: string; readonly to?: string }): Promise<Wear[]>;
-	addWears(wears: readonly Wear[], sentence: string): Promise<void>;
-	removeWear(wear: Wear, sentence: string): Promise<void>;
 	pairWords(): Promise<PairWord[]>;
+	/** Names of the fields that were changed since this version of a thing; empty where it is the newest. */
+	changesSince(kind: VersionedKind, id: string, version: number): Promise<string[]>;
+};
+
+/** Kinds of things that carry a version. */
+export type VersionedKind =
+	| 'season'
+	| 'garment'
+	| 'inspiration'
+	| 'wish'
+	| 'candidate'
+	| 'maker'
+	| 'palette'
+	| 'line-up';
+
+/** What to put (inserted or replaced) and the ids to take away; ids that name nothing are passed over. */
+export type Changes<T> = { readonly put?: readonly T[]; readonly remove?: readonly string[] };
+
+/** A photo whose bytes are kept already, and that a decision brings in. */
+export type NewPhoto = Pick<PhotoRecord, 'id' | 'originalName' | 'mediaType' | 'sizeBytes' | 'addedAt'>;
+
+/** What one decision does. */
+export type Decided = {
+	readonly seasons?: Changes<Season>;
+	readonly garments?: Changes<GarmentDetails>;
+	readonly inspirations?: Changes<Inspiration>;
+	readonly wishes?: Changes<Wish>;
+	readonly candidates?: Changes<CandidateDetails>;
+	readonly makers?: Changes<Maker>;
+	readonly wears?: { readonly put?: readonly Wear[]; readonly remove?: readonly Wear[] };
+	readonly palettes?: readonly { readonly seasonId: string; readonly palette: Palette }[];
+	readonly lineUps?: readonly LineUpChoice[];
 	/** `word: null` takes it back. */
-	savePairWord(a: string, b: string, word: PairWord['word'] | null, sentence: string): Promise<void>;
+	readonly pairWords?: readonly { readonly a: string; readonly b: string; readonly word: PairWord['word'] | null }[];
+	/** Photos that come in; undoing leaves them. */
+	readonly photos?: readonly NewPhoto[];
+	/** New corrections of photos, each with the name of its kept mask; the photo's version rises and it waits to be read. */
+	readonly corrections?: readonly {
+		readonly photoId: string;
+		readonly correction: Correction;
+		readonly mask: string | null;
+	}[];
+};
+
+/** A decision about to be made, from what was read: what it does, in plain words, and what to answer once it is done. */
+export type Plan<T> = {
+	readonly does: Decided;
+	readonly sentence: string;
+	readonly answer: (after: HomeReads) => Promise<T>;
+};
+
+/** Who asks: a request with a key that comes once more is answered as before and does nothing. */
+export type Asked = {
+	/** null = it may be carried out again. */
+	readonly key: string | null;
+	/** What is asked, in short; the same key with anything else is refused. */
+	readonly request: string;
+};
+
+/** A thing that was changed; `seasonId` where it belongs to one. Of a correction, `id` is the photo's. */
+export type ChangedThing = { readonly kind: string; readonly id: string; readonly seasonId?: string };
+
+/** What came of a request to decide. */
+export type Outcome<T> = {
+	readonly answer: T;
+	readonly changed: readonly ChangedThing[];
+	/** It was answered before, and nothing was done now. */
+	readonly repeated: boolean;
+};
+
+/** Nobody's request: carried out each time. */
+export const UNASKED: Asked = { key: null, request: '' };
+
+/**
+ * Everything the program remembers. An awaited change is on disk (write-ahead log, synchronous FULL).
+ * Implementations: SQLite (default), PostgreSQL.
+ */
+export type Store = Omit<HomeReads, 'photos'> & {
+	readonly photos: PhotoStore;
+	/** Devices of the local network that may come in. */
+	readonly pairings: PairingRecords;
+	/**
+	 * One decision: what it depends on is read and what it changes is written in one transaction, all of it or nothing, and one undo takes it
+	 * back. `plan` must wait for nothing but these reads. Throws `KeyReusedError`.
+	 */
+	decide<T>(asked: Asked, plan: (home: HomeReads) => Promise<Plan<T>>): Promise<Outcome<T>>;
+	/** The same for what the program finds out by itself: nobody's decision, so that undo passes over it. */
+	note(plan: (home: HomeReads) => Promise<Decided>): Promise<readonly ChangedThing[]>;
 	decisions(limit: number): Promise<Decision[]>;
 	/** Undoes the newest not yet undone decision; null when there is none. */
-	undo(): Promise<Decision | null>;
+	undo(asked?: Asked): Promise<Outcome<Decision | null>>;
 	/** Takes back the last undo. */
-	redo(): Promise<Decision | null>;
-	/** A decision about things of several kinds: all of it or nothing, and one undo takes it back. */
-	decide(what: Decided, sentence: string): Promise<void>;
+	redo(asked?: Asked): Promise<Outcome<Decision | null>>;
 	bin(): Promise<BinEntry[]>;
 	/** False where nothing of this id lies there. A season brings the garments along that went to the bin with it. */
-	restoreFromBin(id: string): Promise<boolean>;
+	restoreFromBin(id: string, asked?: Asked): Promise<Outcome<boolean>>;
 	close(): Promise<void>;
+};
+
+/** Photos: their rows, and the files beside them. A file is always on disk before the row that names it. */
+export type PhotoStore = HomeReads['photos'] & {
+	/** Writes and syncs the original; returns its id. Known content is not written again. The photo comes in with a decision. */
+	keepOriginal(bytes: Uint8Array): Promise<string>;
+	/** The same for a file that came in; it is moved to its place. */
+	keepFile(file: IncomingFile): Promise<string>;
+	/** Writes and syncs a mask drawn by hand; returns its name for a correction. */
+	keepMask(id: string, mask: Uint8Array): Promise<string>;
+	/** `keepOriginal` and the row at once, for what no decision is about. */
+	add(
+		bytes: Uint8Array,
+		about: { readonly originalName: string; readonly mediaType: string; readonly addedAt: string },
+	): Promise<PhotoRecord>;
+	saveReading(id: string, reading: Reading, derived: Partial<Record<DerivedName, Uint8Array>>): Promise<void>;
+	saveFailure(id: string, failure: { readonly reason: string; readonly message: string }): Promise<void>;
+	original(id: string): Promise<Uint8Array>;
+	/** Absolute path of the original for a worker to read, or null where the store has no local files. */
+	originalPath(id: string): Promise<string | null>;
+	derived(id: string, name: DerivedName): Promise<Uint8Array | null>;
 };

@@ -7,6 +7,8 @@ describe.skipIf(!hasBrowser())('what is done to several garments, or to a photo 
 	let seasonId: string;
 	let opened: OpenedPage;
 	const garments = () => site.services.store.garments.list();
+	/** Taking back makes things what they were, as a newer version of them. */
+	const withoutVersions = (things: readonly { version: number }[]) => things.map(({ version: _, ...thing }) => thing);
 	const go = async (page: Page, place: string) => {
 		await page.goto(`${site.address}/season/${seasonId}/${place}`);
 		await page.locator('.foot').waitFor();
@@ -40,7 +42,7 @@ describe.skipIf(!hasBrowser())('what is done to several garments, or to a photo 
 			.getByText(/^Taken back: Put .*Moss.* in the bin\.$/)
 			.waitFor();
 		expect(requests).toEqual(['DELETE /api/garments', 'POST /api/undo']);
-		expect(await garments()).toEqual(before);
+		expect(withoutVersions(await garments())).toEqual(withoutVersions(before));
 		expect(await undo.evaluate((button) => button === document.activeElement)).toBe(true);
 	});
 

@@ -4,6 +4,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { DATABASE_FILE, DamagedHomeError, openHome } from '../../src/store/open-home.ts';
 import type { Store } from '../../src/store/store.ts';
 import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
+import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { atLeast, type Figures, noneOf } from './figure.ts';
@@ -20,7 +21,8 @@ const DAMAGES = ['zeros', 'noise', 'another page'] as const;
 async function lifeIn(homePath: string): Promise<void> {
 	const home = await open(homePath);
 	for (let i = 0; i < 120; i++)
-		await home.store.garments.put(
+		await putGarments(
+			home.store,
 			garmentDetails({ id: `g${i}`, name: `Piece ${i}`, notes: 'n'.repeat(i * 20) }),
 			`Added ${i}`,
 		);

@@ -1,7 +1,10 @@
 import { createHash } from 'node:crypto';
 import type { Store } from '../../src/store/store.ts';
 import type { GarmentDetails } from '../../src/wardrobe/words/garment.ts';
+import type { Palette } from '../../src/wardrobe/words/palette-colour.ts';
 import type { Wear } from '../../src/wardrobe/words/wear.ts';
+import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
+import { corrected, decided, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 
 /** One call to the store, each of them acknowledged or not at all. */
@@ -38,22 +41,47 @@ export function stepsOfRound(round: number): Step[] {
 	];
 }
 
+/** A palette of one colour, known again by its label. */
+const paletteNamed = (label: string): Palette => ({
+	colours: [
+		{
+			id: 'c1',
+			lab: OAT,
+			spread: 2,
+			weight: 1,
+			role: 'base',
+			name: 'oat',
+			label,
+			photos: 1,
+			firmness: 1,
+			locked: false,
+			origin: 'by-hand',
+		},
+	],
+});
+
 /** Carries out one step. */
 export async function carryOut(store: Store, step: Step): Promise<void> {
 	const at = '2026-03-01T08:00:00.000Z';
 	if (step.do === 'add photo')
 		await store.photos.add(bytesOf(step.text), { originalName: step.text, mediaType: 'image/jpeg', addedAt: at });
 	else if (step.do === 'save reading')
-		await store.photos.saveReading(idOf(step.text), { scene: true, of: step.text } as never, {
+		await store.photos.saveReading(idOf(step.text), aReading([aSwatch(OAT)]), {
 			thumb: bytesOf(`thumbnail of ${step.text}`),
 			display: bytesOf(`large copy of ${step.text}`),
 		});
 	else if (step.do === 'correct')
-		await store.photos.saveCorrection(idOf(step.text), { mask: true }, maskOf(step.text, step.version));
-	else if (step.do === 'put') await store.garments.change({ put: step.garments, remove: step.remove }, 'Decided');
-	else if (step.do === 'wear') await store.addWears(step.wears, 'Worn');
-	else if (step.do === 'palette') await store.savePalette('s1', step.palette as never, 'Derived the palette');
-	else await store.undo();
+		await corrected(store, idOf(step.text), { mask: true }, maskOf(step.text, step.version));
+	else if (step.do === 'put')
+		await decided(store, { garments: { put: step.garments, remove: step.remove } }, 'Decided');
+	else if (step.do === 'wear') await decided(store, { wears: { put: step.wears } }, 'Worn');
+	else if (step.do === 'palette')
+		await decided(
+			store,
+			{ palettes: [{ seasonId: 's1', palette: paletteNamed(step.palette) }] },
+			'Derived the palette',
+		);
+	else await undone(store);
 }
 
 /** What can be decided and taken back. */
@@ -95,12 +123,13 @@ export function after({ history, photos }: Expected, step: Step): Expected {
 		return { history: [...history, decidedAfter(history.at(-1) ?? NOTHING, step)], photos };
 	const id = idOf(step.text);
 	const before = photos[id] ?? { version: 1, read: false, mask: null };
+	const decided = step.do === 'correct' ? [...history, history.at(-1) ?? NOTHING] : history;
 	const states: Record<typeof step.do, PhotoState> = {
 		'add photo': before,
 		'save reading': { ...before, read: true },
 		correct: { ...before, version: step.version, mask: hex(maskOf(step.text, step.version)) },
 	};
-	return { history, photos: { ...photos, [id]: states[step.do] } };
+	return { history: decided, photos: { ...photos, [id]: states[step.do] } };
 }
 
 /** What a store holds, in the form of `Expected`, with only the newest state of decisions; originals are checked against their names. */
@@ -112,10 +141,10 @@ export async function heldBy(store: Store) {
 		photos[id] = { version, read: reading !== null, mask: mask && hex(mask) };
 	}
 	const newest: Decided = {
-		garments: Object.fromEntries((await store.garments.list()).map((one) => [one.id, one])),
+		garments: Object.fromEntries((await store.garments.list()).map(({ version: _, ...one }) => [one.id, one])),
 		binned: (await store.bin()).map(({ id }) => id).sort(),
 		wears: inOrder(await store.wears()),
-		palette: (await store.palette('s1')) as unknown as string | null,
+		palette: (await store.palette('s1'))?.colours[0]?.label ?? null,
 	};
 	return { decisions: (await store.decisions(100_000)).filter(({ undone }) => !undone).length, newest, photos };
 }

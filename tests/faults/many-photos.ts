@@ -5,6 +5,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { writeBackup } from '../../src/store/backup.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { restoreBackup } from '../../src/store/restore.ts';
+import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
@@ -35,7 +36,7 @@ export async function manyPhotos(photos: number): Promise<Figures> {
 				thumb: bytes.subarray(0, 200),
 				display: bytes.subarray(0, 400),
 			});
-			await home.store.garments.put(garmentDetails({ id: `g${index}`, photoIds: [id] }), `Added ${index}`);
+			await putGarments(home.store, garmentDetails({ id: `g${index}`, photoIds: [id] }), `Added ${index}`);
 		}
 	}
 	const archive = join(temporaryFolder(), 'home.tar');

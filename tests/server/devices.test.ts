@@ -71,8 +71,8 @@ describe('the devices that may come in', () => {
 		await test.app.ready();
 		await test.send('DELETE', '/api/devices');
 		// The line ends by itself; a device that still listens would keep this test waiting for ever.
-		test.services.events.send({ event: 'changed', data: { what: 'garments' } });
-		expect((await listening).payload).not.toContain('garments');
+		test.services.events.send({ event: 'changed', data: { things: [{ kind: 'garment', id: 'g1' }] } });
+		expect((await listening).payload).not.toContain('garment');
 	});
 
 	it('are none where the program is not shared', async () => {

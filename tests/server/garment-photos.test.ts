@@ -40,7 +40,7 @@ describe('a photo that shows two garments', () => {
 	beforeEach(async () => {
 		const { body } = await test.upload({ purpose: 'garment' }, [{ name: 'two.png', bytes: await twoPieces() }]);
 		({ thingId: id, photoId } = body.items[0]);
-		await test.send('PUT', `/api/garments/${id}`, { price: 40, notes: 'from my sister', place: 'stored' });
+		await test.send('PATCH', `/api/garments/${id}`, { price: 40, notes: 'from my sister', place: 'stored' });
 	});
 
 	it('becomes two garments, each with its own colour; the first keeps what was told of it', async () => {
@@ -60,7 +60,7 @@ describe('a photo that shows two garments', () => {
 	it('is one garment again by undo, with its photo', async () => {
 		const before = await one(id);
 		const count = (await garments()).length;
-		await test.send('PUT', `/api/garments/${id}`, { kind: 'skirt' });
+		await test.send('PATCH', `/api/garments/${id}`, { kind: 'skirt' });
 		await test.send('POST', `/api/garments/${id}/split`, { photoId, boxes: [LEFT, RIGHT] });
 		expect(await garments()).toHaveLength(count + 1);
 		// The kind suggested for the second once it is read is nobody's decision.
@@ -132,7 +132,7 @@ describe('a photo named by a camera', () => {
 describe('two entries of one garment', () => {
 	const make = async (told: object) => {
 		const { body } = await test.send('POST', '/api/garments', { name: 'Front' });
-		return (await test.send('PUT', `/api/garments/${body.id}`, told)).body as Garment;
+		return (await test.send('PATCH', `/api/garments/${body.id}`, told)).body as Garment;
 	};
 
 	it('become one that keeps what either says, wears too, and part again by undo', async () => {
@@ -176,7 +176,7 @@ describe('two entries of one garment', () => {
 		]);
 		const [front, back] = body.items as [{ thingId: string; photoId: string }, { thingId: string; photoId: string }];
 		await test.send('POST', '/api/garments/merge', { ids: [front.thingId, back.thingId] });
-		await test.send('PUT', `/api/garments/${front.thingId}`, { kind: 'skirt', yearParts: ['summer'] });
+		await test.send('PATCH', `/api/garments/${front.thingId}`, { kind: 'skirt', yearParts: ['summer'] });
 		const count = (await garments()).length;
 		const parted = await test.send('POST', `/api/garments/${front.thingId}/part`, { photoId: back.photoId });
 		expect(parted.body.garments[1]).toMatchObject({ photoIds: [back.photoId], yearParts: ['summer'] });

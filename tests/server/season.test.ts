@@ -71,7 +71,7 @@ describe('a season over HTTP', () => {
 			shoes: 'shoes',
 			accessory: 'scarf',
 		} as const;
-		await test.send('PUT', `/api/candidates/${thingId}`, {
+		await test.send('PATCH', `/api/candidates/${thingId}`, {
 			kind: kinds[wish.body.slot as keyof typeof kinds],
 			price: 20,
 		});
@@ -105,7 +105,7 @@ describe('a season over HTTP', () => {
 
 	it('takes a decision back and does it again', async () => {
 		const [garment] = (await test.get('/api/garments')).body;
-		await test.send('PUT', `/api/garments/${garment.id}`, { place: 'stored' });
+		await test.send('PATCH', `/api/garments/${garment.id}`, { place: 'stored' });
 		expect((await test.send('POST', '/api/undo')).body.sentence).toContain(garment.name);
 		expect((await test.get(`/api/garments/${garment.id}`)).body.place).toBe('rail');
 		await test.send('POST', '/api/redo');
@@ -114,7 +114,7 @@ describe('a season over HTTP', () => {
 
 	it('takes the user’s word for a kind, and says where a kind came from', async () => {
 		const [garment] = (await test.get('/api/garments')).body;
-		expect((await test.send('PUT', `/api/garments/${garment.id}`, { kind: 'coat' })).body).toMatchObject({
+		expect((await test.send('PATCH', `/api/garments/${garment.id}`, { kind: 'coat' })).body).toMatchObject({
 			kind: 'coat',
 			kindFrom: 'user',
 		});
@@ -161,8 +161,8 @@ describe('wrong requests', () => {
 		['POST', '/api/seasons', { name: 'x', startsOn: '2026-05-01', endsOn: '2026-03-01' }, 400],
 		['POST', '/api/seasons', { name: 'x', startsOn: 'soon', endsOn: 'later' }, 400],
 		['POST', '/api/seasons', { name: 'x', startsOn: '2026-03-01', endsOn: '2026-05-01', colour: 'red' }, 400],
-		['PUT', '/api/garments/nobody', { name: 'x' }, 404],
-		['PUT', '/api/garments/nobody', { place: 'attic' }, 400],
+		['PATCH', '/api/garments/nobody', { name: 'x' }, 404],
+		['PATCH', '/api/garments/nobody', { place: 'attic' }, 400],
 		['POST', '/api/wears', { wears: [{ garmentId: 'nobody', on: '2026-01-01' }] }, 404],
 		['PUT', '/api/pair-words', { a: 'x', b: 'x', word: 'approved' }, 400],
 		['POST', '/api/nothing', {}, 404],

@@ -1,6 +1,7 @@
 import { SqliteDriver } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { aReading, aSwatch, INK, OAT, RUST, TEAL } from '../support/build-wardrobe.ts';
+import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { cutOut } from '../support/pictures.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
@@ -40,7 +41,7 @@ async function addGarments(count: number): Promise<void> {
 		const colours = [OAT, INK, RUST, TEAL];
 		const swatches = [aSwatch(colours[added % 4]!, 0.8, 'top'), aSwatch(colours[(added + 1) % 4]!, 0.2, 'top')];
 		await store.photos.saveReading(id, aReading(swatches), {});
-		await store.garments.put(garmentDetails({ id: `g${added}`, name: `Shirt ${added}`, photoIds: [id] }), 'added');
+		await putGarments(store, garmentDetails({ id: `g${added}`, name: `Shirt ${added}`, photoIds: [id] }), 'added');
 	}
 }
 

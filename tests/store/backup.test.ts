@@ -8,6 +8,7 @@ import { BadArchiveError } from '../../src/store/archive.ts';
 import { writeBackup } from '../../src/store/backup.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { checkBackup, restoreBackup } from '../../src/store/restore.ts';
+import { corrected, putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
@@ -21,10 +22,10 @@ const photo = (text: string) => new TextEncoder().encode(text);
 async function lived() {
 	const path = temporaryFolder();
 	const home = await open(path);
-	await home.store.garments.put(garmentDetails({ id: 'g1', name: 'Oilskin 🧥' }), 'Added');
-	await home.store.garments.put(garmentDetails({ id: 'g1', name: 'Oilskin' }), 'Named it anew');
+	await putGarments(home.store, garmentDetails({ id: 'g1', name: 'Oilskin 🧥' }), 'Added');
+	await putGarments(home.store, garmentDetails({ id: 'g1', name: 'Oilskin' }), 'Named it anew');
 	const { id } = await home.store.photos.add(photo('one'), about);
-	await home.store.photos.saveCorrection(id, { mask: true }, photo('its mask'));
+	await corrected(home.store, id, { mask: true }, photo('its mask'));
 	await home.store.photos.saveReading(id, { scene: true } as never, {
 		thumb: photo('its thumbnail'),
 		display: photo('its large copy'),
@@ -70,7 +71,8 @@ describe('a backup', () => {
 		expect(restored.findings).toEqual([]);
 		expect(rowsOf(restored)).toEqual(rowsOf(home));
 		expect(await photoFilesOf(target)).toEqual(await photoFilesOf(path));
-		expect((await restored.store.undo())?.sentence).toBe('Named it anew');
+		expect((await undone(restored.store))?.sentence).toBe('Corrected a photo');
+		expect((await undone(restored.store))?.sentence).toBe('Named it anew');
 		await restored.close();
 		await home.close();
 	});
@@ -82,7 +84,7 @@ describe('a backup', () => {
 		const writing = Promise.all([writeBackup(path, stream), pipeline(stream, createWriteStream(archive))]);
 		for (let index = 0; index < 30; index++) {
 			await home.store.photos.add(photo(`later ${index}`), about);
-			await home.store.garments.put(garmentDetails({ id: `later-${index}` }), 'Added later');
+			await putGarments(home.store, garmentDetails({ id: `later-${index}` }), 'Added later');
 		}
 		await writing;
 		const target = join(temporaryFolder(), 'restored');

@@ -7,6 +7,7 @@ import { HomeInUseError } from '../../src/store/home-lock.ts';
 import { NewerHomeError } from '../../src/store/migrations/all.ts';
 import { DamagedHomeError, openHome } from '../../src/store/open-home.ts';
 import { defaultHomePath } from '../../src/store/paths.ts';
+import { corrected, putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 
@@ -67,7 +68,7 @@ describe('a home', () => {
 	it('is one database file again once closed, with nothing left to merge', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);
-		await home.store.garments.put(garmentDetails({ id: 'g1' }), 'Added');
+		await putGarments(home.store, garmentDetails({ id: 'g1' }), 'Added');
 		await home.store.garments.list();
 		await home.close();
 		expect(readdirSync(path).filter((name) => name.startsWith('dyelot'))).toEqual(['dyelot.sqlite']);
@@ -155,12 +156,13 @@ describe('start-up', () => {
 		const path = temporaryFolder();
 		const home = await open(path);
 		const { id } = await home.store.photos.add(bytes, about);
-		await home.store.photos.saveCorrection(id, { mask: true }, bytes);
+		await corrected(home.store, id, { mask: true }, bytes);
 		await home.store.photos.saveReading(id, { scene: true } as never, { thumb: bytes, display: bytes });
 		const other = await home.store.photos.add(bytes.slice(1), about);
 		await home.store.photos.saveReading(other.id, { scene: true } as never, { thumb: bytes, display: bytes });
 		await home.close();
-		rmSync(join(path, 'derived', id.slice(0, 2), `${id}.mask-2.png`));
+		const derived = join(path, 'derived', id.slice(0, 2));
+		rmSync(join(derived, readdirSync(derived).find((name) => name.startsWith(`${id}.mask-`))!));
 		rmSync(join(path, 'derived', other.id.slice(0, 2), `${other.id}.thumb.webp`));
 		const again = await open(path);
 		expect(again.findings).toHaveLength(2);
@@ -172,8 +174,8 @@ describe('start-up', () => {
 	it('sets rows aside that cannot be read, and shows all others', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);
-		await home.store.garments.put(garmentDetails({ id: 'g1' }), 'Added');
-		await home.store.garments.put(garmentDetails({ id: 'g2' }), 'Added');
+		await putGarments(home.store, garmentDetails({ id: 'g1' }), 'Added');
+		await putGarments(home.store, garmentDetails({ id: 'g2' }), 'Added');
 		const { id } = await home.store.photos.add(bytes, about);
 		home.database.connection.exec(`
 			UPDATE things SET body = '{"name":"cut o' WHERE id = 'g1';
@@ -184,7 +186,7 @@ describe('start-up', () => {
 		expect(again.findings).toHaveLength(3);
 		expect((await again.store.garments.list()).map((garment) => garment.id)).toEqual(['g2']);
 		expect(await again.store.photos.get(id)).toMatchObject({ status: 'waiting', reading: null });
-		expect((await again.store.undo())?.sentence).toBe('Added');
+		expect((await undone(again.store))?.sentence).toBe('Added');
 		await again.close();
 		const connection = new DatabaseSync(join(path, 'dyelot.sqlite'));
 		expect(

@@ -9,6 +9,7 @@ import { objectPhotoFiles } from '../../src/store/object-photo-files.ts';
 import type { PhotoFiles } from '../../src/store/photo-files.ts';
 import { NotYourHomeError, openHostedHomes, schemaOf } from '../../src/store/postgres/hosted-homes.ts';
 import { openPhotoQueue, type PhotoQueue, type PhotoTask } from '../../src/store/postgres/photo-queue.ts';
+import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { startObjectStore } from '../support/object-store.ts';
 import { startPostgres } from '../support/postgres.ts';
@@ -65,7 +66,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			const all = await homes();
 			const [mine, other] = [await newHome('bo'), await newHome('cleo')];
 			const store = await all.open('bo', mine);
-			await store.garments.put(garmentDetails({ id: 'g1' }), 'Added');
+			await putGarments(store, garmentDetails({ id: 'g1' }), 'Added');
 			const photo = await store.photos.add(new Uint8Array([1, 2, 3]), {
 				originalName: 'a.jpg',
 				mediaType: 'image/jpeg',
@@ -85,7 +86,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 		it('kept by one person for several people are apart as well', async () => {
 			const all = await homes();
 			const [one, two] = [await newHome('dora'), await newHome('dora')];
-			await (await all.open('dora', one)).garments.put(garmentDetails({ id: 'g1' }), 'Added');
+			await putGarments(await all.open('dora', one), garmentDetails({ id: 'g1' }), 'Added');
 			expect(await (await all.open('dora', two)).garments.list()).toEqual([]);
 			expect(await all.homesOf('dora')).toHaveLength(2);
 		});
@@ -94,7 +95,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			const all = await homes();
 			const id = 'x"; drop schema public cascade; --';
 			await all.createHome('eve', { id, name: 'x', createdAt: SUITE_TIME });
-			await (await all.open('eve', id)).garments.put(garmentDetails({ id: 'g1' }), 'Added');
+			await putGarments(await all.open('eve', id), garmentDetails({ id: 'g1' }), 'Added');
 			expect(await (await all.open('eve', id)).garments.list()).toHaveLength(1);
 			expect(schemaOf(id)).toMatch(/^home_[0-9a-f]{40}$/);
 		});
@@ -105,7 +106,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			const stores = await Promise.all([one.open('finn', id), two.open('finn', id)]);
 			await Promise.all(
 				Array.from({ length: 20 }, (_, index) =>
-					stores[index % 2]!.garments.put(garmentDetails({ id: 'g1', notes: String(index) }), `Changed ${index}`),
+					putGarments(stores[index % 2]!, garmentDetails({ id: 'g1', notes: String(index) }), `Changed ${index}`),
 				),
 			);
 			expect(await stores[0]!.decisions(100)).toHaveLength(20);

@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import type { FastifyInstance, onRouteHookHandler } from 'fastify';
+import { openServices } from '../../src/app/open-services.ts';
 import type { Services } from '../../src/app/services.ts';
 import { buildApp } from '../../src/server/app.ts';
-import { openServices } from '../../src/server/serve.ts';
 import { temporaryFolder } from './temporary-home.ts';
 
 /** What a test knows of an answer: its status, and a body that it looks into as it pleases. */

@@ -1,4 +1,7 @@
+import type { Asked, HomeReads } from '../../store/store.ts';
+import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
+import { decide } from '../decide.ts';
 import { loadNamedDetails } from '../load-garments.ts';
 import type { Services } from '../services.ts';
 import { type GarmentImport, garmentsFromTable } from './garments-from-table.ts';
@@ -34,23 +37,39 @@ function answerOf({ form, added, likeOthers, changed, unchanged, problems }: Gar
 	};
 }
 
+/** What is written for the found changes: on what each garment is now, since it may have been changed while the table was read. */
+async function garmentsToPut(
+	home: HomeReads,
+	{ added, changed }: GarmentImport,
+	{ newId, at }: { readonly newId: () => string; readonly at: string },
+): Promise<GarmentDetails[]> {
+	const put: GarmentDetails[] = [];
+	for (const told of added) {
+		const isTaken = told.id !== undefined && (await home.garments.get(told.id)) !== null;
+		const id = told.id === undefined || isTaken ? newId() : told.id;
+		put.push(newGarment(id, told.name, at, { ...told, id }));
+	}
+	for (const { garment, changes } of changed) {
+		const now = await home.garments.get(garment.id);
+		if (now) put.push({ ...now, ...changes, changedAt: at });
+	}
+	return put;
+}
+
 /** Takes a table of garments in as one decision; a preview only says what that would do. */
 export async function importGarments(
 	services: Pick<Services, 'store' | 'events' | 'newId' | 'now'>,
+	asked: Asked,
 	bytes: Uint8Array,
 	{ preview }: { readonly preview: boolean },
 ): Promise<GarmentImportAnswer> {
-	const { store, events, newId, now } = services;
-	const found = await garmentsFromTable(bytes, await loadNamedDetails(store));
+	const found = await garmentsFromTable(bytes, await loadNamedDetails(services.store));
 	const { added, changed } = found;
-	if (!preview && added.length + changed.length > 0) {
-		const at = now().toISOString();
-		const put = [
-			...added.map((told) => newGarment(told.id ?? newId(), told.name, at, told)),
-			...changed.map(({ garment, changes }) => ({ ...garment, ...changes, changedAt: at })),
-		];
-		await store.garments.change({ put }, `Took in a table: ${added.length} garments added, ${changed.length} changed`);
-		events.send({ event: 'changed', data: { what: 'garments' } });
-	}
-	return answerOf(found);
+	if (preview || added.length + changed.length === 0) return answerOf(found);
+	const told = { newId: services.newId, at: services.now().toISOString() };
+	return decide(services, asked, async (home) => ({
+		does: { garments: { put: await garmentsToPut(home, found, told) } },
+		sentence: `Took in a table: ${added.length} garments added, ${changed.length} changed`,
+		answer: async () => answerOf(found),
+	}));
 }

@@ -1,3 +1,5 @@
+import type { Asked } from '../../store/store.ts';
+import { decide } from '../decide.ts';
 import { type Services, todayOf } from '../services.ts';
 import type { Problem, TableForm } from './read-table.ts';
 import { wearsFromTable } from './wears-from-table.ts';
@@ -15,15 +17,18 @@ export type WearImportAnswer = TableForm & {
 /** Takes a table of wears in as one decision; a preview only says what that would do. */
 export async function importWears(
 	services: Pick<Services, 'store' | 'events' | 'now'>,
+	asked: Asked,
 	bytes: Uint8Array,
 	{ preview }: { readonly preview: boolean },
 ): Promise<WearImportAnswer> {
-	const { store, events } = services;
+	const { store } = services;
 	const [garments, noted] = await Promise.all([store.garments.list(), store.wears()]);
 	const { form, wears, known, problems } = await wearsFromTable(bytes, garments, noted, todayOf(services));
-	if (!preview && wears.length > 0) {
-		await store.addWears(wears, `Took in a table: ${wears.length} wears`);
-		events.send({ event: 'changed', data: { what: 'wears' } });
-	}
-	return { ...form, added: wears.length, known, problems: problems.first, problemCount: problems.count };
+	const answer = { ...form, added: wears.length, known, problems: problems.first, problemCount: problems.count };
+	if (preview || wears.length === 0) return answer;
+	return decide(services, asked, async () => ({
+		does: { wears: { put: wears } },
+		sentence: `Took in a table: ${wears.length} wears`,
+		answer: async () => answer,
+	}));
 }

@@ -4,7 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { loadDemo } from '../../app/load-demo.ts';
 import { loadSeasonInput } from '../../app/load-season.ts';
-import { openServices } from '../../server/serve.ts';
+import { openServices } from '../../app/open-services.ts';
+import { UNASKED } from '../../store/store.ts';
 import { seasonReport } from '../../wardrobe/season/report.ts';
 import { parsedWords } from '../parsed-words.ts';
 import { textOfReport } from '../report-text.ts';
@@ -17,7 +18,7 @@ export async function demoCommand(words: readonly string[]): Promise<number> {
 		const services = await openServices({ homePath, share: false, log: console.error });
 		try {
 			if (!values.json) console.error('Reading the demo pictures ...');
-			const season = await loadDemo(services);
+			const season = await loadDemo(services, UNASKED);
 			const report = seasonReport(await loadSeasonInput(services, season));
 			console.log(values.json ? JSON.stringify(report) : textOfReport(report));
 			return 0;

@@ -12,7 +12,7 @@ import { rememberDevice } from '../who-may-come-in.ts';
 export function deviceRoutes(app: FastifyInstance, { sharing, events }: Services): void {
 	app.get('/api/devices', async (request) => doorOf(sharing, request.socket.localPort));
 	if (!sharing) return;
-	const changed = () => events.send({ event: 'changed', data: { what: 'devices' } });
+	const changed = () => events.send({ event: 'changed', data: { things: [{ kind: 'device', id: '' }] } });
 	app.post<{ Body: { code: string } }>(
 		'/api/pair',
 		{

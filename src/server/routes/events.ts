@@ -20,6 +20,6 @@ export function eventRoutes(app: FastifyInstance, services: Services): void {
 			});
 		});
 		reply.sse.onClose(stop);
-		await reply.sse.send({ event: 'changed', data: { what: 'hello' } });
+		await reply.sse.send({ event: 'hello', data: {} });
 	});
 }

@@ -1,32 +1,25 @@
 import type { FastifyInstance } from 'fastify';
 import { Type } from 'typebox';
-import { knownIn } from '../../app/found-or-refused.ts';
+import { inspirationsOf } from '../../app/board.ts';
+import { binInspiration } from '../../app/decisions/bin-inspiration.ts';
+import { changeInspiration } from '../../app/decisions/change-inspiration.ts';
 import type { Services } from '../../app/services.ts';
-import { type ById, byId, exact, shortText } from '../schemas/basics.ts';
+import { askedBy } from '../asked.ts';
+import { type ById, byId, exact, type Seen, seen, shortText, version } from '../schemas/basics.ts';
 
-const changes = Type.Partial(exact({ title: shortText, group: shortText }), { additionalProperties: false });
+const changes = Type.Partial(exact({ title: shortText, group: shortText, version }), { additionalProperties: false });
 
 /** The pictures of a season's board. */
-export function inspirationRoutes(app: FastifyInstance, { store, events }: Services): void {
-	const known = knownIn(store.inspirations, 'inspiration');
-
-	app.get<ById>('/api/seasons/:id/inspirations', { schema: { params: byId } }, async (request) =>
-		(await store.inspirations.list()).filter((one) => one.seasonId === request.params.id),
+export function inspirationRoutes(app: FastifyInstance, services: Services): void {
+	app.get<ById>('/api/seasons/:id/inspirations', { schema: { params: byId } }, (request) =>
+		inspirationsOf(services.store, request.params.id),
 	);
-	app.put<ById & { Body: { title?: string; group?: string } }>(
+	app.patch<ById & { Body: { title?: string; group?: string; version?: number } }>(
 		'/api/inspirations/:id',
 		{ schema: { params: byId, body: changes } },
-		async (request) => {
-			const changed = { ...(await known(request.params.id)), ...request.body };
-			await store.inspirations.put(changed, `Changed the inspiration ${changed.title}`);
-			events.send({ event: 'changed', data: { what: 'inspirations' } });
-			return changed;
-		},
+		(request) => changeInspiration(services, askedBy(request), request.params.id, request.body),
 	);
-	app.delete<ById>('/api/inspirations/:id', { schema: { params: byId } }, async (request) => {
-		const { id, title } = await known(request.params.id);
-		await store.inspirations.remove(id, `Took ${title || 'a picture'} off the board`);
-		events.send({ event: 'changed', data: { what: 'inspirations' } });
-		return { removed: true };
-	});
+	app.delete<ById & Seen>('/api/inspirations/:id', { schema: { params: byId, querystring: seen } }, (request) =>
+		binInspiration(services, askedBy(request), request.params.id, request.query.version),
+	);
 }

@@ -4,6 +4,7 @@ import { UserError } from '../../app/errors.ts';
 import type { Services } from '../../app/services.ts';
 import { importGarments } from '../../app/tables/import-garments.ts';
 import { importWears } from '../../app/tables/import-wears.ts';
+import { askedBy } from '../asked.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
 
 const ofTable = {
@@ -21,10 +22,10 @@ function tableIn(body: unknown): Uint8Array {
 export function tableRoutes(app: FastifyInstance, services: Services): void {
 	// Bytes, not text: which encoding they are in is found out first.
 	app.addContentTypeParser('text/csv', { parseAs: 'buffer' }, (_request, body, done) => done(null, body));
-	app.post<OfTable>('/api/garments/import', ofTable, async ({ body, query }) =>
-		importGarments(services, tableIn(body), query),
+	app.post<OfTable>('/api/garments/import', ofTable, async (request) =>
+		importGarments(services, askedBy(request), tableIn(request.body), request.query),
 	);
-	app.post<OfTable>('/api/wears/import', ofTable, async ({ body, query }) =>
-		importWears(services, tableIn(body), query),
+	app.post<OfTable>('/api/wears/import', ofTable, async (request) =>
+		importWears(services, askedBy(request), tableIn(request.body), request.query),
 	);
 }

@@ -7,6 +7,8 @@ import type { Services } from '../../app/services.ts';
 import { createUploadTurns } from '../../app/upload-turns.ts';
 import { MAX_PHOTO_BYTES } from '../../photo/file/limits.ts';
 import { dropIncoming, type IncomingFile } from '../../store/incoming-file.ts';
+import type { Asked } from '../../store/store.ts';
+import { askedBy } from '../asked.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
 
 const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
@@ -52,7 +54,14 @@ async function placeOf(services: Services, fields: ReadonlyMap<string, string>):
 	return [purpose, seasonId];
 }
 
+/** Each photo of an upload is a decision of its own, known by the upload's key and its place. */
+const nth = ({ key, request }: Asked, place: number): Asked => ({
+	key: key === null ? null : `${key}/${place}`,
+	request,
+});
+
 async function takeParts(services: Services, request: FastifyRequest): Promise<IntakeItem[]> {
+	const asked = askedBy(request);
 	const fields = new Map<string, string>();
 	const items: IntakeItem[] = [];
 	for await (const part of partsOf(request)) {
@@ -69,7 +78,7 @@ async function takeParts(services: Services, request: FastifyRequest): Promise<I
 		const tooLarge = `Expected at most ${megabytes(MAX_PHOTO_BYTES)} for one photo; "${name}" is larger.`;
 		items.push(
 			incoming
-				? await takeIn(services, { incoming, name }, purpose, seasonId)
+				? await takeIn(services, nth(asked, items.length), { incoming, name }, purpose, seasonId)
 				: { name, ok: false, reason: 'too-many-bytes', message: tooLarge },
 		);
 	}

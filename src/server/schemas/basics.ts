@@ -42,3 +42,11 @@ export const price = orNull(Type.Number({ minimum: 0, maximum: 1e9 }));
 export const byId = Type.Object({ id: Type.String({ minLength: 1, maxLength: 100 }) });
 
 export type ById = { Params: { id: string } };
+
+/** The version of a thing that the client saw; a change to a newer one is refused. */
+export const version = Type.Integer({ minimum: 0 });
+
+/** The same in an address. */
+export const seen = Type.Object({ version: Type.Optional(version) });
+
+export type Seen = { Querystring: { version?: number } };

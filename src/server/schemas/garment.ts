@@ -1,8 +1,8 @@
 import { type Static, Type } from 'typebox';
-import { CONDITIONS, type GarmentDetails, PLACES, WAYS_OUT, YEAR_PARTS } from '../../wardrobe/words/garment.ts';
+import { CONDITIONS, PLACES, WAYS_OUT, YEAR_PARTS } from '../../wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../../wardrobe/words/kind.ts';
 import { PATTERN_TYPES } from '../../wardrobe/words/reading.ts';
-import { exact, isoDate, name, notes, oneOf, oneOfNumbers, orNull, price } from './basics.ts';
+import { exact, isoDate, name, notes, oneOf, oneOfNumbers, orNull, price, version } from './basics.ts';
 
 /** A photo's id: the SHA-256 of its bytes. */
 export const photoId = Type.String({ pattern: '^[0-9a-f]{64}$' });
@@ -36,6 +36,8 @@ export const garmentFields = {
 	care: notes,
 };
 
-export const garmentChanges = Type.Partial(exact(garmentFields), { additionalProperties: false });
-export type GarmentChanges = Partial<Omit<GarmentDetails, 'id' | 'addedAt' | 'changedAt'>> &
-	Static<typeof garmentChanges>;
+/** Versions that the client saw, by garment. */
+export const versionsById = Type.Record(Type.String({ maxLength: 100 }), version, { maxProperties: 2000 });
+
+export const garmentChanges = Type.Partial(exact({ ...garmentFields, version }), { additionalProperties: false });
+export type GarmentChanges = Static<typeof garmentChanges>;

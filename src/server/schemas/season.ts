@@ -1,9 +1,8 @@
 import { type Static, Type } from 'typebox';
 import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
 import { KIND_NAMES, type Kind, OFFERED_OCCASIONS } from '../../wardrobe/words/kind.ts';
-import type { Season } from '../../wardrobe/words/season.ts';
 import { SLOTS } from '../../wardrobe/words/slot.ts';
-import { exact, isoDate, name, notes, oneOf, orNull } from './basics.ts';
+import { exact, isoDate, name, notes, oneOf, orNull, version } from './basics.ts';
 
 const share = Type.Number({ minimum: 0, maximum: 1 });
 const celsius = Type.Number({ minimum: -60, maximum: 60 });
@@ -43,5 +42,5 @@ export const seasonFields = {
 	archived: Type.Boolean(),
 };
 
-export const seasonChanges = Type.Partial(exact(seasonFields), { additionalProperties: false });
-export type SeasonChanges = Partial<Omit<Season, 'id' | 'addedAt'>> & Static<typeof seasonChanges>;
+export const seasonChanges = Type.Partial(exact({ ...seasonFields, version }), { additionalProperties: false });
+export type SeasonChanges = Static<typeof seasonChanges>;

@@ -2,8 +2,7 @@ import { type Static, Type } from 'typebox';
 import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../../wardrobe/words/kind.ts';
 import { SLOTS } from '../../wardrobe/words/slot.ts';
-import type { CandidateDetails, Wish } from '../../wardrobe/words/wish.ts';
-import { exact, isoDate, lab, name, notes, oneOf, orNull, price } from './basics.ts';
+import { exact, isoDate, lab, name, notes, oneOf, orNull, price, version } from './basics.ts';
 
 /** What the user may set of a wish. */
 export const wishFields = {
@@ -21,8 +20,8 @@ export const wishFields = {
 	paletteColourId: orNull(Type.String({ maxLength: 100 })),
 	notes,
 };
-export const wishChanges = Type.Partial(exact(wishFields), { additionalProperties: false });
-export type WishChanges = Partial<Omit<Wish, 'id'>> & Static<typeof wishChanges>;
+export const wishChanges = Type.Partial(exact({ ...wishFields, version }), { additionalProperties: false });
+export type WishChanges = Static<typeof wishChanges>;
 
 /** What the user may set of a candidate. */
 export const candidateFields = {
@@ -33,8 +32,8 @@ export const candidateFields = {
 	source: Type.String({ maxLength: 2000 }),
 	state: oneOf(['open', 'bought', 'passed'] as const),
 };
-export const candidateChanges = Type.Partial(exact(candidateFields), { additionalProperties: false });
-export type CandidateChanges = Partial<Omit<CandidateDetails, 'id' | 'addedAt' | 'photoId' | 'seasonId'>> &
-	Static<typeof candidateChanges>;
+export const candidateChanges = Type.Partial(exact({ ...candidateFields, version }), { additionalProperties: false });
+export type CandidateChanges = Static<typeof candidateChanges>;
 
 export const makerFields = exact({ name, notes });
+export const makerChanges = Type.Partial(exact({ name, notes, version }), { additionalProperties: false });

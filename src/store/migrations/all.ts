@@ -4,12 +4,14 @@ import type { Tables } from '../schema.ts';
 import { first } from './first.ts';
 import { pairings } from './pairings.ts';
 import { second } from './second.ts';
+import { versions } from './versions.ts';
 
 /** Every schema version in order; a new one is added at the end and never changed again. */
 export const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0001-first': first,
 	'0002-second': second,
 	'0003-pairings': pairings,
+	'0004-versions': versions,
 };
 
 /** The home was made by a later program than this one. */

@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
 import { Kysely, PostgresDialect, sql, type Transaction } from 'kysely';
 import pg from 'pg';
+import { emptyOldBin } from '../bin.ts';
 import { migrateToNewest } from '../migrations/all.ts';
 import type { PhotoFiles } from '../photo-files.ts';
 import type { Tables } from '../schema.ts';
 import { sqlStore } from '../sql-store.ts';
 import type { Store } from '../store.ts';
-import { thingsIn } from '../things.ts';
 
 /** One home of a person; somebody who plans for several people keeps several. */
 export type HostedHome = { readonly id: string; readonly name: string; readonly createdAt: string };
@@ -67,7 +67,7 @@ async function openStore(db: Kysely<Tables>, homeId: string, files: PhotoFiles, 
 	const takeTurn = async (trx: Transaction<Tables>) => {
 		await sql`select pg_advisory_xact_lock(hashtextextended(${schema}, 0))`.execute(trx);
 	};
-	await thingsIn(own, now, takeTurn).emptyOldBin();
+	await emptyOldBin(own, now());
 	return { ...sqlStore(own, files, now, takeTurn), close: async () => {} };
 }
 

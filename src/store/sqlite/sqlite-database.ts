@@ -1,5 +1,6 @@
 import { DatabaseSync } from '@photostructure/sqlite';
 import {
+	CompiledQuery,
 	type DatabaseConnection,
 	Kysely,
 	SqliteAdapter,
@@ -60,6 +61,14 @@ class OwnRollbackSqliteDriver extends SqliteDriver {
 	constructor(config: SqliteDialectConfig, sqlite: Connection) {
 		super(config);
 		this.#sqlite = sqlite;
+	}
+
+	/**
+	 * Takes the right to write at once: a transaction that read first and asks for it later is refused where another program wrote between
+	 * (sqlite.org/rescode.html, SQLITE_BUSY_SNAPSHOT).
+	 */
+	override async beginTransaction(connection: DatabaseConnection): Promise<void> {
+		await connection.executeQuery(CompiledQuery.raw('begin immediate'));
 	}
 
 	override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {

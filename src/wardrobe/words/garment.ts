@@ -1,5 +1,6 @@
 import type { Kind } from './kind.ts';
 import type { Appearance, PatternType } from './reading.ts';
+import type { Versioned } from './versioned.ts';
 
 /** A garment's place: in use this season, put away, decided to leave but still here, left. */
 export const PLACES = ['rail', 'stored', 'leaving', 'gone'] as const;
@@ -17,7 +18,7 @@ export const CONDITIONS = ['good', 'worn', 'worn-out'] as const;
 export type Condition = (typeof CONDITIONS)[number];
 
 /** What is stored of a garment, apart from what its photos say. */
-export type GarmentDetails = {
+export type GarmentDetails = Versioned & {
 	readonly id: string;
 	/** As the user gave it; of a garment that nobody named, what it was called when last looked at. */
 	readonly name: string;

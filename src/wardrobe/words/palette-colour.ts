@@ -1,5 +1,6 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import { saidColour } from './said-colour.ts';
+import type { Versioned } from './versioned.ts';
 
 export const PALETTE_ROLES = ['base', 'main', 'accent', 'hint'] as const;
 
@@ -32,7 +33,7 @@ export type PaletteColour = {
 };
 
 /** The colours of a direction, base first, hints last, heaviest first within a role. */
-export type Palette = {
+export type Palette = Versioned & {
 	readonly colours: readonly PaletteColour[];
 	/** Colours that the user took out: deriving again leaves them out. Absent = none. */
 	readonly removed?: readonly Lab65[];

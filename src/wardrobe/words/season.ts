@@ -1,6 +1,7 @@
 import type { YearPart } from './garment.ts';
 import type { Kind, OfferedOccasion } from './kind.ts';
 import type { Slot } from './slot.ts';
+import type { Versioned } from './versioned.ts';
 
 /** Pieces wanted per slot. */
 export type Quotas = Readonly<Record<Slot, number>>;
@@ -42,7 +43,7 @@ export type SeasonDays = {
 };
 
 /** One planning period. */
-export type Season = {
+export type Season = Versioned & {
 	readonly id: string;
 	readonly name: string;
 	/** Recurs every year: notes and palettes of the same part are compared. */
@@ -70,7 +71,7 @@ export type Season = {
 };
 
 /** A picture in a season's board. */
-export type Inspiration = {
+export type Inspiration = Versioned & {
 	readonly id: string;
 	readonly seasonId: string;
 	readonly photoId: string;
@@ -83,7 +84,7 @@ export type Inspiration = {
 };
 
 /** The set chosen for a season, and what the user fixed about it. */
-export type LineUpChoice = {
+export type LineUpChoice = Versioned & {
 	readonly seasonId: string;
 	readonly garmentIds: readonly string[];
 	readonly mustKeep: readonly string[];

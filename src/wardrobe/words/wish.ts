@@ -2,9 +2,10 @@ import type { Lab65 } from '../../colour/lab65.ts';
 import type { GarmentDetails, YearPart } from './garment.ts';
 import type { Kind } from './kind.ts';
 import type { Slot } from './slot.ts';
+import type { Versioned } from './versioned.ts';
 
 /** An entry of the wish list. */
-export type Wish = {
+export type Wish = Versioned & {
 	readonly id: string;
 	readonly seasonId: string;
 	readonly name: string;
@@ -28,10 +29,10 @@ export type Wish = {
 };
 
 /** A maker the user trusts, for when new is allowed. */
-export type Maker = { readonly id: string; readonly name: string; readonly notes: string };
+export type Maker = Versioned & { readonly id: string; readonly name: string; readonly notes: string };
 
 /** A piece found for sale. */
-export type CandidateDetails = {
+export type CandidateDetails = Versioned & {
 	readonly id: string;
 	readonly seasonId: string;
 	readonly photoId: string;

@@ -1,9 +1,9 @@
-import { refreshSoon } from './refresh.ts';
-
-/** A photo whose reading ended, or began again. */
-export type PhotoEvent = { readonly id: string; readonly status: 'waiting' | 'read' | 'failed' };
+import type { ChangedThing } from '../../../src/store/store.ts';
+import { refreshSoon, refreshTouched } from './refresh.ts';
+import type { PhotoEvent } from './touched.ts';
 
 const PHOTOS_WITHIN_MS = 1000;
+const CHANGES_WITHIN_MS = 120;
 
 const photoListeners = new Set<(event: PhotoEvent) => void>();
 
@@ -13,23 +13,32 @@ export function onPhotoEvent(listener: (event: PhotoEvent) => void): () => void 
 	return () => void photoListeners.delete(listener);
 }
 
+let source: EventSource | null = null;
+
+/** Fetches everything on view again where the program cannot tell what was changed; `failed` = a change was refused, so what is shown may be old. */
+export function refreshUnheard(failed: boolean): void {
+	if (failed || source?.readyState !== EventSource.OPEN) refreshSoon();
+}
+
 /** Listens to the program for as long as the page is open. The browser reconnects by itself. */
 export function listenToProgram(): () => void {
-	const source = new EventSource('/api/events');
+	const opening = new EventSource('/api/events');
+	source = opening;
 	let opened = false;
-	source.addEventListener('open', () => {
+	opening.addEventListener('open', () => {
 		// What changed while the line was down was not heard.
 		if (opened) refreshSoon();
 		opened = true;
 	});
-	source.addEventListener('photo', (message) => {
+	opening.addEventListener('photo', (message) => {
 		const event = JSON.parse(message.data) as PhotoEvent;
 		for (const listener of photoListeners) listener(event);
 		// Forty photos come in a row: the season is worked out again once a second, not for each.
-		refreshSoon(PHOTOS_WITHIN_MS);
+		refreshTouched({ photos: [event] }, PHOTOS_WITHIN_MS);
 	});
-	source.addEventListener('changed', (message) => {
-		if ((JSON.parse(message.data) as { what: string }).what !== 'hello') refreshSoon(PHOTOS_WITHIN_MS / 4);
+	opening.addEventListener('changed', (message) => {
+		const { things } = JSON.parse(message.data) as { things: readonly ChangedThing[] };
+		refreshTouched({ things }, CHANGES_WITHIN_MS);
 	});
-	return () => source.close();
+	return () => opening.close();
 }

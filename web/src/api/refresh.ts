@@ -1,6 +1,8 @@
 import { MutationCache, QueryCache, QueryClient } from '@tanstack/react-query';
+import type { ChangedThing } from '../../../src/store/store.ts';
 import { noteProblem } from './pairing-need.ts';
 import { get } from './request.ts';
+import { type PhotoEvent, touchedByPhotos, touchedByThings } from './touched.ts';
 
 /** Everything the page has fetched. Nothing goes stale by time: the program says when something changed. */
 export const queries = new QueryClient({
@@ -14,18 +16,43 @@ export const queries = new QueryClient({
 /** What the program answers at a path, as it is kept: asked for early or by the part that shows it, it is fetched once. */
 export const queryOf = <T>(path: string) => ({ queryKey: [path], queryFn: () => get<T>(path) });
 
+/** What was heard and not fetched yet; `all` = something changed of which nothing was heard. */
+type Heard = { readonly things: ChangedThing[]; readonly photos: PhotoEvent[]; all: boolean };
+
+let heard: Heard = { things: [], photos: [], all: false };
 let waiting: ReturnType<typeof setTimeout> | null = null;
 let dueAt = Number.POSITIVE_INFINITY;
 
-/** Fetches what is on view again once within `withinMs`, however many changes come together. */
-export function refreshSoon(withinMs = 120): void {
+function fetchWithin(withinMs: number): void {
 	const due = performance.now() + withinMs;
 	if (waiting !== null && dueAt <= due) return;
 	if (waiting !== null) clearTimeout(waiting);
 	dueAt = due;
 	waiting = setTimeout(() => {
+		const { things, photos, all } = heard;
+		heard = { things: [], photos: [], all: false };
 		waiting = null;
 		dueAt = Number.POSITIVE_INFINITY;
-		void queries.invalidateQueries();
+		if (all) void queries.invalidateQueries();
+		else
+			void queries.invalidateQueries({
+				predicate: ({ queryKey }) => touchedByThings(queryKey, things) || touchedByPhotos(queryKey, photos),
+			});
 	}, withinMs);
+}
+
+/** Fetches what is on view again once within `withinMs`, however many changes come together. */
+export function refreshSoon(withinMs = 120): void {
+	heard.all = true;
+	fetchWithin(withinMs);
+}
+
+/** Fetches again once within `withinMs` what these changes touch, and nothing else. */
+export function refreshTouched(
+	{ things = [], photos = [] }: { readonly things?: readonly ChangedThing[]; readonly photos?: readonly PhotoEvent[] },
+	withinMs: number,
+): void {
+	heard.things.push(...things);
+	heard.photos.push(...photos);
+	fetchWithin(withinMs);
 }

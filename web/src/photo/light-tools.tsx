@@ -1,8 +1,9 @@
 import { useRef, useState } from 'react';
-import type { LightTrial } from '../../../src/app/correct-light.ts';
+import type { LightTrial } from '../../../src/app/tried-light.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { type Correction, type NeutralPoint, neutralsOf } from '../../../src/wardrobe/words/reading.ts';
 import { useChange } from '../api/change.ts';
+import { correctPhoto } from '../api/change-thing.ts';
 import { usePicture } from '../api/pictures.ts';
 import { request } from '../api/request.ts';
 import { Button } from '../parts/button.tsx';
@@ -38,7 +39,7 @@ export function LightTools({ photo }: { photo: PhotoRecord }) {
 	const [lightness, setLightness] = useState<(typeof NEUTRALS)[number]['value']>('95');
 	const { mask: _kept, neutral: _older, ...own } = correction;
 	const save = useChange((next: Omit<Correction, 'mask'>) =>
-		request<PhotoRecord>('PUT', `/api/photos/${photo.id}/correction`, next),
+		correctPhoto(photo, (version) => request('PUT', `/api/photos/${photo.id}/correction`, { ...next, version })),
 	);
 	const width = reading?.widthPx ?? 1;
 	const height = reading?.heightPx ?? 1;

@@ -1,4 +1,4 @@
-import type { LightTrial } from '../../../src/app/correct-light.ts';
+import type { LightTrial } from '../../../src/app/tried-light.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { Button } from '../parts/button.tsx';
 import { BeforeAfter } from './before-after.tsx';

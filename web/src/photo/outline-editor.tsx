@@ -3,6 +3,7 @@ import { labFromPixels } from '../../../src/colour/lab-pixels.ts';
 import { growRegion, type LabPicture } from '../../../src/colour/region.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { useChange } from '../api/change.ts';
+import { correctPhoto } from '../api/change-thing.ts';
 import { pictureAddress } from '../api/pictures.ts';
 import { request } from '../api/request.ts';
 import { Button } from '../parts/button.tsx';
@@ -90,10 +91,13 @@ export function OutlineEditor({ photo }: { photo: PhotoRecord }) {
 		if (loaded && edit && canvas.current) drawOutline(canvas.current, loaded.picture, edit.mask, edit);
 	}, [loaded, edit]);
 
-	const save = useChange(async (mask: MaskEdit) =>
-		request<PhotoRecord>('PUT', `/api/photos/${photo.id}/mask`, await maskAsPng(mask.mask, mask)),
+	const address = `/api/photos/${photo.id}/mask`;
+	const save = useChange((mask: MaskEdit) =>
+		correctPhoto(photo, async (version) =>
+			request<PhotoRecord>('PUT', `${address}?version=${version}`, await maskAsPng(mask.mask, mask)),
+		),
 	);
-	const forget = useChange(() => request<PhotoRecord>('DELETE', `/api/photos/${photo.id}/mask`));
+	const forget = useChange(() => correctPhoto(photo, (version) => request('DELETE', `${address}?version=${version}`)));
 	if (failure) return <Problem of={failure} />;
 	if (!loaded || !edit) return <Loading what="the outline" />;
 

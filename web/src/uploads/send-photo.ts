@@ -7,7 +7,7 @@ import { OWN_PAGE, problemOfAnswer, RequestProblem } from '../api/request.ts';
  */
 export function sendPhoto(
 	file: File,
-	about: { readonly purpose: Purpose; readonly seasonId: string },
+	about: { readonly purpose: Purpose; readonly seasonId: string; readonly requestKey: string },
 	onShare: (share: number) => void,
 	signal: AbortSignal,
 ): Promise<IntakeItem> {
@@ -19,6 +19,7 @@ export function sendPhoto(
 		const sender = new XMLHttpRequest();
 		sender.open('POST', '/api/photos');
 		for (const [name, value] of Object.entries(OWN_PAGE)) sender.setRequestHeader(name, value);
+		sender.setRequestHeader('idempotency-key', about.requestKey);
 		sender.responseType = 'json';
 		sender.upload.onprogress = (event) => event.lengthComputable && onShare(event.loaded / event.total);
 		sender.onload = () => {

@@ -1,9 +1,9 @@
 import { useSyncExternalStore } from 'react';
 import type { Purpose } from '../../../src/app/intake-item.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
-import { onPhotoEvent } from '../api/live.ts';
-import { refreshSoon } from '../api/refresh.ts';
+import { onPhotoEvent, refreshUnheard } from '../api/live.ts';
 import { get, RequestProblem, request } from '../api/request.ts';
+import { newRequestKey } from '../api/request-key.ts';
 import { sendPhoto } from './send-photo.ts';
 import { afterPhotoEvent, afterTaken, type Upload, withUpload } from './upload-list.ts';
 
@@ -15,6 +15,8 @@ const BUSY_MS = 5000;
 let list: readonly Upload[] = [];
 let nextKey = 1;
 const files = new Map<number, File>();
+/** One for each photo, so that trying again is the same request. */
+const requestKeys = new Map<number, string>();
 const senders = new Map<number, AbortController>();
 const listeners = new Set<() => void>();
 
@@ -40,7 +42,12 @@ async function send(upload: Upload): Promise<void> {
 	change(withUpload(list, key, { state: 'sending', sentShare: 0, message: '' }));
 	try {
 		const onShare = (sentShare: number) => change(withUpload(list, key, { sentShare }));
-		const taken = await sendPhoto(files.get(key)!, upload, onShare, stop.signal);
+		const taken = await sendPhoto(
+			files.get(key)!,
+			{ ...upload, requestKey: requestKeys.get(key)! },
+			onShare,
+			stop.signal,
+		);
 		const known = taken.ok ? await get<PhotoRecord>(`/api/photos/${taken.photoId}`) : null;
 		const after = afterTaken(upload, taken, known?.status === 'read');
 		change(
@@ -61,7 +68,7 @@ async function send(upload: Upload): Promise<void> {
 		change(withUpload(list, key, { state: error.code === 'stopped' ? 'stopped' : 'refused', message: error.message }));
 	} finally {
 		senders.delete(key);
-		refreshSoon(500);
+		refreshUnheard(false);
 		advance();
 	}
 }
@@ -78,6 +85,7 @@ export function addUploads(added: readonly File[], purpose: Purpose, seasonId: s
 	const fresh = added.map((file): Upload => {
 		const key = nextKey++;
 		files.set(key, file);
+		requestKeys.set(key, newRequestKey());
 		const name = file.name || 'pasted picture';
 		return { key, name, purpose, seasonId, state: 'waiting', sentShare: 0, message: '', photoId: null, thingId: null };
 	});

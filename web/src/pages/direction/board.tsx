@@ -3,8 +3,8 @@ import type { PhotoRecord } from '../../../../src/store/store.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Inspiration, Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
+import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { usePhotos } from '../../api/photos.ts';
-import { request } from '../../api/request.ts';
 import { useInspirations } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
@@ -27,9 +27,9 @@ function BoardTile({
 	onOpen: () => void;
 }) {
 	const change = useChange((changes: { title?: string; group?: string }) =>
-		request('PUT', `/api/inspirations/${inspiration.id}`, changes),
+		changeThing(`/api/inspirations/${inspiration.id}`, inspiration, changes),
 	);
-	const remove = useChange(() => request('DELETE', `/api/inspirations/${inspiration.id}`));
+	const remove = useChange(() => removeThing(`/api/inspirations/${inspiration.id}`, inspiration));
 	return (
 		<li className="tile">
 			<button type="button" className="tile-button" onClick={onOpen}>

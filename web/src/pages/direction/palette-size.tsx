@@ -1,6 +1,6 @@
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { TextField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
@@ -13,7 +13,7 @@ const countWord = (count: number | null, what: string) =>
 
 /** How many neutrals and colours to derive the next time. */
 export function PaletteSize({ season }: { season: Season }) {
-	const change = useChange((changes: Partial<Season>) => request('PUT', `/api/seasons/${season.id}`, changes));
+	const change = useChange((changes: Partial<Season>) => changeThing(`/api/seasons/${season.id}`, season, changes));
 	return (
 		<details>
 			<summary>

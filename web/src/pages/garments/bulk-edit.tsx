@@ -2,6 +2,7 @@ import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { type Garment, type GarmentDetails, PLACES, YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
+import { versionsSeen } from '../../api/change-thing.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField } from '../../parts/field.tsx';
@@ -24,10 +25,12 @@ export function BulkEdit({
 	onAll: () => void;
 	onNone: () => void;
 }) {
-	const ids = chosen.map(({ id }) => id);
-	const change = useChange((changes: Partial<GarmentDetails>) => request('PATCH', '/api/garments', { ids, changes }));
-	const merge = useChange(() => request('POST', '/api/garments/merge', { ids }), onNone);
-	const remove = useChange(() => request('DELETE', '/api/garments', { ids }), onNone);
+	const several = () => ({ ids: chosen.map(({ id }) => id), versions: versionsSeen(chosen) });
+	const change = useChange((changes: Partial<GarmentDetails>) =>
+		request('PATCH', '/api/garments', { ...several(), changes }),
+	);
+	const merge = useChange(() => request('POST', '/api/garments/merge', several()), onNone);
+	const remove = useChange(() => request('DELETE', '/api/garments', several()), onNone);
 	return (
 		<div className="bulk">
 			<div className="row">

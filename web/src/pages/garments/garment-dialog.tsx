@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { useChange } from '../../api/change.ts';
+import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
@@ -32,10 +33,12 @@ export function GarmentDialog({
 }) {
 	const [photoId, setPhotoId] = useState<string | null>(null);
 	const [splitting, setSplitting] = useState<string | null>(null);
-	const remove = useChange(() => request('DELETE', `/api/garments/${garment.id}`), onClose);
+	const remove = useChange(() => removeThing(`/api/garments/${garment.id}`, garment), onClose);
 	const part = useChange((id: string) => request('POST', `/api/garments/${garment.id}/part`, { photoId: id }));
 	const first = useChange((id: string) =>
-		request('PUT', `/api/garments/${garment.id}`, { photoIds: [id, ...garment.photoIds.filter((one) => one !== id)] }),
+		changeThing(`/api/garments/${garment.id}`, garment, {
+			photoIds: [id, ...garment.photoIds.filter((one) => one !== id)],
+		}),
 	);
 	return (
 		<Dialog title={garment.name || 'A garment'} onClose={onClose}>

@@ -9,7 +9,7 @@ import {
 import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { PATTERN_TYPES } from '../../../../src/wardrobe/words/reading.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { Check, SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { numberOrNull } from '../../parts/number-text.ts';
 import { Problem } from '../../parts/problem.tsx';
@@ -24,7 +24,7 @@ const step = (text: string) => (text === '' ? null : (Number(text) as 0 | 1 | 2 
 /** All that the user can tell of a garment; each field is kept as soon as it is left. */
 export function GarmentFields({ garment }: { garment: Garment }) {
 	const change = useChange((changes: Partial<GarmentDetails>) =>
-		request('PUT', `/api/garments/${garment.id}`, changes),
+		changeThing(`/api/garments/${garment.id}`, garment, changes),
 	);
 	const set = change.run;
 	return (

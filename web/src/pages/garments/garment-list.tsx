@@ -3,7 +3,7 @@ import { memo, useLayoutEffect, useRef, useState } from 'react';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { KIND_NAMES, KINDS, type Kind } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
@@ -13,7 +13,7 @@ const ROW_HEIGHT = 104;
 
 const KindPicker = ({ row }: { row: GarmentRow }) => {
 	const { id, name, kind, kindFrom } = row.garment;
-	const change = useChange((next: Kind) => request('PUT', `/api/garments/${id}`, { kind: next }));
+	const change = useChange((next: Kind) => changeThing(`/api/garments/${id}`, row.garment, { kind: next }));
 	return (
 		<span className="kind-picker">
 			<select

@@ -2,7 +2,7 @@ import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -10,7 +10,7 @@ import { Problem } from '../../parts/problem.tsx';
 /** Pieces wanted and held, slot by slot, as stitches: filled for held, open for wanting; the numbers wanted are set here. */
 export function Needs({ report }: { report: Report }) {
 	const { season, neededPieces } = report;
-	const change = useChange((changes: Partial<Season>) => request('PUT', `/api/seasons/${season.id}`, changes));
+	const change = useChange((changes: Partial<Season>) => changeThing(`/api/seasons/${season.id}`, season, changes));
 	const want = (quotas: Season['quotas']) =>
 		change.run({
 			quotas,

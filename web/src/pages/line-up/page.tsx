@@ -4,6 +4,7 @@ import type { LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
 import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
 import type { LineUpChoice } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { request } from '../../api/request.ts';
 import { useGarments, useLineUp } from '../../api/wardrobe.ts';
 import { WovenBands } from '../../charts/woven-bands.tsx';
@@ -30,23 +31,21 @@ export default function LineUpPage({ report }: PageProps) {
 	const { data: choice, error } = useLineUp(season.id);
 	const [result, setResult] = useState<LineUpResult | null>(null);
 	const byId = useMemo(() => new Map(garments.map((garment) => [garment.id, garment])), [garments]);
-	const save = useChange((next: Omit<LineUpChoice, 'seasonId'>) =>
-		request('PUT', `/api/seasons/${season.id}/line-up`, next),
-	);
+	const address = `/api/seasons/${season.id}/line-up`;
+	const save = useChange((next: Partial<LineUpChoice>) => changeThing(address, choice ?? {}, next));
 	const words = { mustKeep: choice?.mustKeep ?? [], neverUse: choice?.neverUse ?? [] };
 	const build = useChange(async () => {
-		const built = await request<LineUpResult>('POST', `/api/seasons/${season.id}/line-up/build`, words);
-		await request('PUT', `/api/seasons/${season.id}/line-up`, { garmentIds: built.garmentIds, ...words });
+		const built = await request<LineUpResult>('POST', `${address}/build`, words);
+		await changeThing(address, choice ?? {}, { garmentIds: built.garmentIds });
 		return built;
 	}, setResult);
 	const proof = useProof(season.id, setResult);
 	if (!choice) return error ? <Problem of={error} /> : <Loading what="the line-up" />;
-	const { mustKeep, neverUse } = choice;
 	const chosen = choice.garmentIds.flatMap((id) => byId.get(id) ?? []);
 	const nameOf = (id: string) => byId.get(id)?.name ?? 'a garment no longer here';
 	const change = (next: Partial<LineUpChoice>) => {
 		setResult(null);
-		save.run({ garmentIds: choice.garmentIds, mustKeep, neverUse, ...next });
+		save.run(next);
 	};
 	const rail = garments.filter(({ place }) => place === 'rail').length;
 	return (

@@ -25,7 +25,9 @@ export function useProof(seasonId: string, onResult: (result: LineUpResult) => v
 		setSecondsGone(0);
 		try {
 			const body = { ...choice, prove: true };
-			onResult(await request<LineUpResult>('POST', `/api/seasons/${seasonId}/line-up/build`, body, own.signal));
+			onResult(
+				await request<LineUpResult>('POST', `/api/seasons/${seasonId}/line-up/build`, body, { signal: own.signal }),
+			);
 		} catch (error) {
 			if (!own.signal.aborted) setProblem(error as Error);
 		} finally {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -10,7 +10,7 @@ import { Problem } from '../../parts/problem.tsx';
 export function FeltGaps({ season }: { season: Season }) {
 	const [text, setText] = useState('');
 	const change = useChange(
-		(feltGaps: readonly string[]) => request('PUT', `/api/seasons/${season.id}`, { feltGaps }),
+		(feltGaps: readonly string[]) => changeThing(`/api/seasons/${season.id}`, season, { feltGaps }),
 		() => setText(''),
 	);
 	return (

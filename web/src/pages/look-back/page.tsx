@@ -1,6 +1,6 @@
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { useGarments } from '../../api/wardrobe.ts';
 import { SharePairs } from '../../charts/share-pairs.tsx';
 import { TextArea } from '../../parts/field.tsx';
@@ -19,7 +19,7 @@ import './look-back.css';
 export default function LookBackPage({ report }: PageProps) {
 	const { season, lookBack, palette } = report;
 	const { data: garments = [] } = useGarments();
-	const note = useChange((notes: string) => request('PUT', `/api/seasons/${season.id}`, { notes }));
+	const note = useChange((notes: string) => changeThing(`/api/seasons/${season.id}`, season, { notes }));
 	const byColour = lookBack.byColour.map(({ paletteColourId, owned, worn }) => {
 		const colour = palette.colours.find(({ id }) => id === paletteColourId);
 		return {

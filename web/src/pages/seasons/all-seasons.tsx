@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { useSeasons } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
@@ -15,8 +15,8 @@ import { NewSeason } from './new-season.tsx';
 import { dayText } from './season-dates.ts';
 
 function SeasonRow({ season, onCopy }: { season: Season; onCopy: () => void }) {
-	const archive = useChange(() => request('PUT', `/api/seasons/${season.id}`, { archived: !season.archived }));
-	const remove = useChange(() => request('DELETE', `/api/seasons/${season.id}`));
+	const archive = useChange(() => changeThing(`/api/seasons/${season.id}`, season, { archived: !season.archived }));
+	const remove = useChange(() => removeThing(`/api/seasons/${season.id}`, season));
 	return (
 		<tr>
 			<th scope="row">

@@ -3,7 +3,7 @@ import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { Check, Field, SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -24,7 +24,9 @@ const whole = (text: string, least: number, most: number) =>
 
 /** What the user sets of a season: its name, its size, what each slot needs, what counts. */
 export default function SeasonSettings({ report: { season } }: PageProps) {
-	const change = useChange((changes: Partial<Season>) => request<Season>('PUT', `/api/seasons/${season.id}`, changes));
+	const change = useChange((changes: Partial<Season>) =>
+		changeThing<Season>(`/api/seasons/${season.id}`, season, changes),
+	);
 	const weights = weightsOf(season);
 	const quotas = Object.values(season.quotas).reduce((sum, count) => sum + count, 0);
 	return (

@@ -4,6 +4,7 @@ import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
+import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { usePhotos } from '../../api/photos.ts';
 import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
@@ -33,9 +34,11 @@ export function CandidateCard({
 	const { data: check, error } = useCheck(id);
 	const photo = usePhotos([candidate.photoId]).get(candidate.photoId);
 	const [photoOpen, setPhotoOpen] = useState(false);
-	const change = useChange((changes: Partial<CandidateDetails>) => request('PUT', `/api/candidates/${id}`, changes));
+	const change = useChange((changes: Partial<CandidateDetails>) =>
+		changeThing(`/api/candidates/${id}`, candidate, changes),
+	);
 	const end = useChange((word: 'bought' | 'passed') => request('POST', `/api/candidates/${id}/${word}`));
-	const remove = useChange(() => request('DELETE', `/api/candidates/${id}`));
+	const remove = useChange(() => removeThing(`/api/candidates/${id}`, candidate));
 	const read = photo?.status === 'read';
 	return (
 		<article className="candidate" aria-label={name}>

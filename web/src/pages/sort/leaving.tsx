@@ -1,6 +1,6 @@
 import { type GarmentDetails, WAYS_OUT, type WayOut } from '../../../../src/wardrobe/words/garment.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -8,7 +8,7 @@ import type { SortItem } from './sort-order.ts';
 
 function LeavingRow({ item: { garment, said } }: { item: SortItem }) {
 	const change = useChange((changes: Partial<GarmentDetails>) =>
-		request('PUT', `/api/garments/${garment.id}`, changes),
+		changeThing(`/api/garments/${garment.id}`, garment, changes),
 	);
 	return (
 		<li className="row leaving-row">

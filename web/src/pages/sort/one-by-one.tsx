@@ -3,7 +3,7 @@ import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { GarmentJudgement } from '../../parts/garment-judgement.tsx';
@@ -31,15 +31,15 @@ export function OneByOne({ items, report }: { items: readonly SortItem[]; report
 	const [skipped, setSkipped] = useState<readonly string[]>([]);
 	const left = items.filter(({ garment }) => !decided.includes(garment.id));
 	const item = left.find(({ garment }) => !skipped.includes(garment.id)) ?? left[0];
-	const place = useChange(({ id, changes }: { id: string; changes: Pick<Garment, 'place' | 'wayOut'> }) =>
-		request('PUT', `/api/garments/${id}`, changes),
+	const place = useChange(({ garment, changes }: { garment: Garment; changes: Pick<Garment, 'place' | 'wayOut'> }) =>
+		changeThing(`/api/garments/${garment.id}`, garment, changes),
 	);
 
 	const decide = (word: SortWord) => {
 		if (!item) return;
 		const { garment, said } = item;
 		place.run({
-			id: garment.id,
+			garment,
 			changes: { place: PLACE_OF[word], wayOut: word === 'let-go' ? (garment.wayOut ?? said.sorting.wayOut) : null },
 		});
 		save([...decided, garment.id]);
@@ -49,7 +49,7 @@ export function OneByOne({ items, report }: { items: readonly SortItem[]; report
 		const last = steps.at(-1);
 		if (!last) return;
 		const { id, place: before, wayOut } = last.garment;
-		place.run({ id, changes: { place: before, wayOut } });
+		place.run({ garment: last.garment, changes: { place: before, wayOut } });
 		save(decided.filter((one) => one !== id));
 		setSteps(steps.slice(0, -1));
 	};

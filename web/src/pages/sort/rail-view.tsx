@@ -2,14 +2,14 @@ import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { PLACES, type Place } from '../../../../src/wardrobe/words/garment.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing } from '../../api/change-thing.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import type { SortItem } from './sort-order.ts';
 
 function RailItem({ item: { garment, said } }: { item: SortItem }) {
-	const change = useChange((place: Place) => request('PUT', `/api/garments/${garment.id}`, { place }));
+	const change = useChange((place: Place) => changeThing(`/api/garments/${garment.id}`, garment, { place }));
 	return (
 		<li className="tile rail-item" data-place={garment.place}>
 			<GarmentPhoto garment={garment} shape="tall" />

@@ -15,7 +15,7 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 	const wish = useChange(() =>
 		request<Wish>('POST', `/api/seasons/${report.season.id}/wishes/from-gap`, { gapId: gap.id }),
 	);
-	const fetchStored = useChange(() => request('PUT', `/api/garments/${gap.storedFirst}`, { place: 'rail' }));
+	const fetchStored = useChange(() => request('PATCH', `/api/garments/${gap.storedFirst}`, { place: 'rail' }));
 	return (
 		<li className="gap">
 			{colour ? (

@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import type { Maker } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
+import { removeThing } from '../../api/change-thing.ts';
 import { request } from '../../api/request.ts';
 import { useMakers } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
@@ -15,7 +17,7 @@ export function Makers({ waitingDays }: { waitingDays: number }) {
 		() => request('POST', '/api/makers', draft),
 		() => setDraft({ name: '', notes: '' }),
 	);
-	const remove = useChange((id: string) => request('DELETE', `/api/makers/${id}`));
+	const remove = useChange((maker: Maker) => removeThing(`/api/makers/${maker.id}`, maker));
 	return (
 		<section className="section stack" aria-labelledby="makers">
 			<h2 id="makers">Makers you trust</h2>
@@ -28,7 +30,7 @@ export function Makers({ waitingDays }: { waitingDays: number }) {
 						<span>
 							{maker.name} <span className="quiet">{maker.notes}</span>
 						</span>
-						<Button small look="bare" onPress={() => remove.run(maker.id)} aria-label={`Remove ${maker.name}`}>
+						<Button small look="bare" onPress={() => remove.run(maker)} aria-label={`Remove ${maker.name}`}>
 							Remove
 						</Button>
 					</li>

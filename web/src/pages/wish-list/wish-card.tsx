@@ -5,7 +5,7 @@ import { KIND_NAMES, KINDS, type Kind, slotOfKind } from '../../../../src/wardro
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
+import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
 import { SEEN_FROM } from '../../parts/colour-text.ts';
 import { Check, SelectField, TextArea, TextField } from '../../parts/field.tsx';
@@ -23,8 +23,8 @@ export function WishCard({
 	standing: WishStanding | undefined;
 	season: Season;
 }) {
-	const change = useChange((changes: Partial<Wish>) => request('PUT', `/api/wishes/${wish.id}`, changes));
-	const strike = useChange(() => request('DELETE', `/api/wishes/${wish.id}`));
+	const change = useChange((changes: Partial<Wish>) => changeThing(`/api/wishes/${wish.id}`, wish, changes));
+	const strike = useChange(() => removeThing(`/api/wishes/${wish.id}`, wish));
 	const kinds = KIND_NAMES.filter((kind) => slotOfKind(kind) === wish.slot);
 	const toggle = (part: (typeof YEAR_PARTS)[number], on: boolean) =>
 		change.run({ yearParts: on ? [...wish.yearParts, part] : wish.yearParts.filter((one) => one !== part) });

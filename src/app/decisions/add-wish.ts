@@ -1,0 +1,18 @@
+import type { Asked } from '../../store/store.ts';
+import type { Wish } from '../../wardrobe/words/wish.ts';
+import { decide } from '../decide.ts';
+import { knownIn } from '../found-or-refused.ts';
+import type { Services } from '../services.ts';
+
+/** Puts a wish on the list. */
+export function addWish(services: Services, asked: Asked, told: Omit<Wish, 'id' | 'version'>): Promise<Wish> {
+	const wish = { id: services.newId(), ...told };
+	return decide(services, asked, async (home) => {
+		await knownIn(home.seasons, 'season')(wish.seasonId);
+		return {
+			does: { wishes: { put: [wish] } },
+			sentence: `Wished for ${wish.name}`,
+			answer: async (after) => (await after.wishes.get(wish.id))!,
+		};
+	});
+}

@@ -1,0 +1,28 @@
+import type { Asked } from '../../store/store.ts';
+import { decide } from '../decide.ts';
+import { demoPhotoIds, garmentsThatGoWith } from '../demo-garments.ts';
+import { knownIn } from '../found-or-refused.ts';
+import { refuseStale } from '../refuse-stale.ts';
+import type { Services } from '../services.ts';
+
+/** Puts a season in the bin; a demo takes its garments along. */
+export async function binSeason(
+	services: Services,
+	asked: Asked,
+	id: string,
+	seen: number | undefined,
+): Promise<{ removed: true }> {
+	const demo = await demoPhotoIds();
+	return decide(services, asked, async (home) => {
+		const season = await knownIn(home.seasons, 'season')(id);
+		await refuseStale(home, 'season', id, season, seen);
+		const garments = await garmentsThatGoWith(home, id, demo);
+		const what =
+			garments.length > 0 ? `demo ${season.name} with its ${garments.length} garments` : `season ${season.name}`;
+		return {
+			does: { seasons: { remove: [id] }, garments: { remove: garments } },
+			sentence: `Put the ${what} in the bin`,
+			answer: async () => ({ removed: true as const }),
+		};
+	});
+}

@@ -1,0 +1,32 @@
+import type { Asked, HomeReads, Kept } from '../../store/store.ts';
+import type { LineUpChoice } from '../../wardrobe/words/season.ts';
+import { decide } from '../decide.ts';
+import { knownIn } from '../found-or-refused.ts';
+import { refuseStale } from '../refuse-stale.ts';
+import type { Services } from '../services.ts';
+
+/** The season's chosen set; empty, of version 0, before the first choice. */
+export const lineUpOf = async (home: HomeReads, seasonId: string): Promise<Kept<LineUpChoice>> => {
+	const choice = await home.lineUp(seasonId);
+	return { seasonId, garmentIds: [], mustKeep: [], neverUse: [], ...choice, version: choice?.version ?? 0 };
+};
+
+/** Chooses the set for the season, or fixes what must be or never be in it. Parts that are not told stay. */
+export function chooseLineUp(
+	services: Services,
+	asked: Asked,
+	seasonId: string,
+	{ version, ...changes }: Partial<Omit<LineUpChoice, 'seasonId'>>,
+): Promise<LineUpChoice> {
+	return decide(services, asked, async (home) => {
+		const season = await knownIn(home.seasons, 'season')(seasonId);
+		const known = await lineUpOf(home, seasonId);
+		await refuseStale(home, 'line-up', seasonId, known, version);
+		const choice = { ...known, ...changes };
+		return {
+			does: { lineUps: [choice] },
+			sentence: `Chose ${choice.garmentIds.length} garments for ${season.name}`,
+			answer: (after) => lineUpOf(after, seasonId),
+		};
+	});
+}

@@ -1,0 +1,28 @@
+import type { Asked } from '../../store/store.ts';
+import { derivePalette } from '../../wardrobe/palette/palette.ts';
+import { decide } from '../decide.ts';
+import { knownIn } from '../found-or-refused.ts';
+import { loadPaletteReadings } from '../load-season.ts';
+import type { Services } from '../services.ts';
+import { type PaletteAnswer, paletteAnswer, paletteOf } from './palette-answer.ts';
+
+/** Derives the season's palette anew, keeping what the person locked or took out. */
+export function deriveSeasonPalette(
+	services: Services,
+	asked: Asked,
+	seasonId: string,
+	{ from }: { readonly from: 'inspirations' | 'garments' },
+): Promise<PaletteAnswer> {
+	return decide(services, asked, async (home) => {
+		const season = await knownIn(home.seasons, 'season')(seasonId);
+		const readings = await loadPaletteReadings(home, season, from);
+		const { baseCount, colourCount } = season;
+		const keep = await paletteOf(home, seasonId);
+		const palette = derivePalette(readings, { baseCount, colourCount, seed: 1, keep });
+		return {
+			does: { palettes: [{ seasonId, palette }] },
+			sentence: `Derived the palette from ${readings.length} ${from === 'garments' ? 'garments' : 'pictures'}`,
+			answer: (after) => paletteAnswer(after, season),
+		};
+	});
+}

@@ -1,0 +1,32 @@
+import type { Asked } from '../../store/store.ts';
+import type { Wear } from '../../wardrobe/words/wear.ts';
+import { decide } from '../decide.ts';
+import { UserError } from '../errors.ts';
+import { knownIn } from '../found-or-refused.ts';
+import { type Services, todayOf } from '../services.ts';
+
+/** Notes days on which garments were worn; `wears` holds one or more. */
+export function noteWears(
+	services: Services,
+	asked: Asked,
+	{ wears }: { readonly wears: readonly Wear[] },
+): Promise<{ added: number }> {
+	const today = todayOf(services);
+	const tooLate = wears.find(({ on }) => on > today);
+	if (tooLate)
+		throw new UserError('bad-request', `Expected a day up to today (${today}) for a wear; received ${tooLate.on}.`);
+	return decide(services, asked, async (home) => {
+		const names = new Map<string, string>();
+		for (const id of new Set(wears.map(({ garmentId }) => garmentId)))
+			names.set(id, (await knownIn(home.garments, 'garment')(id)).name);
+		const [first] = wears;
+		return {
+			does: { wears: { put: wears } },
+			sentence:
+				wears.length === 1 && first
+					? `Wore ${names.get(first.garmentId)} on ${first.on}`
+					: `Noted ${wears.length} wears`,
+			answer: async () => ({ added: wears.length }),
+		};
+	});
+}

@@ -1,0 +1,5 @@
+import type { Maker } from '../../wardrobe/words/wish.ts';
+import { KINDS, remover } from './change-one.ts';
+
+/** Removes a maker; undo brings it back. */
+export const removeMaker = remover<Maker>(KINDS.maker, ({ name }) => `Removed the maker ${name}`);

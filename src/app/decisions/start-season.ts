@@ -1,0 +1,21 @@
+import type { Asked } from '../../store/store.ts';
+import { defaultSeason } from '../../wardrobe/days/season-defaults.ts';
+import type { Season } from '../../wardrobe/words/season.ts';
+import { decide } from '../decide.ts';
+import type { Services } from '../services.ts';
+import { refuseWrongDates, type SeasonDates } from './season-dates.ts';
+
+/** A new season with the usual numbers. */
+export function startSeason(
+	services: Services,
+	asked: Asked,
+	told: SeasonDates & Partial<Pick<Season, 'yearPart'>>,
+): Promise<Season> {
+	refuseWrongDates(told);
+	const season = defaultSeason({ id: services.newId(), addedAt: services.now().toISOString(), ...told });
+	return decide(services, asked, async () => ({
+		does: { seasons: { put: [season] } },
+		sentence: `Started the season ${season.name}`,
+		answer: async (after) => (await after.seasons.get(season.id))!,
+	}));
+}

@@ -1,0 +1,81 @@
+import { randomUUID } from 'node:crypto';
+import { join } from 'node:path';
+import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
+import { writeBackup } from '../store/backup.ts';
+import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
+import { openHome } from '../store/open-home.ts';
+import { createEventHub } from './events.ts';
+import { createPhotoJobs } from './photo-jobs.ts';
+import { followSameLight } from './same-light-jobs.ts';
+import type { Services } from './services.ts';
+import { createSharing } from './sharing.ts';
+import { suggestFromPhotos } from './suggest-from-photos.ts';
+
+/** Where the program's home is, and how it works with it. */
+export type OpenSettings = {
+	/** Folder that holds everything the program remembers. */
+	readonly homePath: string;
+	/** Let paired devices of the local network in. */
+	readonly share: boolean;
+	/** Where sentences for the person at the terminal go. */
+	readonly log: (sentence: string) => void;
+};
+
+/** Everything that the program does its work with, over one opened home. Photos that waited when it was closed are read now. */
+export async function openServices(settings: OpenSettings): Promise<Services & { close(): Promise<void> }> {
+	const now = () => new Date();
+	const home = await openHome(settings.homePath, { now });
+	const { store } = home;
+	const pool = createReaderPool({});
+	const events = createEventHub();
+	const sameLight = followSameLight(store);
+	const followLight: Services['followLight'] = async (before, reading) => {
+		const { relit, toRead } = await sameLight.followReading(before, reading);
+		for (const id of toRead) jobs.enqueue(id);
+		for (const id of relit) events.send({ event: 'photo', data: { id, status: 'read' } });
+	};
+	const jobs = createPhotoJobs({
+		store,
+		pool,
+		events,
+		concurrency: readerThreads(),
+		sharedLight: sameLight.sharedLight,
+		onRead: async (photo, reading) => {
+			await suggestFromPhotos({ store, events }, [photo.id]);
+			await followLight(photo, reading);
+		},
+		report: (error) => settings.log(`A photo could not be read because of a fault in the program: ${String(error)}`),
+	});
+	for (const id of await store.photos.waiting()) jobs.enqueue(id);
+	return {
+		store,
+		pool,
+		jobs,
+		events,
+		sharing: settings.share
+			? await createSharing({
+					records: store.pairings,
+					now: () => now().getTime(),
+					report: (error) => settings.log(`A note on a paired device could not be written: ${String(error)}`),
+				})
+			: null,
+		backup: async (to) => {
+			for (const path of await writeBackup(settings.homePath, to))
+				settings.log(
+					`Expected "${path}" as it was added; its bytes have changed on the disk. The backup holds it as it is.`,
+				);
+		},
+		receive: (from) => receiveFile(from, join(settings.homePath, INCOMING_FOLDER)),
+		findings: home.findings,
+		now,
+		newId: randomUUID,
+		sharedLight: sameLight.sharedLight,
+		followLight,
+		close: async () => {
+			jobs.cancelWaiting();
+			await jobs.close();
+			await pool.close();
+			await home.close();
+		},
+	};
+}

@@ -1,0 +1,51 @@
+import type { HomeReads, VersionedKind } from '../store/store.ts';
+import { UserError } from './errors.ts';
+
+/** A thing that was changed by somebody else since it was seen: which fields, and what it is now. */
+export type StaleThing = {
+	readonly kind: VersionedKind | 'photo';
+	readonly id: string;
+	readonly fields: readonly string[];
+	readonly now: object;
+};
+
+/** The refusal of a change to things that are no longer as they were seen. `details.changed` says what changed. */
+export function staleError(things: readonly StaleThing[]): UserError {
+	const told = things
+		.slice(0, 3)
+		.map(({ kind, fields, now }) => {
+			const { name, title } = now as { name?: string; title?: string };
+			const called = name || title ? ` "${name || title}"` : '';
+			return `of the ${kind}${called}: ${fields.join(', ') || 'something'}`;
+		})
+		.join('; ');
+	return new UserError(
+		'stale',
+		`Expected the newest state for a change; meanwhile something else was changed in another window or program (${told}). Yours was not saved: look at what is there now, and change it again.`,
+		{ details: { changed: things } },
+	);
+}
+
+/** What changed of a thing since the version that was seen; null where nothing did, or no version was told. */
+export async function changedSinceSeen(
+	home: HomeReads,
+	kind: VersionedKind,
+	id: string,
+	thing: { readonly version: number },
+	seen: number | undefined,
+): Promise<StaleThing | null> {
+	if (seen === undefined || seen === thing.version) return null;
+	return { kind, id, fields: await home.changesSince(kind, id, seen), now: thing };
+}
+
+/** Refuses a change to a thing that is no longer as it was seen; `seen` undefined = the caller takes it as it is. */
+export async function refuseStale(
+	home: HomeReads,
+	kind: VersionedKind,
+	id: string,
+	thing: { readonly version: number },
+	seen: number | undefined,
+): Promise<void> {
+	const stale = await changedSinceSeen(home, kind, id, thing, seen);
+	if (stale) throw staleError([stale]);
+}

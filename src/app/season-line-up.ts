@@ -1,0 +1,54 @@
+import type { HomeReads } from '../store/store.ts';
+import { buildLineUp, type LineUpResult } from '../wardrobe/line-up/line-up.ts';
+import type { LineUpRequest } from '../wardrobe/line-up/line-up-setup.ts';
+import { swapsFor } from '../wardrobe/line-up/swaps.ts';
+import { type WhatIf, whatIf } from '../wardrobe/line-up/what-if.ts';
+import type { LineUpChoice } from '../wardrobe/words/season.ts';
+import { lineUpOf } from './decisions/choose-line-up.ts';
+import { knownIn } from './found-or-refused.ts';
+import { loadSeasonInput } from './load-season.ts';
+import { proveLineUp } from './prove-line-up.ts';
+import type { Services } from './services.ts';
+
+/** What a set is built for; quotas and number come from the season where they are not told. */
+export type BuildRequest = Pick<LineUpRequest, 'mustKeep' | 'neverUse'> &
+	Partial<LineUpRequest> & {
+		readonly prove?: boolean;
+		/** With `prove`: the set to prove, as it stands. */
+		readonly garmentIds?: readonly string[];
+	};
+
+/** The season's chosen set. */
+export async function chosenLineUp(home: HomeReads, seasonId: string): Promise<LineUpChoice> {
+	await knownIn(home.seasons, 'season')(seasonId);
+	return lineUpOf(home, seasonId);
+}
+
+/** The best set found for the season, proven where asked until `signal` stops it; nothing is chosen by it. */
+export async function builtLineUp(
+	services: Services,
+	seasonId: string,
+	{ prove, garmentIds = [], ...wanted }: BuildRequest,
+	signal: AbortSignal,
+): Promise<LineUpResult> {
+	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	const input = await loadSeasonInput(services, season);
+	const request: LineUpRequest = { quotas: season.quotas, targetCount: season.targetCount, ...wanted };
+	return prove ? proveLineUp(input, request, { garmentIds, signal }) : buildLineUp(input, request);
+}
+
+/** What would become of a set with some garments less and some more. */
+export async function lineUpIf(
+	services: Services,
+	seasonId: string,
+	change: Parameters<typeof whatIf>[1],
+): Promise<WhatIf> {
+	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	return whatIf(await loadSeasonInput(services, season), change);
+}
+
+/** What the set would be with each garment that could stand in for one of it. */
+export async function swapsInLineUp(services: Services, seasonId: string, asked: Parameters<typeof swapsFor>[1]) {
+	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	return swapsFor(await loadSeasonInput(services, season), asked);
+}

@@ -1,0 +1,69 @@
+import type { Kysely, Transaction } from 'kysely';
+import { counted } from '../wardrobe/words/counted.ts';
+import { decideIn } from './deciding.ts';
+import type { Tables } from './schema.ts';
+import type { BinEntry, ChangedThing } from './store.ts';
+
+/** Days that a deleted thing stays in the bin. */
+const BIN_DAYS = 90;
+
+const nameIn = (body: string): string => {
+	const { name, title } = JSON.parse(body) as { name?: string; title?: string };
+	return name ?? title ?? '';
+};
+
+/** What lies in the bin, the newest first. */
+export async function binOf(db: Kysely<Tables>): Promise<BinEntry[]> {
+	const rows = await db
+		.selectFrom('things')
+		.select(['kind', 'id', 'body', 'binned_at'])
+		.where('binned_at', 'is not', null)
+		.orderBy('binned_at', 'desc')
+		.execute();
+	return rows.map(({ kind, id, body, binned_at }) => ({
+		id,
+		what: kind as BinEntry['what'],
+		name: nameIn(body),
+		deletedAt: binned_at!,
+	}));
+}
+
+/** Takes a thing out of the bin, a season with the garments that went there with it. */
+export async function restoreIn(
+	trx: Transaction<Tables>,
+	id: string,
+	at: string,
+): Promise<{ readonly answer: boolean; readonly changed: readonly ChangedThing[] }> {
+	const row = await trx
+		.selectFrom('things')
+		.select(['kind', 'id', 'body', 'binned_at'])
+		.where('id', '=', id)
+		.where('binned_at', 'is not', null)
+		.executeTakeFirst();
+	if (!row) return { answer: false, changed: [] };
+	const withIt =
+		row.kind === 'season'
+			? await trx
+					.selectFrom('things')
+					.select(['kind', 'id', 'body'])
+					.where('kind', '=', 'garment')
+					.where('binned_at', '=', row.binned_at)
+					.execute()
+			: [];
+	const things = [row, ...withIt].map(({ kind, id, body }) => ({ kind, id, body: JSON.parse(body) as unknown }));
+	const company = withIt.length > 0 ? ` and ${counted(withIt.length, 'garment')}` : '';
+	const sentence = `Took ${nameIn(row.body) || 'it'}${company} out of the bin`;
+	return { answer: true, changed: await decideIn(trx, { things, photos: [] }, sentence, at) };
+}
+
+/** Drops what has lain in the bin for more than 90 days. */
+export async function emptyOldBin(db: Kysely<Tables>, now: Date): Promise<void> {
+	const limit = new Date(now.getTime() - BIN_DAYS * 24 * 3600 * 1000).toISOString();
+	await db.transaction().execute(async (trx) => {
+		const old = await trx.selectFrom('things').select(['kind', 'id']).where('binned_at', '<', limit).execute();
+		for (const { kind, id } of old) {
+			await trx.deleteFrom('things').where('kind', '=', kind).where('id', '=', id).execute();
+			await trx.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', '=', id).execute();
+		}
+	});
+}

@@ -1,0 +1,21 @@
+import { type Decided, type Decision, type Store, UNASKED } from '../../src/store/store.ts';
+import type { GarmentDetails } from '../../src/wardrobe/words/garment.ts';
+import type { Correction } from '../../src/wardrobe/words/reading.ts';
+
+/** Decides without asking anything first, as a test prepares a home; returns what was changed. */
+export const decided = async (store: Store, does: Decided, sentence = 'Decided') =>
+	(await store.decide(UNASKED, async () => ({ does, sentence, answer: async () => null }))).changed;
+
+/** Puts garments, as one decision. */
+export const putGarments = (store: Store, put: GarmentDetails | readonly GarmentDetails[], sentence?: string) =>
+	decided(store, { garments: { put: Array.isArray(put) ? put : [put as GarmentDetails] } }, sentence);
+
+/** Corrects a photo, with a mask or without. */
+export async function corrected(store: Store, photoId: string, correction: Correction, mask: Uint8Array | null) {
+	const name = mask ? await store.photos.keepMask(photoId, mask) : null;
+	await decided(store, { corrections: [{ photoId, correction, mask: name }] }, 'Corrected a photo');
+	return (await store.photos.get(photoId))!;
+}
+
+export const undone = async (store: Store): Promise<Decision | null> => (await store.undo()).answer;
+export const redone = async (store: Store): Promise<Decision | null> => (await store.redo()).answer;

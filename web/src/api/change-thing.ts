@@ -1,0 +1,89 @@
+import type { PhotoRecord } from '../../../src/store/store.ts';
+import { RequestProblem, request } from './request.ts';
+import { newRequestKey, takeRequestKey } from './request-key.ts';
+
+/** A thing that somebody changed since this page saw it. */
+type StaleThing = {
+	readonly id: string;
+	readonly fields: readonly string[];
+	readonly now: { readonly version?: number };
+};
+
+type Seen = { readonly version?: number };
+
+/** Versions that this page made itself, by address: newer than those it has fetched so far. */
+const own = new Map<string, number>();
+
+const newest = (path: string, { version }: Seen): number | undefined =>
+	version === undefined ? undefined : Math.max(version, own.get(path) ?? 0);
+
+const staleThings = (error: unknown): readonly StaleThing[] =>
+	error instanceof RequestProblem && error.code === 'stale' ? (error.details.changed as readonly StaleThing[]) : [];
+
+const underWay = new Map<string, Promise<unknown>>();
+
+/** One change of a thing after the other, so that each knows the version that the one before made. */
+function afterOthers<T>(path: string, act: () => Promise<T>): Promise<T> {
+	const before = underWay.get(path) ?? Promise.resolve();
+	const mine = before.then(act, act);
+	underWay.set(path, mine);
+	void mine.catch(() => {}).then(() => underWay.get(path) === mine && underWay.delete(path));
+	return mine;
+}
+
+/** Tries of one change: each time somebody else changed something else between. */
+const TRIES = 4;
+
+async function sendChange<T extends Seen>(path: string, seen: Seen, changes: object, key: string): Promise<T> {
+	let version = newest(path, seen);
+	for (let tries = 1; ; tries++) {
+		try {
+			const body = version === undefined ? changes : { ...changes, version };
+			const changed = await request<T>('PATCH', path, body, { key: tries === 1 ? key : newRequestKey() });
+			if (changed.version !== undefined) own.set(path, changed.version);
+			return changed;
+		} catch (error) {
+			const [stale] = staleThings(error);
+			const isTheSameField = stale?.fields.some((field) => field in changes) ?? true;
+			if (!stale || isTheSameField || tries === TRIES || stale.now.version === undefined) throw error;
+			version = stale.now.version;
+		}
+	}
+}
+
+/**
+ * Changes fields of a thing as it was seen, and no others. Where another window changed other fields meanwhile, both changes stand; where it
+ * changed the same ones, the program's refusal is thrown and nothing is overwritten.
+ */
+export function changeThing<T extends Seen>(path: string, seen: Seen, changes: object): Promise<T> {
+	const key = takeRequestKey();
+	return afterOthers(path, () => sendChange<T>(path, seen, changes, key));
+}
+
+/** Takes a thing away, unless another window changed it since it was seen. */
+export const removeThing = (path: string, seen: Seen): Promise<unknown> => {
+	const version = newest(path, seen);
+	return request('DELETE', version === undefined ? path : `${path}?version=${version}`);
+};
+
+/** Corrects a photo as it was seen, unless another window corrected it meanwhile. `send` gets the version that this page knows. */
+export function correctPhoto(
+	photo: PhotoRecord,
+	send: (version: number) => Promise<PhotoRecord>,
+): Promise<PhotoRecord> {
+	const path = `/api/photos/${photo.id}`;
+	return afterOthers(path, async () => {
+		const corrected = await send(newest(path, photo) ?? photo.version);
+		own.set(path, corrected.version);
+		return corrected;
+	});
+}
+
+/** Versions of several garments as they were seen, for changes of all of them at once. */
+export const versionsSeen = (garments: readonly (Seen & { readonly id: string })[]): Record<string, number> =>
+	Object.fromEntries(
+		garments.flatMap((garment) => {
+			const version = newest(`/api/garments/${garment.id}`, garment);
+			return version === undefined ? [] : [[garment.id, version] as const];
+		}),
+	);

@@ -1,0 +1,55 @@
+import type { ChangedThing } from '../../../src/store/store.ts';
+
+/** A photo whose reading ended, or began again. */
+export type PhotoEvent = { readonly id: string; readonly status: 'waiting' | 'read' | 'failed' };
+
+/** Kinds that the judgements of every season take. */
+const EVERYWHERE: ReadonlySet<string> = new Set(['garment', 'wear', 'pair-word', 'maker', 'season', 'palette']);
+
+/** Lists whose address is not made of their kind. */
+const LISTS: Readonly<Record<string, string>> = {
+	garment: '/api/garments',
+	season: '/api/seasons',
+	maker: '/api/makers',
+	'pair-word': '/api/pair-words',
+	wear: '/api/wears',
+	device: '/api/devices',
+};
+const LISTS_OF_SEASON: Readonly<Record<string, string>> = {
+	inspiration: 'inspirations',
+	wish: 'wishes',
+	candidate: 'candidates',
+	palette: 'palette',
+	'line-up': 'line-up',
+};
+
+/** The season that a thing belongs to; palettes and line-ups are named by theirs. */
+const seasonOf = ({ kind, id, seasonId }: ChangedThing): string | undefined =>
+	kind === 'palette' || kind === 'line-up' ? id : seasonId;
+
+function isTouched(path: string, thing: ChangedThing): boolean {
+	const [, seasonId, part] = /^\/api\/seasons\/([^/]+)\/([^/?]+)$/.exec(path) ?? [];
+	if (part === 'report') return EVERYWHERE.has(thing.kind) || seasonOf(thing) === seasonId;
+	if (part !== undefined) return LISTS_OF_SEASON[thing.kind] === part && seasonOf(thing) === seasonId;
+	return path.split('?')[0] === LISTS[thing.kind];
+}
+
+/** Whether what was fetched under this key may be other now that these things were changed. */
+export function touchedByThings(key: readonly unknown[], things: readonly ChangedThing[]): boolean {
+	const [what, of] = key;
+	// Whether a piece fits, or a swap pays, follows from everything that a report follows from.
+	if (what === 'check') return true;
+	if (what === 'what-if') return things.some((thing) => isTouched(`/api/seasons/${String(of)}/report`, thing));
+	if (what === 'bin') return true;
+	return typeof what === 'string' && things.some((thing) => isTouched(what, thing));
+}
+
+/** Whether what was fetched under this key may be other after these photos were read, or wait to be. */
+export function touchedByPhotos(key: readonly unknown[], photos: readonly PhotoEvent[]): boolean {
+	const [what, of] = key;
+	const ids = Array.isArray(of) ? (of as readonly unknown[]) : [of];
+	if (what === 'photos' || what === 'photo') return photos.some(({ id }) => ids.includes(id));
+	// Colours and names come with a reading, so only its end counts for the rest.
+	if (photos.every(({ status }) => status === 'waiting')) return false;
+	return what === 'check' || what === 'what-if' || (typeof what === 'string' && /\/(report|garments)$/.test(what));
+}
