@@ -25,7 +25,7 @@ const LIFE = `
 	process.umask(Number.parseInt(process.env.DYELOT_UMASK, 8));
 	const home = await openHome(path + '/home', { now: () => new Date() });
 	const photo = await home.store.photos.add(new Uint8Array([1, 2, 3]), ${JSON.stringify(PHOTO)});
-	await home.store.photos.saveCorrection(photo.id, { mask: true }, new Uint8Array([4]));
+	await home.store.photos.keepMask(photo.id, new Uint8Array([4]));
 	await home.close();
 	if ((await runCli(['backup', path + '/a.tar', '--home', path + '/home'])) !== 0) process.exit(1);
 	if ((await runCli(['restore', path + '/a.tar', '--home', path + '/again'])) !== 0) process.exit(1);
