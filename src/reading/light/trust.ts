@@ -55,7 +55,7 @@ function doubtsOf(light: Light, quality: PhotoQuality): Doubt[] {
 		{ error: warmth * 0.7, reason: warmth > NOTABLE_CAST ? lamp : '', advice: BY_WINDOW },
 		{ error: green * 1.5, reason: green > NOTABLE_CAST ? 'a greenish or pinkish light' : '', advice: BY_WINDOW },
 		{
-			error: quality.clippedShare > BURNT_FROM ? 3 : 0,
+			error: quality.clippedShare > BURNT_FROM ? 1.5 : 0,
 			reason: quality.clippedShare > BURNT_FROM ? 'partly burnt out, or more vivid than a photo can hold' : '',
 			advice: 'Photograph it a little darker: tap the brightest part of the cloth before taking the picture.',
 		},
