@@ -1,4 +1,4 @@
-import { chmod, type FileHandle, lstat, mkdir, open, readdir } from 'node:fs/promises';
+import { chmod, type FileHandle, lstat, mkdir, open, readdir, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 
 /** Only the owner may look into a folder of a home, or read and write a file of it (POSIX; Windows keeps its own lists of rights). */
@@ -9,11 +9,29 @@ const RIGHTS = 0o777;
 const hasModes = process.platform !== 'win32';
 
 /**
+ * The folder and those above it that are missing, one by one: Node's own way of doing so (`recursive`) never comes back below a folder that takes
+ * none, such as /proc (seen with Node 20.20). Returns the first one made.
+ */
+async function makeFolders(path: string): Promise<string | undefined> {
+	try {
+		await mkdir(path, { mode: PRIVATE_FOLDER });
+		return path;
+	} catch (error) {
+		const { code } = error as NodeJS.ErrnoException;
+		if (code === 'EEXIST' && (await stat(path)).isDirectory()) return undefined;
+		const above = code === 'ENOENT' && dirname(path) !== path ? await makeFolders(dirname(path)) : undefined;
+		if (above === undefined) throw error;
+		await mkdir(path, { mode: PRIVATE_FOLDER });
+		return above;
+	}
+}
+
+/**
  * Makes a folder, and those above it that are missing, for the owner alone (the XDG Base Directory Specification 0.8 asks the same of the folder
  * for data); returns the first one made, as `mkdir` does.
  */
 export async function makePrivateFolder(path: string): Promise<string | undefined> {
-	const firstMade = await mkdir(path, { recursive: true, mode: PRIVATE_FOLDER });
+	const firstMade = await makeFolders(path);
 	// The process's umask can only take rights away, some of the owner's among them.
 	if (firstMade !== undefined && hasModes)
 		for (let made = path; made.length >= firstMade.length; made = dirname(made)) await chmod(made, PRIVATE_FOLDER);

@@ -49,7 +49,16 @@ describe('dyelot read', () => {
 			[text, false],
 			[oat, true],
 		]);
-		expect(Object.keys(lines[0]!).sort()).toEqual(['light', 'ms', 'ok', 'photo', 'scene', 'swatches', 'trust']);
+		expect(Object.keys(lines[0]!).sort()).toEqual([
+			'light',
+			'ms',
+			'ok',
+			'photo',
+			'pieces',
+			'scene',
+			'swatches',
+			'trust',
+		]);
 		expect(lines[0]!.light).toMatchObject({ source: 'none', strength: 0, reason: expect.stringContaining('light') });
 		expect(Object.keys(lines[1]!).sort()).toEqual(['message', 'ok', 'photo', 'reason']);
 		const swatches = lines[0]!.swatches as { lab: number[]; share: number; slot: string | null; name: string }[];
