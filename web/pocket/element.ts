@@ -13,7 +13,7 @@ export function element<K extends keyof HTMLElementTagNameMap>(
 }
 
 /** The element of the page's own markup with this id. */
-export function known<T extends HTMLElement>(id: string, kind: new () => T): T {
+export function elementWithId<T extends HTMLElement>(id: string, kind: new () => T): T {
 	const found = document.getElementById(id);
 	if (!(found instanceof kind)) throw new TypeError(`expected an element #${id} in the page`);
 	return found;

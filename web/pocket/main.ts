@@ -4,18 +4,18 @@ import { patternByShare } from '../../src/reading/swatches/pattern-by-share.ts';
 import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
 import { KINDS, type Kind } from '../../src/wardrobe/words/kind.ts';
 import type { NeutralPoint } from '../../src/wardrobe/words/reading.ts';
-import { element, known } from './element.ts';
+import { element, elementWithId } from './element.ts';
 import { type Point, photoView } from './photo-view.ts';
 import { readingInHand } from './reading-in-hand.ts';
 import { swatchView } from './swatch-view.ts';
 import { type Verdict, verdictOf } from './verdict.ts';
 import { whiteInHand, whiteQuestion } from './white-question.ts';
 
-const data = JSON.parse(known('data', HTMLScriptElement).textContent ?? '') as PocketData;
-const status = known('status', HTMLElement);
-const answer = known('answer', HTMLElement);
-const question = known('question', HTMLElement);
-const kindChoice = known('kind', HTMLSelectElement);
+const data = JSON.parse(elementWithId('data', HTMLScriptElement).textContent ?? '') as PocketData;
+const status = elementWithId('status', HTMLElement);
+const answer = elementWithId('answer', HTMLElement);
+const question = elementWithId('question', HTMLElement);
+const kindChoice = elementWithId('kind', HTMLSelectElement);
 /** The white that was tapped and can be one, or null. */
 let white: NeutralPoint | null = null;
 let mode: 'white' | 'piece' = 'piece';
@@ -24,15 +24,15 @@ let mode: 'white' | 'piece' = 'piece';
 const MARKS = { fits: '●', near: '◐', off: '○', unsure: '?' } as const;
 
 function showSeason(): void {
-	known('season', HTMLElement).textContent = data.seasonName;
-	known('made', HTMLElement).textContent = `Made on ${data.madeOn}. Nothing you do here leaves this phone.`;
-	known('palette', HTMLElement).append(
+	elementWithId('season', HTMLElement).textContent = data.seasonName;
+	elementWithId('made', HTMLElement).textContent = `Made on ${data.madeOn}. Nothing you do here leaves this phone.`;
+	elementWithId('palette', HTMLElement).append(
 		...data.palette.colours.map(({ lab, name, label, role, weight }) =>
 			swatchView(lab, label || name, `${role}, ${Math.round(weight * 100)} %`),
 		),
 	);
 	const wishes = data.wishes.filter((wish) => wish.state === 'open');
-	known('wishes', HTMLElement).append(
+	elementWithId('wishes', HTMLElement).append(
 		...(wishes.length === 0
 			? [element('li', {}, 'No open wish. Look, but there is nothing you need.')]
 			: wishes.map((wish) => {
@@ -42,7 +42,7 @@ function showSeason(): void {
 						: element('li', {}, wish.name, ' ', element('small', {}, limit));
 				})),
 	);
-	known('garments', HTMLElement).append(
+	elementWithId('garments', HTMLElement).append(
 		...data.garments.map(({ garment, picture }) =>
 			element(
 				'li',
@@ -109,7 +109,7 @@ function judge(): void {
 	);
 }
 
-const photo = photoView(known('stage', HTMLElement), known('photo', HTMLCanvasElement), () => mode, {
+const photo = photoView(elementWithId('stage', HTMLElement), elementWithId('photo', HTMLCanvasElement), () => mode, {
 	white: tapWhite,
 	piece: judge,
 });
@@ -125,7 +125,7 @@ function tapWhite(at: Point): void {
 	}
 	if (found.answer === 'refused') takeWhite(null, 'That is not taken for white: see below.');
 	question.append(
-		whiteQuestion(known('photo', HTMLCanvasElement), found, (isWhite) => {
+		whiteQuestion(elementWithId('photo', HTMLCanvasElement), found, (isWhite) => {
 			question.replaceChildren();
 			if (isWhite) takeWhite({ ...point, sure: true });
 			else takeWhite(null, 'Taken back. Tap something else that is white, or choose "the piece".');
@@ -161,20 +161,20 @@ async function take(file: File | undefined): Promise<void> {
 	white = null;
 	question.replaceChildren();
 	answer.replaceChildren();
-	known('work', HTMLElement).hidden = false;
+	elementWithId('work', HTMLElement).hidden = false;
 	setMode('white');
 	status.textContent =
 		'Is there something white in the picture, a receipt or paper? Tap it first. If not, choose "the piece" and tap that.';
 }
 
 for (const id of ['camera', 'file']) {
-	const input = known(id, HTMLInputElement);
+	const input = elementWithId(id, HTMLInputElement);
 	input.addEventListener('change', () => void take(input.files?.[0]));
 }
 for (const choice of document.querySelectorAll<HTMLButtonElement>('[data-mode]')) {
 	choice.addEventListener('click', () => setMode(choice.dataset.mode === 'white' ? 'white' : 'piece'));
 }
-known('again', HTMLButtonElement).addEventListener('click', () => {
+elementWithId('again', HTMLButtonElement).addEventListener('click', () => {
 	photo.clearPiece();
 	answer.replaceChildren();
 });

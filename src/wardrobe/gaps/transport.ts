@@ -1,3 +1,5 @@
+import { bestWay, carry, NO_MOVE, NOTHING, type TransportState } from './transport-ways.ts';
+
 /** One stream of an optimal transport. */
 type Flow = { readonly from: number; readonly to: number; readonly amount: number };
 
@@ -11,9 +13,6 @@ export type Transport = {
 	/** Supply left over, by supply. */
 	readonly surplus: readonly number[];
 };
-
-/** Amounts under this are rounding. */
-const NOTHING = 1e-12;
 
 /** What an unmet unit of each demand costs: as asked, or so much that as much as possible is met. */
 function unmetCosts(
@@ -43,106 +42,30 @@ export function partialTransport(
 	cost: readonly Float64Array[],
 	mostCost?: number | readonly number[],
 ): Transport {
-	const demands = demand.length;
-	const unmet = unmetCosts(cost, demands, mostCost);
-	/** What carrying a unit saves: below 0 it is better left. */
-	const gain = (from: number, to: number) => unmet[to]! - cost[from]![to]!;
-	const free = [...demand];
-	const held: Map<number, number>[] = demand.map(() => new Map());
-	const surplus = [...supply];
-
-	type Move = { change: number; mover: number };
-	const NO_MOVE: Move = { change: Number.NEGATIVE_INFINITY, mover: -1 };
-	/** Best gain of moving something held at j on to k (column `demands`: out, to the surplus). */
-	const moves: Move[][] = demand.map(() => new Array<Move>(demands + 1).fill(NO_MOVE));
-	function refreshMoves(j: number): void {
-		for (let k = 0; k <= demands; k++) {
-			let best = NO_MOVE;
-			if (k !== j) {
-				for (const mover of held[j]!.keys()) {
-					const change = (k === demands ? 0 : gain(mover, k)) - gain(mover, j);
-					if (change > best.change + NOTHING || (Math.abs(change - best.change) <= NOTHING && mover < best.mover))
-						best = { change, mover };
-				}
-			}
-			moves[j]![k] = best;
-		}
-	}
-
-	/** The most rewarding way for a unit of `from`: demands in order, the last with room or with something to push out. */
-	function bestWay(from: number): { way: number[]; pushesOut: boolean; value: number } | null {
-		const value = new Array<number>(demands).fill(0).map((_, j) => gain(from, j));
-		const before = new Array<number>(demands).fill(-1);
-		for (let round = 1; round < demands; round++) {
-			let changed = false;
-			for (let j = 0; j < demands; j++) {
-				for (let k = 0; k < demands; k++) {
-					const reached = value[j]! + moves[j]![k]!.change;
-					if (reached > value[k]! + 1e-9) {
-						value[k] = reached;
-						before[k] = j;
-						changed = true;
-					}
-				}
-			}
-			if (!changed) break;
-		}
-		let best: { end: number; pushesOut: boolean; value: number } | null = null;
-		for (let j = 0; j < demands; j++) {
-			const options = [
-				{ end: j, pushesOut: false, value: free[j]! > NOTHING ? value[j]! : Number.NEGATIVE_INFINITY },
-				{ end: j, pushesOut: true, value: value[j]! + moves[j]![demands]!.change },
-			];
-			for (const option of options) if (option.value > (best?.value ?? 1e-9) + 1e-9) best = option;
-		}
-		if (!best) return null;
-		const way = [best.end];
-		for (let at = before[best.end]!; at !== -1; at = before[at]!) way.unshift(at);
-		return { way, pushesOut: best.pushesOut, value: best.value };
-	}
-
-	const add = (j: number, who: number, amount: number) => {
-		const now = (held[j]!.get(who) ?? 0) + amount;
-		if (now > NOTHING) held[j]!.set(who, now);
-		else held[j]!.delete(who);
+	const unmet = unmetCosts(cost, demand.length, mostCost);
+	const state: TransportState = {
+		gain: (from, to) => unmet[to]! - cost[from]![to]!,
+		free: [...demand],
+		surplus: [...supply],
+		held: demand.map(() => new Map()),
+		moves: demand.map(() => new Array(demand.length + 1).fill(NO_MOVE)),
 	};
-
 	for (let from = 0; from < supply.length; from++) {
-		while (surplus[from]! > NOTHING) {
-			const found = bestWay(from);
-			if (!found) break;
-			const { way, pushesOut } = found;
-			const last = way[way.length - 1]!;
-			const movers = way.map((j, step) =>
-				step < way.length - 1 ? moves[j]![way[step + 1]!]!.mover : pushesOut ? moves[j]![demands]!.mover : -1,
-			);
-			let amount = surplus[from]!;
-			for (const [step, mover] of movers.entries())
-				if (mover >= 0) amount = Math.min(amount, held[way[step]!]!.get(mover)!);
-			if (!pushesOut) amount = Math.min(amount, free[last]!);
-			let carried = from;
-			surplus[from]! -= amount;
-			for (const [step, j] of way.entries()) {
-				add(j, carried, amount);
-				const mover = movers[step]!;
-				if (mover < 0) break;
-				add(j, mover, -amount);
-				carried = mover;
-			}
-			if (pushesOut) surplus[carried]! += amount;
-			else free[last]! -= amount;
-			for (const j of way) refreshMoves(j);
+		while (state.surplus[from]! > NOTHING) {
+			const way = bestWay(state, from);
+			if (!way) break;
+			carry(state, from, way);
 		}
 	}
-
-	const flows = held
+	const flows = state.held
 		.flatMap((amounts, to) => [...amounts].map(([from, amount]) => ({ from, to, amount })))
 		.sort((a, b) => a.from - b.from || a.to - b.to);
+	const some = (amount: number) => (amount > NOTHING ? amount : 0);
 	return {
 		flows,
 		cost: flows.reduce((sum, { from, to, amount }) => sum + amount * cost[from]![to]!, 0),
-		missing: free.map((amount) => (amount > NOTHING ? amount : 0)),
-		surplus: surplus.map((amount) => (amount > NOTHING ? amount : 0)),
+		missing: state.free.map(some),
+		surplus: state.surplus.map(some),
 	};
 }
 

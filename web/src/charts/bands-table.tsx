@@ -1,7 +1,63 @@
+import type { ReactNode } from 'react';
+import type { Lab65 } from '../../../src/colour/lab65.ts';
 import type { Bands } from '../../../src/wardrobe/gaps/bands.ts';
 import { colourWord, type Palette } from '../../../src/wardrobe/words/palette-colour.ts';
 import { percentText } from '../parts/colour-text.ts';
 import { Chip } from '../parts/swatch.tsx';
+
+/** A table of colours: a heading a column, the figures between the first and the last. */
+function ColourTable({
+	caption,
+	figures,
+	last,
+	children,
+}: {
+	caption: string;
+	figures: readonly string[];
+	last: string;
+	children: ReactNode;
+}) {
+	return (
+		<div className="table-scroll">
+			<table>
+				<caption>{caption}</caption>
+				<thead>
+					<tr>
+						<th scope="col">Colour</th>
+						{figures.map((figure) => (
+							<th key={figure} scope="col" className="figure">
+								{figure}
+							</th>
+						))}
+						<th scope="col">{last}</th>
+					</tr>
+				</thead>
+				<tbody>{children}</tbody>
+			</table>
+		</div>
+	);
+}
+
+/** A row's colour, its shares in the order of the headings, and what stands in the last column. */
+function Cells({ lab, name, shares, last }: { lab: Lab65; name: string; shares: readonly number[]; last: string }) {
+	return (
+		<>
+			<th scope="row">
+				<span className="swatch">
+					<Chip lab={lab} size="small" />
+					{name}
+				</span>
+			</th>
+			{shares.map((share, column) => (
+				// biome-ignore lint/suspicious/noArrayIndexKey: a column has no other name here
+				<td key={column} className="figure">
+					{percentText(share)}
+				</td>
+			))}
+			<td>{last}</td>
+		</>
+	);
+}
 
 /** The woven bands' numbers in words and figures. */
 export function BandsTable({
@@ -14,85 +70,35 @@ export function BandsTable({
 	nameOf: (id: string) => string;
 }) {
 	const heldName = new Map(bands.held.map(({ id, name }) => [id, name]));
-	const askedRows = bands.asked.flatMap((asked) => {
-		const colour = palette.colours.find(({ id }) => id === asked.paletteColourId);
-		return colour ? [{ asked, colour }] : [];
-	});
+	const coveredBy = (colourId: string) =>
+		bands.threads
+			.filter(({ paletteColourId }) => paletteColourId === colourId)
+			.map(({ heldId, amount }) => `${heldName.get(heldId)} ${percentText(amount)}`)
+			.join(', ') || 'nothing';
 	return (
 		<div className="stack">
-			<div className="table-scroll">
-				<table>
-					<caption>Asked for by the palette</caption>
-					<thead>
-						<tr>
-							<th scope="col">Colour</th>
-							<th scope="col" className="figure">
-								Asked
-							</th>
-							<th scope="col" className="figure">
-								Covered
-							</th>
-							<th scope="col" className="figure">
-								Missing
-							</th>
-							<th scope="col">Covered by</th>
+			<ColourTable caption="Asked for by the palette" figures={['Asked', 'Covered', 'Missing']} last="Covered by">
+				{bands.asked.map(({ paletteColourId, amount, covered, missing }) => {
+					const colour = palette.colours.find(({ id }) => id === paletteColourId);
+					return colour ? (
+						<tr key={colour.id} data-asked={colour.id}>
+							<Cells
+								lab={colour.lab}
+								name={colourWord(colour)}
+								shares={[amount, covered, missing]}
+								last={coveredBy(colour.id)}
+							/>
 						</tr>
-					</thead>
-					<tbody>
-						{askedRows.map(({ asked, colour }) => (
-							<tr key={colour.id} data-asked={colour.id}>
-								<th scope="row">
-									<span className="swatch">
-										<Chip lab={colour.lab} size="small" />
-										{colourWord(colour)}
-									</span>
-								</th>
-								<td className="figure">{percentText(asked.amount)}</td>
-								<td className="figure">{percentText(asked.covered)}</td>
-								<td className="figure">{percentText(asked.missing)}</td>
-								<td>
-									{bands.threads
-										.filter(({ paletteColourId }) => paletteColourId === colour.id)
-										.map(({ heldId, amount }) => `${heldName.get(heldId)} ${percentText(amount)}`)
-										.join(', ') || 'nothing'}
-								</td>
-							</tr>
-						))}
-					</tbody>
-				</table>
-			</div>
-			<div className="table-scroll">
-				<table>
-					<caption>Held by your garments</caption>
-					<thead>
-						<tr>
-							<th scope="col">Colour</th>
-							<th scope="col" className="figure">
-								Held
-							</th>
-							<th scope="col" className="figure">
-								Surplus
-							</th>
-							<th scope="col">In</th>
-						</tr>
-					</thead>
-					<tbody>
-						{bands.held.map((held) => (
-							<tr key={held.id} data-held={held.id}>
-								<th scope="row">
-									<span className="swatch">
-										<Chip lab={held.lab} size="small" />
-										{held.name}
-									</span>
-								</th>
-								<td className="figure">{percentText(held.amount)}</td>
-								<td className="figure">{percentText(held.surplus)}</td>
-								<td>{held.garmentIds.map(nameOf).join(', ')}</td>
-							</tr>
-						))}
-					</tbody>
-				</table>
-			</div>
+					) : null;
+				})}
+			</ColourTable>
+			<ColourTable caption="Held by your garments" figures={['Held', 'Surplus']} last="In">
+				{bands.held.map(({ id, lab, name, amount, surplus, garmentIds }) => (
+					<tr key={id} data-held={id}>
+						<Cells lab={lab} name={name} shares={[amount, surplus]} last={garmentIds.map(nameOf).join(', ')} />
+					</tr>
+				))}
+			</ColourTable>
 		</div>
 	);
 }

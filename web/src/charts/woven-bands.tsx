@@ -1,5 +1,5 @@
 import { area, curveBumpY } from 'd3-shape';
-import { type KeyboardEvent, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, type SVGProps, useId, useRef, useState } from 'react';
 import { hexFromLab } from '../../../src/colour/lab65.ts';
 import type { Bands } from '../../../src/wardrobe/gaps/bands.ts';
 import type { Palette } from '../../../src/wardrobe/words/palette-colour.ts';
@@ -52,36 +52,17 @@ function itemsOf(layout: BandLayout, palette: Palette, nameOf: (id: string) => s
 	];
 }
 
-/**
- * Two woven bands: above what the palette asks for, below what is held, threads where one covers the other; what hangs loose
- * above is a gap, below a surplus. One tab stop, arrow keys go from thread to thread; the same numbers stand in a table.
- */
-export function WovenBands({
-	bands,
-	palette,
-	nameOf,
-}: {
-	bands: Bands;
-	palette: Palette;
-	nameOf: (id: string) => string;
-}) {
+/** What makes a part of the drawing reachable: one tab stop, arrow keys go from part to part. */
+type Handles = (
+	key: string,
+) => SVGProps<SVGGElement> & { readonly 'data-key': string; readonly 'data-chosen': boolean };
+
+/** The part that is pointed at, and the handles that say so; `null` before any is. */
+function useChosenPart(items: readonly Item[]) {
 	const [chosen, setChosen] = useState<string | null>(null);
 	const drawing = useRef<SVGSVGElement>(null);
-	const id = useId();
-	if (bands.asked.length === 0 && bands.held.length === 0) {
-		return (
-			<Empty title="Nothing to weave yet">
-				<p>The upper band comes from the palette, the lower one from the garments on the rail.</p>
-			</Empty>
-		);
-	}
-	const layout = bandLayout(bands, WIDTH);
-	const items = itemsOf(layout, palette, nameOf);
 	const sentenceOf = new Map(items.map(({ key, sentence }) => [key, sentence]));
-	const tabStop = chosen !== null && sentenceOf.has(chosen) ? chosen : items[0]!.key;
-	const colourOf = new Map(palette.colours.map((colour) => [colour.id, hexFromLab(colour.lab)]));
-	const heldColour = new Map(bands.held.map((held) => [held.id, hexFromLab(held.lab)]));
-
+	const tabStop = chosen !== null && sentenceOf.has(chosen) ? chosen : items[0]?.key;
 	const onKeyDown = (event: KeyboardEvent) => {
 		const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
 		if (!step) return;
@@ -90,7 +71,7 @@ export function WovenBands({
 		const next = items[(at + step + items.length) % items.length]!.key;
 		drawing.current?.querySelector<SVGElement>(`[data-key="${CSS.escape(next)}"]`)?.focus();
 	};
-	const handles = (key: string) => ({
+	const handles: Handles = (key) => ({
 		'data-key': key,
 		'data-chosen': chosen === key,
 		role: 'button',
@@ -101,10 +82,97 @@ export function WovenBands({
 		onPointerEnter: () => setChosen(key),
 		onClick: () => setChosen(key),
 	});
-	const partOf = (key: string, other: string) =>
-		chosen === null || chosen === key || chosen === other || chosen === `${other} ${key}`;
-	const lit = (heldId: string, colourId: string) => partOf(colourId, heldId);
+	return { chosen, drawing, handles, told: chosen === null ? undefined : sentenceOf.get(chosen) };
+}
 
+/** A stretch of one of the two bands, its loose end hanging out. */
+function Cloth({
+	span,
+	loose,
+	colour,
+	weave,
+	isUpper,
+	handles,
+}: {
+	span: Span;
+	loose: Span;
+	colour: string | undefined;
+	weave: string;
+	isUpper: boolean;
+	handles: ReturnType<Handles>;
+}) {
+	const [top, edge] = isUpper ? [UPPER, UPPER] : [LOWER, LOWER + BAND];
+	const width = Math.max(0, span.to - span.from);
+	return (
+		<g className="cloth" {...handles}>
+			<Fringe span={loose} from={edge} direction={isUpper ? -1 : 1} colour={colour ?? 'none'} />
+			<rect x={span.from} y={top} width={width} height={BAND} fill={colour} />
+			<rect x={span.from} y={top} width={width} height={BAND} fill={`url(#${weave})`} />
+		</g>
+	);
+}
+
+/** The threads between the bands; those that the chosen part has nothing to do with step back. */
+function Threads({
+	layout,
+	colourOf,
+	chosen,
+	handles,
+}: {
+	layout: BandLayout;
+	colourOf: ReadonlyMap<string, string>;
+	chosen: string | null;
+	handles: Handles;
+}) {
+	return layout.threads.map(({ thread: { heldId, paletteColourId }, above, below }) => {
+		const key = `${heldId} ${paletteColourId}`;
+		const lit = chosen === null || [paletteColourId, heldId, key].includes(chosen);
+		const ends = [
+			{ y: UPPER + BAND, span: above },
+			{ y: LOWER, span: below },
+		];
+		return (
+			<g key={key} className="thread" data-lit={lit} {...handles(key)}>
+				<path d={ribbon(ends)!} fill={colourOf.get(heldId)} />
+			</g>
+		);
+	});
+}
+
+/** Crossing threads, light and dark, that lie over every stretch of cloth. */
+function Weave({ id }: { id: string }) {
+	return (
+		<defs>
+			<pattern id={id} width="8" height="8" patternUnits="userSpaceOnUse">
+				<path d="M0 2H4M4 6H8" stroke="rgb(0 0 0 / 11%)" strokeWidth="2" />
+				<path d="M2 4V8M6 0V4" stroke="rgb(255 255 255 / 11%)" strokeWidth="2" />
+			</pattern>
+		</defs>
+	);
+}
+
+type Shown = { bands: Bands; palette: Palette; nameOf: (id: string) => string };
+
+/**
+ * Two woven bands: above what the palette asks for, below what is held, threads where one covers the other; what hangs loose
+ * above is a gap, below a surplus. One tab stop, arrow keys go from thread to thread; the same numbers stand in a table.
+ */
+export function WovenBands(shown: Shown) {
+	const { asked, held } = shown.bands;
+	if (asked.length + held.length > 0) return <Drawing {...shown} />;
+	return (
+		<Empty title="Nothing to weave yet">
+			<p>The upper band comes from the palette, the lower one from the garments on the rail.</p>
+		</Empty>
+	);
+}
+
+function Drawing({ bands, palette, nameOf }: Shown) {
+	const layout = bandLayout(bands, WIDTH);
+	const { chosen, drawing, handles, told } = useChosenPart(itemsOf(layout, palette, nameOf));
+	const id = useId();
+	const weave = `${id}-weave`;
+	const colourOf = new Map([...palette.colours, ...bands.held].map(({ id: key, lab }) => [key, hexFromLab(lab)]));
 	return (
 		<figure className="bands">
 			<div className="bands-labels small">
@@ -117,67 +185,19 @@ export function WovenBands({
 				preserveAspectRatio="none"
 				aria-label="Threads between what is asked for and what is held"
 			>
-				<defs>
-					<pattern id={`${id}-weave`} width="8" height="8" patternUnits="userSpaceOnUse">
-						<path d="M0 2H4M4 6H8" stroke="rgb(0 0 0 / 11%)" strokeWidth="2" />
-						<path d="M2 4V8M6 0V4" stroke="rgb(255 255 255 / 11%)" strokeWidth="2" />
-					</pattern>
-				</defs>
-				{layout.threads.map(({ thread, above, below }) => (
-					<g
-						key={`${thread.heldId} ${thread.paletteColourId}`}
-						className="thread"
-						data-lit={lit(thread.heldId, thread.paletteColourId)}
-						{...handles(`${thread.heldId} ${thread.paletteColourId}`)}
-					>
-						<path
-							d={
-								ribbon([
-									{ y: UPPER + BAND, span: above },
-									{ y: LOWER, span: below },
-								])!
-							}
-							fill={heldColour.get(thread.heldId)}
-						/>
-					</g>
+				<Weave id={weave} />
+				<Threads layout={layout} colourOf={colourOf} chosen={chosen} handles={handles} />
+				{layout.asked.map(({ asked: { paletteColourId: key }, span, loose }) => (
+					<Cloth key={key} isUpper colour={colourOf.get(key)} {...{ span, loose, weave }} handles={handles(key)} />
 				))}
-				{layout.asked.map(({ asked, span, loose }) => (
-					<g key={asked.paletteColourId} className="cloth" {...handles(asked.paletteColourId)}>
-						<Fringe span={loose} from={UPPER} direction={-1} colour={colourOf.get(asked.paletteColourId) ?? 'none'} />
-						<rect
-							x={span.from}
-							y={UPPER}
-							width={Math.max(0, span.to - span.from)}
-							height={BAND}
-							fill={colourOf.get(asked.paletteColourId)}
-						/>
-						<rect
-							x={span.from}
-							y={UPPER}
-							width={Math.max(0, span.to - span.from)}
-							height={BAND}
-							fill={`url(#${id}-weave)`}
-						/>
-					</g>
-				))}
-				{layout.held.map(({ held, span, loose }) => (
-					<g key={held.id} className="cloth" {...handles(held.id)}>
-						<Fringe span={loose} from={LOWER + BAND} direction={1} colour={heldColour.get(held.id)!} />
-						<rect
-							x={span.from}
-							y={LOWER}
-							width={Math.max(0, span.to - span.from)}
-							height={BAND}
-							fill={heldColour.get(held.id)}
-						/>
-						<rect
-							x={span.from}
-							y={LOWER}
-							width={Math.max(0, span.to - span.from)}
-							height={BAND}
-							fill={`url(#${id}-weave)`}
-						/>
-					</g>
+				{layout.held.map(({ held: { id: key }, span, loose }) => (
+					<Cloth
+						key={key}
+						isUpper={false}
+						colour={colourOf.get(key)}
+						{...{ span, loose, weave }}
+						handles={handles(key)}
+					/>
 				))}
 			</svg>
 			<div className="bands-labels small">
@@ -185,9 +205,8 @@ export function WovenBands({
 				<span className="quiet">loose below: a surplus</span>
 			</div>
 			<figcaption id={`${id}-caption`} className="bands-told">
-				{chosen !== null && sentenceOf.has(chosen)
-					? sentenceOf.get(chosen)
-					: 'Point at a thread or a stretch of cloth, tap it, or reach it with the arrow keys, and it says what it is.'}
+				{told ??
+					'Point at a thread or a stretch of cloth, tap it, or reach it with the arrow keys, and it says what it is.'}
 			</figcaption>
 			<details>
 				<summary>The same as a table</summary>
