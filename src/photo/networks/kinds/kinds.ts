@@ -1,20 +1,12 @@
 import { kindProbabilities, type PieceKinds } from '../../../reading/kinds/kind-probabilities.ts';
+import type { MarkedPiece } from '../../../reading/kinds/marked-pieces.ts';
 import { pieceBox } from '../../../reading/kinds/piece-box.ts';
 import { pieceCrop } from '../../../reading/kinds/piece-crop.ts';
 import { pieceNumbers } from '../../../reading/kinds/piece-numbers.ts';
 import type { LabelMap, Pixels } from '../../../reading/pixels.ts';
-import type { Slot } from '../../../wardrobe/words/slot.ts';
 import type { OutlineMaps } from '../outline/outline-maps.ts';
 import { frameMask } from './frame-mask.ts';
 import { kindScores, type PieceInput } from './kinds-network.ts';
-
-/** One worn piece, marked. */
-export type MarkedPiece = {
-	/** The slot that the outline takes it for. */
-	readonly slot: Slot;
-	/** One byte a pixel of the picture, 1 = the piece. */
-	readonly marks: Uint8Array;
-};
 
 function inputOf(pixels: Pixels, labels: LabelMap, { slot, marks }: MarkedPiece, maps: OutlineMaps): PieceInput {
 	const box = pieceBox(marks, pixels.widthPx, 1, 1);
@@ -42,5 +34,5 @@ export async function kindsOfPieces(
 		pieces.map((piece) => inputOf(pixels, labels, piece, maps)),
 		maps.tensors,
 	);
-	return scores.map((ofPiece) => kindProbabilities(ofPiece));
+	return pieces.map(({ slot, slotTold }, index) => kindProbabilities(scores[index]!, slotTold ? slot : null));
 }

@@ -2,10 +2,11 @@ import { statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { frameMask } from '../../../../src/photo/networks/kinds/frame-mask.ts';
-import { kindsOfPieces, type MarkedPiece } from '../../../../src/photo/networks/kinds/kinds.ts';
+import { kindsOfPieces } from '../../../../src/photo/networks/kinds/kinds.ts';
 import { MASK_HEIGHT, MASK_WIDTH } from '../../../../src/photo/networks/kinds/kinds-network.ts';
 import type { OutlineMaps } from '../../../../src/photo/networks/outline/outline-maps.ts';
 import { parsePhoto } from '../../../../src/photo/networks/outline/parser.ts';
+import { type MarkedPiece, markedPieces } from '../../../../src/reading/kinds/marked-pieces.ts';
 import type { LabelMap, Pixels } from '../../../../src/reading/pixels.ts';
 
 const MODEL = fileURLToPath(new URL('../../../../src/photo/networks/kinds/kinds.onnx', import.meta.url));
@@ -23,13 +24,13 @@ const rectangle = (left: number, top: number, right: number, bottom: number): Ui
 		const [x, y] = [at % widthPx, Math.floor(at / widthPx)];
 		return x >= left && x < right && y >= top && y < bottom ? 1 : 0;
 	});
-const top: MarkedPiece = { slot: 'top', marks: rectangle(30, 30, 90, 80) };
-const skirt: MarkedPiece = { slot: 'bottom', marks: rectangle(35, 80, 85, 130) };
+const [body, legs] = [rectangle(30, 30, 90, 80), rectangle(35, 80, 85, 130)];
 const labels: LabelMap = {
 	widthPx,
 	heightPx,
-	classes: top.marks.map((mark, at) => (mark === 1 ? 1 : skirt.marks[at] === 1 ? 3 : 0)),
+	classes: body.map((mark, at) => (mark === 1 ? 1 : legs[at] === 1 ? 3 : 0)),
 };
+const [top, skirt] = markedPieces(labels) as [MarkedPiece, MarkedPiece];
 
 describe('the network of kinds as it ships', () => {
 	let maps: OutlineMaps;
@@ -59,9 +60,16 @@ describe('the network of kinds as it ships', () => {
 		expect(together!.kinds[0]!.probability).toBeCloseTo(alone!.kinds[0]!.probability, 4);
 	});
 
+	it('hears the slot that somebody has told', async () => {
+		const [told] = await kindsOfPieces(pixels, labels, [{ ...top, slotTold: true }], maps);
+		const sum = told!.kinds.reduce((total, { probability }) => total + probability, 0);
+		expect(sum).toBeGreaterThan(0.9);
+		for (const { kind } of told!.kinds) expect(['t-shirt', 'top', 'shirt', 'jumper']).toContain(kind);
+	});
+
 	it('has nothing to say of no piece, and takes a piece of one pixel', async () => {
 		expect(await kindsOfPieces(pixels, labels, [], maps)).toEqual([]);
-		const speck: MarkedPiece = { slot: 'accessory', marks: rectangle(60, 20, 61, 21) };
+		const speck: MarkedPiece = { slot: 'accessory', marks: rectangle(60, 20, 61, 21), area: 1 };
 		const [told] = await kindsOfPieces(pixels, labels, [speck], maps);
 		expect(told!.nothing).toBeGreaterThanOrEqual(0);
 	});
