@@ -1,5 +1,3 @@
-import type { Language } from '../colour/words/language.ts';
-import { inLanguage } from '../language/speak.ts';
 import type { HomeReads, Kept, PhotoRecord } from '../store/store.ts';
 import { appearanceOf } from '../wardrobe/words/appearance.ts';
 import type { Garment, GarmentDetails } from '../wardrobe/words/garment.ts';
@@ -21,11 +19,11 @@ function garmentFrom(details: Kept<GarmentDetails>, photos: ReadonlyMap<string, 
 
 const byId = (photos: readonly PhotoRecord[]) => new Map(photos.map((photo) => [photo.id, photo]));
 
-/** All garments with their colours, and names in that language where nobody named them; two queries, whatever the number of garments. */
-export async function loadGarments(home: HomeReads, language: Language = 'en-GB'): Promise<Kept<Garment>[]> {
+/** All garments with their colours, and names in the language spoken where nobody named them; two queries, whatever the number of garments. */
+export async function loadGarments(home: HomeReads): Promise<Kept<Garment>[]> {
 	const details = await home.garments.list();
 	const photos = byId(await home.photos.list());
-	return inLanguage(language, () => withNames(details.map((one) => garmentFrom(one, photos))));
+	return withNames(details.map((one) => garmentFrom(one, photos)));
 }
 
 /** One garment with its colours, or null. */

@@ -34,28 +34,34 @@ const SPEAKERS = {
 	de: catalogue.getFixedT('de'),
 } as const;
 
-let spoken: Language = 'en-GB';
+/** Tells the language that the program speaks outside {@link inLanguage}. */
+let source: () => Language = () => 'en-GB';
+/** What {@link inLanguage} asks for just now. */
+let asked: Language | null = null;
 
 /** The language that is spoken just now: that of the innermost {@link inLanguage}, else what {@link speak} set; British English at first. */
-export const spokenLanguage = (): Language => spoken;
+export const spokenLanguage = (): Language => asked ?? source();
 
-/** Sets the language of the whole program: for the page, the pocket page and the command line, which serve one person. */
-export function speak(language: Language): void {
-	spoken = language;
+/**
+ * Sets the language of the program: one for the page, the pocket page and the command line, which serve one person; a function for the server, which
+ * answers each request in the language it asks for.
+ */
+export function speak(language: Language | (() => Language)): void {
+	source = typeof language === 'function' ? language : () => language;
 }
 
 /** Does the work with all its words in that language. The work must be done when it returns: a promise is a `TypeError`, since others would speak meanwhile. */
 export function inLanguage<T>(language: Language, work: () => T): T {
-	const before = spoken;
-	spoken = language;
+	const before = asked;
+	asked = language;
 	try {
 		const done = work();
 		if (done instanceof Promise) throw new TypeError('Expected work that is done at once; received a promise.');
 		return done;
 	} finally {
-		spoken = before;
+		asked = before;
 	}
 }
 
 /** The sentence of that name in the language that is spoken, its blanks filled. */
-export const say = (key: SentenceKey, blanks: Blanks = {}): string => SPEAKERS[spoken](key, blanks);
+export const say = (key: SentenceKey, blanks: Blanks = {}): string => SPEAKERS[spokenLanguage()](key, blanks);

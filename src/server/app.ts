@@ -9,6 +9,7 @@ import { UserError } from '../app/errors.ts';
 import type { Services } from '../app/services.ts';
 import { MAX_PHOTO_BYTES } from '../photo/file/limits.ts';
 import { BODY_LIMITS } from './body-limits.ts';
+import { answerInLanguage } from './language-of.ts';
 import { refuseForeignHosts } from './local-only.ts';
 import { refuseForeignPages } from './own-page-only.ts';
 import { backupRoutes } from './routes/backup.ts';
@@ -106,6 +107,7 @@ export async function buildApp(
 	});
 	if (options.onRoute) app.addHook('onRoute', options.onRoute);
 	validateBodiesStrictly(app);
+	answerInLanguage(app);
 	answerErrors(app);
 	await app.register(cookie);
 	await app.register(helmet, {

@@ -7,7 +7,6 @@ import { knownIn } from '../../app/found-or-refused.ts';
 import { loadGarment, loadGarments } from '../../app/load-garments.ts';
 import type { Services } from '../../app/services.ts';
 import { askedBy } from '../asked.ts';
-import { languageOf } from '../language-of.ts';
 import { type ById, byId, exact, name, type Seen, seen } from '../schemas/basics.ts';
 import { type GarmentChanges, garmentChanges, garmentIds, photoId, versionsById } from '../schemas/garment.ts';
 
@@ -23,7 +22,7 @@ type Several = { readonly ids: string[]; readonly versions?: Record<string, numb
 /** The wardrobe: list, add, change or put away one or many. */
 export function garmentRoutes(app: FastifyInstance, services: Services): void {
 	const { store } = services;
-	app.get('/api/garments', (request) => loadGarments(store, languageOf(request)));
+	app.get('/api/garments', () => loadGarments(store));
 	app.get<ById>('/api/garments/:id', { schema: { params: byId } }, (request) =>
 		knownIn({ get: (id) => loadGarment(store, id) }, 'garment')(request.params.id),
 	);

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
 import { factsOfKind } from '../words/kind.ts';
 import type { Season } from '../words/season.ts';
@@ -20,7 +21,7 @@ function limitsOf({ kind, warmth }: Judged): { readonly fromWarm?: number; reado
 }
 
 /**
- * Why a garment is for another part of the year than the season, in words that follow "it"; `null` where it is in season. The user's own word comes first: parts of
+ * Why a garment is for another part of the year than the season, in a half sentence; `null` where it is in season. The user's own word comes first: parts of
  * the year told, year-round basic; then what its kind and warmth usually ask of the weather.
  */
 export function outOfSeason(
@@ -30,14 +31,15 @@ export function outOfSeason(
 	if (garment.yearParts.length > 0)
 		return garment.yearParts.includes(season.yearPart)
 			? null
-			: `serves ${garment.yearParts.join(' and ')}, not ${season.yearPart}`;
+			: say('inSeason.otherPart', {
+					parts: garment.yearParts.map((part) => say(`yearParts.${part}`)).join(say('inSeason.and')),
+					season: say(`yearParts.${season.yearPart}`),
+				});
 	if (garment.basic) return null;
 	const { coldDay, warmDay } = daysOfSeason(season);
 	const { fromWarm, upToCold } = limitsOf(garment);
-	if (fromWarm !== undefined && warmDay < fromWarm)
-		return `is for days of ${fromWarm} degrees or more, and a warm day of the season has ${warmDay}`;
-	if (upToCold !== undefined && coldDay > upToCold)
-		return `is for days of ${upToCold} degrees or less, and a cold day of the season has ${coldDay}`;
+	if (fromWarm !== undefined && warmDay < fromWarm) return say('inSeason.tooLight', { limit: fromWarm, day: warmDay });
+	if (upToCold !== undefined && coldDay > upToCold) return say('inSeason.tooWarm', { limit: upToCold, day: coldDay });
 	return null;
 }
 

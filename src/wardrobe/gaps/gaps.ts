@@ -1,9 +1,9 @@
 import { deltaE2000Of } from '../../colour/delta-e-many.ts';
+import { say } from '../../language/speak.ts';
 import { isInSeason } from '../days/in-season.ts';
 import { fitPercentOf } from '../fit/fit.ts';
 import { type Pairing, slotsWearing } from '../pairs/pairings.ts';
 import { REACH, reachOf } from '../palette/palette-reach.ts';
-import { counted } from '../words/counted.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { mainSwatch } from '../words/main-colour.ts';
@@ -74,15 +74,14 @@ function colourGap(
 		pieces.find((piece) => piece.slot === slot && piece.paletteColourId === colour.id)?.outfitsAdded ?? 0;
 	const stored = storedNear(spare, seen > 0 ? slot : null, colour);
 	const sentence = [
-		`${Math.round(missing * 100)} % of ${colourWord(colour)} is covered by nothing you hold.`,
-		seen > 0
-			? `Your pictures wear it as ${slot}.`
-			: `No picture shows where it is worn; as ${slot} it would go with most.`,
-		`One such piece would add ${counted(outfitsAdded, 'supported outfit')}.`,
-		colour.firmness < 0.5 && colour.origin === 'derived'
-			? 'The colour itself is tentative: other pictures might not bring it back.'
-			: '',
-		stored ? `${stored.name} is stored and could fill it.` : '',
+		say(missing > 0.95 ? 'gaps.allMissing' : 'gaps.partMissing', {
+			colour: colourWord(colour),
+			percent: Math.round(missing * 100),
+		}),
+		seen > 0 ? say('gaps.wornAs', { slot: say(`slots.${slot}`) }) : say('gaps.notSeen', { slot: say(`slots.${slot}`) }),
+		say('gaps.adds', { outfits: say('counts.outfits', { count: outfitsAdded }) }),
+		colour.firmness < 0.5 && colour.origin === 'derived' ? say('gaps.tentative') : '',
+		stored ? say('gaps.stored', { name: stored.name }) : '',
 	];
 	return {
 		id: `colour ${colour.id}`,
@@ -112,9 +111,14 @@ function slotGap(
 		.sort((a, b) => b.fit - a.fit || (a.garment.id < b.garment.id ? -1 : 1))
 		.map(({ garment }) => garment);
 	const sentence = [
-		`The season wants ${wanted} of the slot ${slot}; you hold ${held}.`,
-		best && colour ? `In ${colourWord(colour)} it would add most: ${counted(best.outfitsAdded, 'outfit')}.` : '',
-		stored ? `${stored.name} is stored and could fill it.` : '',
+		say('gaps.slotShort', { slot: say(`slots.${slot}`), wanted, held }),
+		best && colour
+			? say('gaps.slotAdds', {
+					colour: colourWord(colour),
+					outfits: say('counts.outfits', { count: best.outfitsAdded }),
+				})
+			: '',
+		stored ? say('gaps.stored', { name: stored.name }) : '',
 	];
 	return {
 		id: `slot ${slot}`,

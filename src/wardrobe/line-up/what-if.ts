@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import { bandsOf } from '../gaps/bands.ts';
 import { type Gap, gapsOf } from '../gaps/gaps.ts';
 import { missingPieces } from '../gaps/missing-piece.ts';
@@ -46,10 +47,14 @@ type MeasuredSet = { readonly garmentCount: number; readonly outfits: number; re
 /** A change to a set in one sentence. */
 export function changeSentence(before: MeasuredSet, after: MeasuredSet): string {
 	const change = after.outfits - before.outfits;
-	const how = change === 0 ? 'as many as before' : `${Math.abs(change)} ${change > 0 ? 'more' : 'fewer'}`;
-	const [from, to] = [before, after].map(({ coveredShare }) => Math.round(100 * coveredShare));
-	const cover = `they cover ${to} % of the palette${from === to ? ', as before' : `, before ${from} %`}`;
-	return `${after.garmentCount} garments make ${after.outfits} supported outfits, ${how}; ${cover}.`;
+	const from = Math.round(100 * before.coveredShare);
+	const to = Math.round(100 * after.coveredShare);
+	const made = say(change === 0 ? 'whatIf.same' : change > 0 ? 'whatIf.more' : 'whatIf.fewer', {
+		garments: say('counts.garments', { count: after.garmentCount }),
+		outfits: say('counts.outfits', { count: after.outfits }),
+		change: Math.abs(change),
+	});
+	return `${made} ${say(from === to ? 'whatIf.coverSame' : 'whatIf.cover', { from, to })}`;
 }
 
 const measured = ({ garmentIds, ...rest }: TriedSet): MeasuredSet => ({ ...rest, garmentCount: garmentIds.length });

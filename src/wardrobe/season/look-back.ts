@@ -1,5 +1,5 @@
+import { say } from '../../language/speak.ts';
 import { nearestColour } from '../fit/fit.ts';
-import { counted } from '../words/counted.ts';
 import type { Garment } from '../words/garment.ts';
 import { type GarmentWear, garmentWears } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
@@ -71,8 +71,12 @@ export function lookBack(
 	const neverWorn = told.filter(({ wearsThisYear }) => wearsThisYear === 0).map(({ garmentId }) => garmentId);
 	const sentence =
 		wearsThisYear === 0
-			? 'No wear has been noted in the last twelve months, so nothing can be said of what is worn. Tap "worn today" on what you wear.'
-			: `${counted(wearsThisYear, 'wear')} in the last twelve months; ${neverWorn.length} of ${counted(here.length, 'garment')} not worn once.`;
+			? say('lookBack.none')
+			: say('lookBack.some', {
+					wears: say('counts.wears', { count: wearsThisYear }),
+					never: neverWorn.length,
+					garments: say('counts.garments', { count: here.length }),
+				});
 	return {
 		garments: told,
 		byColour: colourShares(here, wearsOf, palette),

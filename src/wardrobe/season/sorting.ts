@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import { outOfSeason } from '../days/in-season.ts';
 import type { Fit } from '../fit/fit-result.ts';
 import type { Twin } from '../fit/twins.ts';
@@ -42,20 +43,20 @@ function reasonsFor(
 	wearsNoted: boolean,
 ): Reason[] {
 	const all: (Reason | false)[] = [
-		garment.condition === 'worn-out' && { weight: -2, words: 'it is worn out' },
-		wearsNoted && wear.wears === 0 && knownDays >= HALF_A_YEAR_DAYS && { weight: -1, words: 'no wear of it is noted' },
+		garment.condition === 'worn-out' && { weight: -2, words: say('sorting.wornOut') },
+		wearsNoted && wear.wears === 0 && knownDays >= HALF_A_YEAR_DAYS && { weight: -1, words: say('sorting.noWear') },
 		wear.unwornDays !== null &&
-			wear.unwornDays > TWO_SEASONS_DAYS && { weight: -2, words: `it was last worn ${wear.unwornDays} days ago` },
+			wear.unwornDays > TWO_SEASONS_DAYS && { weight: -2, words: say('sorting.lastWorn', { count: wear.unwornDays }) },
 		fit.verdict === 'off' && {
 			weight: -1,
-			words: `it lies off the season's palette (${Math.round(fit.percent)} of 100)`,
+			words: say('sorting.off'),
 		},
-		(loner?.flagged ?? false) && { weight: -1, words: 'it may go with nothing else you have' },
-		twin?.sureness === 'alike' && twinIsWornMore && { weight: -1, words: 'another nearly the same is worn more' },
-		garment.loved === 3 && { weight: 3, words: 'you love it dearly' },
-		garment.loved === 0 && { weight: -1, words: 'you said you do not love it' },
-		wear.wearsThisYear >= WORN_OFTEN && { weight: 3, words: `worn ${wear.wearsThisYear} times in twelve months` },
-		fit.verdict === 'fits' && { weight: 2, words: `it fits the season (${Math.round(fit.percent)} of 100)` },
+		(loner?.flagged ?? false) && { weight: -1, words: say('sorting.loner') },
+		twin?.sureness === 'alike' && twinIsWornMore && { weight: -1, words: say('sorting.twin') },
+		garment.loved === 3 && { weight: 3, words: say('sorting.loved') },
+		garment.loved === 0 && { weight: -1, words: say('sorting.notLoved') },
+		wear.wearsThisYear >= WORN_OFTEN && { weight: 3, words: say('sorting.wornOften', { count: wear.wearsThisYear }) },
+		fit.verdict === 'fits' && { weight: 2, words: say('sorting.fits') },
 	];
 	return all.filter((reason) => reason !== false).sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
 }
@@ -85,22 +86,26 @@ export function sortingOf(
 	const answer = (suggestion: SortingSuggestion['suggestion'], reasons: readonly string[]): SortingSuggestion => {
 		const wayOut = suggestion === 'let-go' ? wayOutOf(garment) : null;
 		const isStored = garment.place === 'stored';
-		const words = {
-			keep: isStored ? 'Bring it back to the rail' : 'Keep it on the rail',
-			store: isStored ? 'Leave it in store' : 'Store it',
-			'let-go': `Let it go (${wayOut})`,
-			undecided: 'Undecided',
-		}[suggestion];
-		return { garmentId: garment.id, suggestion, reasons, wayOut, sentence: `${words}: ${reasons.join('; ')}.` };
+		const key = {
+			keep: isStored ? 'sorting.bringBack' : 'sorting.keep',
+			store: isStored ? 'sorting.leaveStored' : 'sorting.store',
+			'let-go': 'sorting.letGo',
+			undecided: 'sorting.undecided',
+		} as const;
+		const sentence = say(key[suggestion], {
+			reasons: reasons.join('; '),
+			wayOut: wayOut ? say(`waysOut.${wayOut}`) : '',
+		});
+		return { garmentId: garment.id, suggestion, reasons, wayOut, sentence };
 	};
-	if (garment.place === 'leaving') return answer('let-go', ['you decided that it leaves']);
-	if (garment.basic) return answer('keep', ['it is a year-round basic']);
+	if (garment.place === 'leaving') return answer('let-go', [say('sorting.leaves')]);
+	if (garment.basic) return answer('keep', [say('sorting.basic')]);
 	const out = outOfSeason(garment, season);
-	if (out !== null) return answer('store', [`it ${out}`]);
+	if (out !== null) return answer('store', [out]);
 	const reasons = reasonsFor(garment, facts, wearsNoted);
 	const sum = reasons.reduce((total, { weight }) => total + weight, 0);
 	const words = reasons.map((reason) => reason.words);
-	if (words.length === 0) return answer('undecided', ['nothing speaks clearly for or against it yet']);
+	if (words.length === 0) return answer('undecided', [say('sorting.nothing')]);
 	if (sum >= KEEP_FROM) return answer('keep', words);
 	if (sum <= LET_GO_FROM || garment.condition === 'worn-out') return answer('let-go', words);
 	if (sum <= STORE_FROM) return answer('store', words);

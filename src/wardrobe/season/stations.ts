@@ -1,5 +1,5 @@
+import { say } from '../../language/speak.ts';
 import type { Gap } from '../gaps/gaps.ts';
-import { counted } from '../words/counted.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import type { LookBack } from './look-back.ts';
 
@@ -20,35 +20,43 @@ export function stationsOf(input: SeasonInput, gaps: readonly Gap[], back: LookB
 	const wishes = input.wishes.filter(({ state }) => state === 'open').length;
 	const candidates = input.candidates.filter(({ state }) => state === 'open').length;
 	const colours = input.palette.colours.length;
+	const pictures = say('counts.pictures', { count: input.inspirations.length });
 	return [
 		{
 			station: 'look-back',
 			state: back.wearsThisYear > 0 ? 'done' : 'empty',
-			sentence: back.wearsThisYear > 0 ? counted(back.wearsThisYear, 'wear') : 'no wears noted',
+			sentence: back.wearsThisYear > 0 ? say('counts.wears', { count: back.wearsThisYear }) : say('stations.noWears'),
 		},
 		{
 			station: 'direction',
 			state: colours > 0 ? 'done' : input.inspirations.length > 0 ? 'open' : 'empty',
 			sentence:
 				colours > 0
-					? `${counted(colours, 'colour')} from ${counted(input.inspirations.length, 'picture')}`
-					: counted(input.inspirations.length, 'picture'),
+					? say('stations.colours', { colours: say('counts.colours', { count: colours }), pictures })
+					: pictures,
 		},
 		{
 			station: 'sort',
 			state: input.garments.length === 0 ? 'empty' : decided > 0 ? 'done' : 'open',
-			sentence: `${rail} on the rail, ${decided} put away or leaving`,
+			sentence: say('stations.sorted', { rail, decided }),
 		},
 		{
 			station: 'line-up',
 			state: chosen === 0 ? 'empty' : chosen >= input.season.targetCount ? 'done' : 'open',
-			sentence: `${chosen} of ${input.season.targetCount} chosen`,
+			sentence: say('stations.chosen', { chosen, wanted: input.season.targetCount }),
 		},
 		{
 			station: 'wish-list',
 			state: wishes > 0 ? 'done' : gaps.length > 0 ? 'open' : 'empty',
-			sentence: `${counted(wishes, 'wish', 'wishes')}, ${counted(gaps.length, 'gap')}`,
+			sentence: say('stations.wishesGaps', {
+				wishes: say('counts.wishes', { count: wishes }),
+				gaps: say('counts.gaps', { count: gaps.length }),
+			}),
 		},
-		{ station: 'shop', state: candidates > 0 ? 'open' : 'empty', sentence: counted(candidates, 'candidate') },
+		{
+			station: 'shop',
+			state: candidates > 0 ? 'open' : 'empty',
+			sentence: say('counts.candidates', { count: candidates }),
+		},
 	];
 }

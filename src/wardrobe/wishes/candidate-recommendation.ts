@@ -1,4 +1,5 @@
-import { counted } from '../words/counted.ts';
+import { moneyText, numberText } from '../../language/numbers.ts';
+import { say } from '../../language/speak.ts';
 import { daysBetween } from '../words/days-between.ts';
 import type { Candidate, SeasonInput } from '../words/season-input.ts';
 import type { Wish } from '../words/wish.ts';
@@ -11,27 +12,22 @@ function newness(
 	{ season, today }: SeasonInput,
 ): { allowed: boolean; sentence: string } | null {
 	if (used) return null;
-	if (!wish) return { allowed: false, sentence: 'It is new, and no wish asks for it: used comes first.' };
+	if (!wish) return { allowed: false, sentence: say('candidates.newNoWish') };
 	const wanted = Math.max(0, daysBetween(wish.wantedSince, today));
 	const left = season.waitingDays - wanted;
 	return left > 0
-		? { allowed: false, sentence: `It is new: used comes first, and new is open in ${counted(left, 'day')}.` }
-		: { allowed: true, sentence: `It is new, which is open now: wanted for ${counted(wanted, 'day')}.` };
+		? { allowed: false, sentence: say('candidates.newWaits', { days: say('counts.days', { count: left }) }) }
+		: { allowed: true, sentence: say('candidates.newOpen', { days: say('counts.days', { count: wanted }) }) };
 }
 
 function costSentence({ expectedCostPerWear, usualCostPerWear }: CandidateFacts): string {
-	if (expectedCostPerWear === null) return 'No price is told, so its cost per wear cannot be said.';
-	if (expectedCostPerWear === 0) return 'It costs nothing.';
-	const usual = usualCostPerWear === null ? '' : `; such pieces of yours cost ${usualCostPerWear.toFixed(2)}`;
-	return `About ${expectedCostPerWear.toFixed(2)} a wear is expected${usual}.`;
+	if (expectedCostPerWear === null) return say('candidates.noPrice');
+	if (expectedCostPerWear === 0) return say('candidates.free');
+	const cost = moneyText(expectedCostPerWear);
+	return usualCostPerWear === null
+		? say('candidates.costs', { cost })
+		: say('candidates.costsUsual', { cost, usual: moneyText(usualCostPerWear) });
 }
-
-const RECOMMENDATION_WORDS: Readonly<Record<Recommendation, string>> = {
-	take: 'Worth taking: it answers a wish, fits, and nothing speaks against it.',
-	think: 'Think about it: something speaks against it, or no wish asks for it.',
-	leave: 'Leave it: too much speaks against it.',
-	ask: 'Ask the seller for a photo beside a sheet of white paper: this one does not tell its colour well enough.',
-};
 
 /**
  * What to do about a candidate: `take` where it answers a wish, fits and nothing speaks against it; `leave` where its colour is off or two
@@ -50,13 +46,19 @@ export function recommendationOf(
 	const fresh = newness(candidate, wish, input);
 	const reasons = [
 		fit.sentence,
-		wish ? `It answers the wish "${wish.name}".` : 'It answers no open wish.',
+		wish ? say('candidates.answers', { wish: wish.name }) : say('candidates.noWish'),
 		(alike ?? twins[0])?.sentence,
 		partnerCount > 0
-			? `${counted(partnerCount, 'garment')} of yours ${partnerCount === 1 ? 'goes' : 'go'} with it, and it would add ${counted(outfitsAdded, 'supported outfit')}.`
-			: 'Nothing you own is known to go with it.',
+			? say('candidates.goesWith', {
+					count: partnerCount,
+					outfits: say('counts.outfits', { count: outfitsAdded }),
+				})
+			: say('candidates.goesWithNothing'),
 		limit !== null && candidate.price !== null
-			? `It costs ${candidate.price}, ${overLimit ? 'over' : 'within'} your limit of ${limit}.`
+			? say(overLimit ? 'candidates.over' : 'candidates.within', {
+					price: numberText(candidate.price),
+					limit: numberText(limit),
+				})
 			: undefined,
 		costSentence(check),
 		fresh?.sentence,
@@ -72,5 +74,5 @@ export function recommendationOf(
 		return wish && against === 0 && fit.verdict === 'fits' ? 'take' : 'think';
 	};
 	const recommendation = recommend();
-	return { recommendation, reasons, sentence: RECOMMENDATION_WORDS[recommendation] };
+	return { recommendation, reasons, sentence: say(`candidates.${recommendation}`) };
 }

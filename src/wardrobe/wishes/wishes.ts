@@ -1,5 +1,5 @@
+import { say } from '../../language/speak.ts';
 import type { Gap } from '../gaps/gaps.ts';
-import { counted } from '../words/counted.ts';
 import { daysBetween } from '../words/days-between.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { colourWord } from '../words/palette-colour.ts';
@@ -31,7 +31,9 @@ export function wishFromGap(gap: Gap, input: SeasonInput, made: { readonly id: s
 	return {
 		id: made.id,
 		seasonId: input.season.id,
-		name: colour ? `${gap.slot} in ${colourWord(colour)}` : gap.slot,
+		name: colour
+			? say('wishes.inColour', { colour: colourWord(colour), piece: say(`pieces.${gap.slot}`) })
+			: say(`pieces.${gap.slot}`),
 		slot: gap.slot,
 		kind: null,
 		target: colour?.lab ?? null,
@@ -60,9 +62,8 @@ const gapOf = (wish: Wish, gaps: readonly Gap[]): Gap | undefined =>
 	gaps.find(({ kind, slot }) => kind === 'slot' && slot === wish.slot);
 
 function waitSentence(wantedDays: number, newInDays: number): string {
-	if (newInDays > 0)
-		return `Look for it used; in ${counted(newInDays, 'day')}, if you still want it, new from makers you trust is open.`;
-	return `Wanted for ${counted(wantedDays, 'day')}, longer than your waiting time, it is a real wish: used first, then new from makers you trust.`;
+	if (newInDays > 0) return say('wishes.wait', { days: say('counts.days', { count: newInDays }) });
+	return say('wishes.open', { days: say('counts.days', { count: wantedDays }) });
 }
 
 /** Ranks the open wishes and says of each how long it has been wanted and whether new is allowed yet. */
@@ -100,10 +101,14 @@ export function wishStandings(
 				makers: newInDays === 0 ? input.makers : [],
 				storedFirst: stored?.id ?? null,
 				sentence: [
-					`It would add ${counted(outfitsAdded, 'supported outfit')}.`,
-					coverage > 0 ? `It answers a colour of which ${Math.round(100 * coverage)} % is missing.` : '',
-					wish.yearParts.length > 1 ? `It serves ${wish.yearParts.join(' and ')}.` : '',
-					stored ? `${stored.name} is stored and could fill it first.` : '',
+					say('wishes.adds', { outfits: say('counts.outfits', { count: outfitsAdded }) }),
+					coverage > 0 ? say('wishes.answersGap', { percent: Math.round(100 * coverage) }) : '',
+					wish.yearParts.length > 1
+						? say('wishes.serves', {
+								parts: wish.yearParts.map((part) => say(`yearParts.${part}`)).join(say('inSeason.and')),
+							})
+						: '',
+					stored ? say('wishes.stored', { name: stored.name }) : '',
 					waitSentence(wantedDays, newInDays),
 				]
 					.filter(Boolean)

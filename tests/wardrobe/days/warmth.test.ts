@@ -115,10 +115,10 @@ describe('a garment of another part of the year', () => {
 		expect(isInSeason(aGarment({ id: 'it', kind, ...changes } as Parameters<typeof aGarment>[0]), season)).toBe(isIn);
 	});
 
-	it('says why in words that follow "it"', () => {
+	it('says why in half a sentence', () => {
 		expect(outOfSeason(aGarment({ id: 'it', kind: 'shorts' }), winter)).toBe(
-			'is for days of 18 degrees or more, and a warm day of the season has 9',
+			'it is for days of 18 degrees or more, and a warm day of the season has 9',
 		);
-		expect(outOfSeason(aGarment({ id: 'it', yearParts: ['summer'] }), winter)).toBe('serves summer, not winter');
+		expect(outOfSeason(aGarment({ id: 'it', yearParts: ['summer'] }), winter)).toBe('it is for summer, not winter');
 	});
 });

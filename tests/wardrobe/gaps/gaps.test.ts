@@ -109,7 +109,7 @@ describe('a gap', () => {
 		expect(gap.missing).toBeCloseTo(1, 9);
 		// Over oat shirt and ink trousers; nothing speaks for the lime shirt with rust.
 		expect(gap.outfitsAdded).toBe(1);
-		expect(gap.sentence).toContain('1 supported outfit.');
+		expect(gap.sentence).toContain('1 outfit.');
 	});
 
 	it('is filled first by what is owned but stored', () => {

@@ -24,7 +24,7 @@ describe('what if', () => {
 		expect([before.outfits, after.outfits, outfitsChange]).toEqual([1, 2, 1]);
 		expect(coveredChange).toBeCloseTo(after.coveredShare - before.coveredShare, 12);
 		expect(after.garmentIds).toEqual(['ink trousers', 'oat boots', 'rust shirt', 'rust skirt']);
-		expect(sentence).toContain('2 supported outfits, 1 more');
+		expect(sentence).toContain('2 outfits, 1 more');
 	});
 
 	it('gaps are filled and opened', () => {

@@ -157,7 +157,7 @@ describe("the season's report", () => {
 			{ station: 'sort', state: 'done', sentence: '1 on the rail, 1 put away or leaving' },
 			{ station: 'line-up', state: 'open', sentence: '1 of 33 chosen' },
 			{ station: 'wish-list', state: 'done', sentence: expect.stringMatching(/^1 wish, \d+ gaps$/) },
-			{ station: 'shop', state: 'open', sentence: '1 candidate' },
+			{ station: 'shop', state: 'open', sentence: '1 piece in view' },
 		]);
 	});
 });

@@ -61,9 +61,9 @@ describe('sorting', () => {
 
 	it('stores what serves another part of the year, and leaves in store what is there', () => {
 		const winter = { id: 'winter coat', kind: 'coat', lab: OAT, yearParts: ['winter'] } as const;
-		expect(sorted(aGarment(winter)).sentence).toBe('Store it: it serves winter, not spring.');
+		expect(sorted(aGarment(winter)).sentence).toBe('Store it: it is for winter, not spring.');
 		expect(sorted(aGarment({ ...winter, place: 'stored' })).sentence).toBe(
-			'Leave it in store: it serves winter, not spring.',
+			'Leave it in store: it is for winter, not spring.',
 		);
 		expect(sorted(aGarment({ ...winter, yearParts: ['winter', 'spring'] }), ['2026-02-01']).suggestion).toBe('keep');
 	});
@@ -98,6 +98,6 @@ describe('sorting', () => {
 			'2026-03-01',
 		]);
 		expect(suggestion).toBe('let-go');
-		expect(sentence).toBe('Let it go (give): you decided that it leaves.');
+		expect(sentence).toBe('Let it go (give away): you decided that it leaves.');
 	});
 });

@@ -26,7 +26,7 @@ describe('the check of a candidate', () => {
 		});
 		// 60 over two years of 20 wears, as the wish expects.
 		expect(result.expectedCostPerWear).toBe(1.5);
-		expect(result.reasons.join(' ')).toContain('It answers the wish "rust jumper".');
+		expect(result.reasons.join(' ')).toContain('It answers the wish “rust jumper”.');
 		expect(result.reasons.join(' ')).toContain('within your limit of 80');
 	});
 

@@ -1,5 +1,7 @@
 import { hexFromLab, type Lab65 } from '../../../src/colour/lab65.ts';
 import { colourName } from '../../../src/colour/name.ts';
+import { say } from '../../../src/language/speak.ts';
+import { saidColour } from '../../../src/wardrobe/words/said-colour.ts';
 import { colourNumbers, percentText } from './colour-text.ts';
 
 /** A colour on its plate of mid-grey, without words: only where the words stand beside it. */
@@ -11,30 +13,45 @@ export function Chip({ lab, size = 'medium' }: { lab: Lab65; size?: 'small' | 'm
 	);
 }
 
-/** A colour on mid-grey with its systematic name and L*, C*, h, so that nobody has to rely on seeing the hue. */
+/** A colour on mid-grey with the word people use for it, so that nobody has to rely on seeing the hue; its systematic name and numbers on demand. */
 export function Swatch({
 	lab,
 	label = '',
 	note,
+	error = 0,
 	size = 'medium',
 }: {
 	lab: Lab65;
 	/** The user's own word for it, or ''. */
 	label?: string;
 	note?: string;
+	/** Expected error of its photo in CIEDE2000 units; 0 for a colour that nobody photographed. */
+	error?: number;
 	size?: 'small' | 'medium' | 'large';
 }) {
-	const name = colourName(lab);
+	const word = saidColour(lab, error);
 	return (
-		<span className="swatch">
+		<div className="swatch">
 			<Chip lab={lab} size={size} />
-			<span className="swatch-words">
-				<span className="swatch-name">{label || name}</span>
-				{label ? <span className="small quiet">{name}</span> : null}
-				<span className="small quiet number">{colourNumbers(lab)}</span>
+			<div className="swatch-words">
+				<span className="swatch-name">{label || word}</span>
+				{label && label !== word ? <span className="small quiet">{word}</span> : null}
 				{note ? <span className="small quiet">{note}</span> : null}
-			</span>
-		</span>
+				<ColourDetails lab={lab} />
+			</div>
+		</div>
+	);
+}
+
+/** The systematic ISCC-NBS name, L*, C*, h and the CSS colour: for whoever needs them. */
+export function ColourDetails({ lab }: { lab: Lab65 }) {
+	return (
+		<details className="small quiet colour-details">
+			<summary>{say('colours.details')}</summary>
+			<span>{colourName(lab)}</span>
+			<span className="number">{colourNumbers(lab)}</span>
+			<code>{hexFromLab(lab)}</code>
+		</details>
 	);
 }
 
@@ -43,7 +60,7 @@ type Shared = { readonly lab: Lab65; readonly share: number };
 /** Several colours by their share, on mid-grey; the words are there for whoever does not see them. */
 export function SwatchStrip({ swatches, label }: { swatches: readonly Shared[]; label: string }) {
 	if (swatches.length === 0) return null;
-	const words = swatches.map(({ lab, share }) => `${percentText(share)} ${colourName(lab)}`).join(', ');
+	const words = swatches.map(({ lab, share }) => `${percentText(share)} ${saidColour(lab)}`).join(', ');
 	return (
 		<span className="plate strip" role="img" aria-label={`${label}: ${words}`} title={words}>
 			{swatches.map(({ lab, share }, index) => (

@@ -1,5 +1,5 @@
+import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
-import { KINDS } from '../../../src/wardrobe/words/kind.ts';
 import type { PhotoKind } from '../../../src/wardrobe/words/reading.ts';
 import { percentText, SEEN_FROM } from '../parts/colour-text.ts';
 import { Swatch } from '../parts/swatch.tsx';
@@ -23,7 +23,7 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 				{reading.kindGuesses.length > 0
 					? `It looks like ${reading.kindGuesses
 							.slice(0, 2)
-							.map(({ kind, probability }) => `${KINDS[kind].label} (${percentText(probability)})`)
+							.map(({ kind, probability }) => `${say(`kinds.${kind}`)} (${percentText(probability)})`)
 							.join(' or ')}.`
 					: ''}{' '}
 				{reading.photoKind === 'scene' ? '' : `${reading.pattern.type} (${percentText(reading.pattern.sure)} sure).`}
@@ -33,7 +33,7 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 					// Swatches have no identity but their place.
 					// biome-ignore lint/suspicious/noArrayIndexKey: see above
 					<li key={index}>
-						<Swatch lab={lab} note={`${percentText(share)}${slot ? `, ${slot}` : ''}`} />
+						<Swatch lab={lab} note={`${percentText(share)}${slot ? `, ${say(`slots.${slot}`)}` : ''}`} />
 					</li>
 				))}
 			</ul>

@@ -1,50 +1,67 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { type Lab65, labFromHex } from '../../../../src/colour/lab65.ts';
+import { coloursNamed, type NamedColour } from '../../../../src/colour/words/find-colour.ts';
+import { say, spokenLanguage } from '../../../../src/language/speak.ts';
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { Swatch } from '../../parts/swatch.tsx';
+import { ColourFromPicture } from './colour-from-picture.tsx';
+import { ColourButtons, ColourGrid } from './colour-grid.tsx';
 import { labFromText } from './lab-text.ts';
 
-/** A colour typed as hex or CIELAB and added to the palette. From a photo, the eyedropper of a picture does the same. */
+/** A colour added to the palette: by its word, from a grid of those that have one, by number, or from a picture. */
 export function AddColour({ onAdd }: { onAdd: (edit: PaletteEdit) => void }) {
 	const [text, setText] = useState('');
 	const [label, setLabel] = useState('');
-	const lab: Lab65 | null = labFromHex(text.trim()) ?? labFromText(text);
+	const [pointed, setPointed] = useState<Lab65 | null>(null);
+	const named = useMemo(() => coloursNamed(text, spokenLanguage()), [text]);
+	const lab: Lab65 | null = pointed ?? labFromHex(text.trim()) ?? labFromText(text) ?? named[0]?.lab ?? null;
+	const type = (word: string) => {
+		setPointed(null);
+		setText(word);
+	};
+	const choose = (colour: NamedColour) => {
+		setPointed(colour.lab);
+		setText(colour.word);
+	};
 	return (
 		<details>
-			<summary>Add a colour by hand</summary>
+			<summary>{say('colours.add')}</summary>
 			<form
 				className="stack"
 				onSubmit={(event) => {
 					event.preventDefault();
 					if (!lab) return;
 					onAdd({ edit: 'add', lab, ...(label ? { label } : {}) });
-					setText('');
+					type('');
 					setLabel('');
 				}}
 			>
-				<p className="quiet small">To pick one from a photo, open a picture of the board and use its eyedropper.</p>
+				<p className="quiet small">{say('colours.addHow')}</p>
 				<div className="fields">
 					<TextField
 						live
-						label="Colour"
+						label={say('colours.colour')}
 						value={text}
-						placeholder="#a1b2c3 or 62 4.5 -12"
-						hint="hex, or CIELAB (D65): L a b"
-						onCommit={setText}
+						placeholder={say('colours.placeholder')}
+						hint={say('colours.hint')}
+						onCommit={type}
 					/>
-					<TextField live label="Your own word for it" value={label} maxLength={100} onCommit={setLabel} />
+					<TextField live label={say('colours.ownWord')} value={label} maxLength={100} onCommit={setLabel} />
 				</div>
+				{named.length > 1 ? (
+					<ColourButtons label={say('colours.meant')} colours={named} chosen={lab} onChoose={choose} />
+				) : null}
+				<ColourGrid chosen={lab} onChoose={choose} />
+				<ColourFromPicture onPick={setPointed} />
 				{lab ? (
-					<Swatch lab={lab} label={label} />
+					<Swatch lab={lab} label={label} note={say('colours.screen')} />
 				) : text.trim() ? (
-					<p className="warn small">
-						Expected a hex colour such as #a1b2c3 or three CIELAB numbers such as 62 4.5 -12.
-					</p>
+					<p className="warn small">{say('colours.none')}</p>
 				) : null}
 				<Button type="submit" isDisabled={!lab}>
-					Add it to the palette
+					{say('colours.addIt')}
 				</Button>
 			</form>
 		</details>

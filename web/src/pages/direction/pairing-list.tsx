@@ -1,6 +1,7 @@
-import { colourName } from '../../../../src/colour/name.ts';
+import { say } from '../../../../src/language/speak.ts';
 import type { Pairing } from '../../../../src/wardrobe/pairs/pairings.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { saidColour } from '../../../../src/wardrobe/words/said-colour.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { Chip } from '../../parts/swatch.tsx';
 
@@ -14,7 +15,7 @@ export function PairingList({ pairings }: { pairings: readonly Pairing[] }) {
 			<Chip lab={labA} />
 			<Chip lab={labB} />
 			<span>
-				{colourName(labA)} as {slotA} with {colourName(labB)} as {slotB}
+				{saidColour(labA)} ({say(`slots.${slotA}`)}) with {saidColour(labB)} ({say(`slots.${slotB}`)})
 				<span className="small quiet"> in {counted(photos, 'picture')}</span>
 			</span>
 		</li>

@@ -1,7 +1,7 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/fit/style.ts';
 import type { StyleAxis } from '../../../../src/wardrobe/fit/style-axes.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
-import { KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { percentText, SEEN_FROM } from '../../parts/colour-text.ts';
 
@@ -66,13 +66,13 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 					<tbody>
 						{SLOTS.filter((slot) => style.slots[slot] > 0).map((slot) => (
 							<tr key={slot}>
-								<th scope="row">{slot}</th>
+								<th scope="row">{say(`slots.${slot}`)}</th>
 								<td className="figure">{percentText(style.slots[slot])}</td>
 							</tr>
 						))}
 						{style.kinds.map(({ kind, share }) => (
 							<tr key={kind}>
-								<th scope="row">{KINDS[kind].label}, by itself</th>
+								<th scope="row">{say(`kinds.${kind}`)}, by itself</th>
 								<td className="figure">{percentText(share)}</td>
 							</tr>
 						))}

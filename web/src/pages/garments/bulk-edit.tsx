@@ -1,6 +1,7 @@
+import { say } from '../../../../src/language/speak.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { type Garment, type GarmentDetails, PLACES, YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
-import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
+import { KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { versionsSeen } from '../../api/change-thing.ts';
 import { request } from '../../api/request.ts';
@@ -50,7 +51,7 @@ export function BulkEdit({
 						<SelectField
 							label="Kind"
 							value=""
-							options={choice(KIND_NAMES, (kind) => KINDS[kind].label)}
+							options={choice(KIND_NAMES, (kind) => say(`kinds.${kind}`))}
 							onChange={(kind) => kind && change.run({ kind })}
 						/>
 						<SelectField

@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import {
 	CONDITIONS,
 	type Garment,
@@ -6,7 +7,7 @@ import {
 	WAYS_OUT,
 	YEAR_PARTS,
 } from '../../../../src/wardrobe/words/garment.ts';
-import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
+import { KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
 import { PATTERN_TYPES } from '../../../../src/wardrobe/words/reading.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
@@ -34,7 +35,7 @@ export function GarmentFields({ garment }: { garment: Garment }) {
 				<SelectField
 					label="Kind"
 					value={garment.kind}
-					options={KIND_NAMES.map((kind) => ({ value: kind, label: KINDS[kind].label }))}
+					options={KIND_NAMES.map((kind) => ({ value: kind, label: say(`kinds.${kind}`) }))}
 					onChange={(kind) => set({ kind })}
 				/>
 				<SelectField label="Place" value={garment.place} options={same(PLACES)} onChange={(place) => set({ place })} />

@@ -1,7 +1,8 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { memo, useLayoutEffect, useRef, useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
-import { KIND_NAMES, KINDS, type Kind } from '../../../../src/wardrobe/words/kind.ts';
+import { KIND_NAMES, type Kind } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
@@ -24,7 +25,7 @@ const KindPicker = ({ row }: { row: GarmentRow }) => {
 			>
 				{KIND_NAMES.map((one) => (
 					<option key={one} value={one}>
-						{KINDS[one].label}
+						{say(`kinds.${one}`)}
 					</option>
 				))}
 			</select>
@@ -33,7 +34,7 @@ const KindPicker = ({ row }: { row: GarmentRow }) => {
 					type="button"
 					className="link-button small"
 					onClick={() => change.run(kind)}
-					aria-label={`Confirm ${KINDS[kind].label} for ${name}`}
+					aria-label={`Confirm ${say(`kinds.${kind}`)} for ${name}`}
 				>
 					{kindFrom === 'photo' ? 'suggested: confirm' : 'not known: confirm'}
 				</button>

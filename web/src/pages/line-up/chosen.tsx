@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
@@ -102,7 +103,7 @@ export function Chosen({
 				return (
 					<div key={slot} className="line-up-slot">
 						<h3>
-							{slot}{' '}
+							{say(`slots.${slot}`)}{' '}
 							<span className="small quiet">
 								{chosen.length} in, {report.season.quotas[slot]} wanted
 							</span>

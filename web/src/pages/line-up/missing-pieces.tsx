@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
@@ -34,7 +35,7 @@ export function MissingPieces({ report }: { report: Report }) {
 					<tbody>
 						{best.map(({ piece, colour }) => (
 							<tr key={piece.slot}>
-								<th scope="row">{piece.slot}</th>
+								<th scope="row">{say(`slots.${piece.slot}`)}</th>
 								<td>
 									<span className="swatch">
 										<Chip lab={colour.lab} size="small" />

@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
@@ -25,7 +26,7 @@ export function Needs({ report }: { report: Report }) {
 			<ul className="needs" aria-label="Pieces held and wanted">
 				{report.needs.map(({ slot, wanted, held }) => (
 					<li key={slot}>
-						<span>{slot}</span>
+						<span>{say(`slots.${slot}`)}</span>
 						<span className="number">
 							{held} of {wanted}
 						</span>
@@ -47,7 +48,7 @@ export function Needs({ report }: { report: Report }) {
 					{SLOTS.map((slot) => (
 						<TextField
 							key={slot}
-							label={`${slot} wanted`}
+							label={`${say(`slots.${slot}`)} wanted`}
 							type="number"
 							min={0}
 							max={200}

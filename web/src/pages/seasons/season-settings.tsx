@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
@@ -80,7 +81,7 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 					{SLOTS.map((slot) => (
 						<TextField
 							key={slot}
-							label={slot}
+							label={say(`slots.${slot}`)}
 							type="number"
 							min={0}
 							max={200}

@@ -1,8 +1,8 @@
-import { colourName } from '../../../../src/colour/name.ts';
+import { say } from '../../../../src/language/speak.ts';
 import type { Gap } from '../../../../src/wardrobe/gaps/gaps.ts';
 import type { Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
+import { saidColour } from '../../../../src/wardrobe/words/said-colour.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
-import { colourNumbers } from '../../parts/colour-text.ts';
 import { Chip } from '../../parts/swatch.tsx';
 
 /** Open wishes with a box to tick and a line to write on, and the gaps that no wish answers yet. */
@@ -33,8 +33,8 @@ export function LookingFor({
 								<b>{name}</b>
 								<span>
 									{[
-										slot,
-										target ? `${colourName(target)}, ${colourNumbers(target)}` : 'any colour of the palette',
+										say(`slots.${slot}`),
+										target ? saidColour(target) : 'any colour of the palette',
 										number === undefined ? '' : `No. ${number}`,
 										priceLimit === null ? '' : `up to ${priceLimit}`,
 										notes,

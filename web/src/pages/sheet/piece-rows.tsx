@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
@@ -19,7 +20,7 @@ export function PieceRows({ pieces, report }: { pieces: readonly Garment[]; repo
 		return (
 			<div key={slot} className="paper-slot">
 				<h3>
-					{slot}: {inSlot.length} of {wanted} wanted
+					{say(`slots.${slot}`)}: {inSlot.length} of {wanted} wanted
 				</h3>
 				<ul className="paper-pieces">
 					{inSlot.map((garment) => {

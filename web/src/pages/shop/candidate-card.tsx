@@ -1,7 +1,8 @@
 import { useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
-import { KIND_NAMES, KINDS } from '../../../../src/wardrobe/words/kind.ts';
+import { KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
 import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing, removeThing } from '../../api/change-thing.ts';
@@ -88,7 +89,7 @@ export function CandidateCard({
 				<SelectField
 					label={candidate.kindFrom === 'user' ? 'Kind' : 'Kind (suggested)'}
 					value={candidate.kind}
-					options={KIND_NAMES.map((kind) => ({ value: kind, label: KINDS[kind].label }))}
+					options={KIND_NAMES.map((kind) => ({ value: kind, label: say(`kinds.${kind}`) }))}
 					onChange={(kind) => change.run({ kind })}
 				/>
 				<TextField

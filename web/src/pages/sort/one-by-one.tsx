@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
-import { KINDS } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
@@ -105,7 +105,7 @@ export function OneByOne({ items, report }: { items: readonly SortItem[]; report
 					<div>
 						<h2>{garment.name}</h2>
 						<p className="quiet">
-							{KINDS[garment.kind].label}, {said.slot}; now {garment.place}
+							{say(`kinds.${garment.kind}`)}, now {garment.place}
 						</p>
 					</div>
 					<SwatchStrip swatches={garment.swatches} label={`Colours of ${garment.name}`} />

@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { PLACES, type Place } from '../../../../src/wardrobe/words/garment.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
@@ -46,7 +47,7 @@ export function RailView({ items }: { items: readonly SortItem[] }) {
 				return (
 					<section key={slot} aria-labelledby={`rail-${slot}`}>
 						<h2 id={`rail-${slot}`}>
-							{slot} <span className="small quiet">{own.length}</span>
+							{say(`slots.${slot}`)} <span className="small quiet">{own.length}</span>
 						</h2>
 						<ul className="rail">
 							{own.map((item) => (

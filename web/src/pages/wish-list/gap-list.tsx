@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { Gap } from '../../../../src/wardrobe/gaps/gaps.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
@@ -11,7 +12,7 @@ import { Swatch } from '../../parts/swatch.tsx';
 
 function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boolean }) {
 	const colour = report.palette.colours.find(({ id }) => id === gap.paletteColourId);
-	const name = gap.kind === 'colour' && colour ? colourWord(colour) : `the slot ${gap.slot}`;
+	const name = gap.kind === 'colour' && colour ? colourWord(colour) : say(`slots.${gap.slot}`);
 	const wish = useChange(() =>
 		request<Wish>('POST', `/api/seasons/${report.season.id}/wishes/from-gap`, { gapId: gap.id }),
 	);
@@ -22,10 +23,10 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 				<Swatch
 					lab={colour.lab}
 					label={colour.label}
-					note={`${gap.slot}${gap.kind === 'slot' ? ', any of the palette; this adds most' : ''}`}
+					note={`${say(`slots.${gap.slot}`)}${gap.kind === 'slot' ? ', any of the palette; this adds most' : ''}`}
 				/>
 			) : (
-				<strong>{gap.slot}</strong>
+				<strong>{say(`slots.${gap.slot}`)}</strong>
 			)}
 			<p>{gap.sentence}</p>
 			<span className="row">
@@ -37,7 +38,7 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 						small
 						onPress={() => wish.run(undefined)}
 						isPending={wish.busy}
-						aria-label={`Wish for ${gap.slot} in ${name}`}
+						aria-label={`Wish for ${say(`slots.${gap.slot}`)} in ${name}`}
 					>
 						Make it a wish
 					</Button>

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import { colourWord, type Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS, type Slot } from '../../../../src/wardrobe/words/slot.ts';
@@ -22,7 +23,7 @@ export function NewWish({ season, palette, today }: { season: Season; palette: P
 		() =>
 			request<Wish>('POST', '/api/wishes', {
 				seasonId: season.id,
-				name: name || (colour ? `${slot} in ${colourWord(colour)}` : slot),
+				name: name || [colour && colourWord(colour), say(`pieces.${slot}`)].filter(Boolean).join(' '),
 				slot,
 				kind: null,
 				target: colour?.lab ?? null,
@@ -46,7 +47,7 @@ export function NewWish({ season, palette, today }: { season: Season; palette: P
 					<SelectField
 						label="Slot"
 						value={slot}
-						options={SLOTS.map((one) => ({ value: one, label: one }))}
+						options={SLOTS.map((one) => ({ value: one, label: say(`slots.${one}`) }))}
 						onChange={setSlot}
 					/>
 					<SelectField

@@ -1,7 +1,8 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { WishStanding } from '../../../../src/wardrobe/wishes/wishes.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
-import { KIND_NAMES, KINDS, type Kind, slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
+import { KIND_NAMES, type Kind, slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
@@ -41,7 +42,7 @@ export function WishCard({
 				)}
 			</header>
 			{wish.target ? (
-				<Swatch lab={wish.target} note={`or no further from it than ${Math.round(wish.tolerance)}`} />
+				<Swatch lab={wish.target} note={say('wishes.orNear')} />
 			) : (
 				<p className="quiet">Any colour of the palette.</p>
 			)}
@@ -67,8 +68,8 @@ export function WishCard({
 						label="Kind"
 						value={wish.kind ?? ''}
 						options={[
-							{ value: '' as const, label: `any ${wish.slot}` },
-							...kinds.map((kind) => ({ value: kind, label: KINDS[kind].label })),
+							{ value: '' as const, label: say('wishes.anyOf', { slot: say(`slots.${wish.slot}`) }) },
+							...kinds.map((kind) => ({ value: kind, label: say(`kinds.${kind}`) })),
 						]}
 						onChange={(kind) => change.run({ kind: kind === '' ? null : kind })}
 					/>

@@ -1,0 +1,16 @@
+import { spokenLanguage } from './speak.ts';
+
+/** A number as the language writes it, with at most two decimals: 1,234.5 in English, 1.234,5 in German (Unicode CLDR, through Intl). */
+export const numberText = (value: number): string =>
+	new Intl.NumberFormat(spokenLanguage(), { maximumFractionDigits: 2 }).format(value);
+
+/** An amount in the user's own currency, which is not told: two decimals. */
+export const moneyText = (value: number): string =>
+	new Intl.NumberFormat(spokenLanguage(), { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value);
+
+/** An ISO day (2026-03-14) as the language writes days: 14 March 2026, March 14, 2026, 14. März 2026. Anything else is given back as it is. */
+export function dayText(isoDay: string): string {
+	const day = new Date(`${isoDay.slice(0, 10)}T12:00:00Z`);
+	if (Number.isNaN(day.getTime())) return isoDay;
+	return new Intl.DateTimeFormat(spokenLanguage(), { dateStyle: 'long', timeZone: 'UTC' }).format(day);
+}
