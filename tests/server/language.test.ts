@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { testApp, type TestApp } from '../support/test-app.ts';
+import { type TestApp, testApp } from '../support/test-app.ts';
 
 let test: TestApp;
 beforeAll(async () => {
