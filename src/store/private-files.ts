@@ -8,21 +8,28 @@ export const PRIVATE_FILE = 0o600;
 const RIGHTS = 0o777;
 const hasModes = process.platform !== 'win32';
 
+/** Makes one folder; false where it was there, or somebody else made it meanwhile. */
+async function makeFolder(path: string): Promise<boolean> {
+	try {
+		await mkdir(path, { mode: PRIVATE_FOLDER });
+		return true;
+	} catch (error) {
+		if ((error as NodeJS.ErrnoException).code === 'EEXIST' && (await stat(path)).isDirectory()) return false;
+		throw error;
+	}
+}
+
 /**
  * The folder and those above it that are missing, one by one: Node's own way of doing so (`recursive`) never comes back below a folder that takes
  * none, such as /proc (seen with Node 20.20). Returns the first one made.
  */
 async function makeFolders(path: string): Promise<string | undefined> {
 	try {
-		await mkdir(path, { mode: PRIVATE_FOLDER });
-		return path;
+		return (await makeFolder(path)) ? path : undefined;
 	} catch (error) {
-		const { code } = error as NodeJS.ErrnoException;
-		if (code === 'EEXIST' && (await stat(path)).isDirectory()) return undefined;
-		const above = code === 'ENOENT' && dirname(path) !== path ? await makeFolders(dirname(path)) : undefined;
-		if (above === undefined) throw error;
-		await mkdir(path, { mode: PRIVATE_FOLDER });
-		return above;
+		if ((error as NodeJS.ErrnoException).code !== 'ENOENT' || dirname(path) === path) throw error;
+		const above = await makeFolders(dirname(path));
+		return (await makeFolder(path)) ? (above ?? path) : above;
 	}
 }
 
