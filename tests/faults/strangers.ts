@@ -40,10 +40,10 @@ async function longestStall(pid: number, file: string): Promise<number> {
 }
 
 /**
- * A device of the network that was not paired: every route in every spelling of its address, then `posts` bodies that would cost much. How long
- * the server stalls is judged only where `isJudged`: a machine that is busy with other things stalls by itself.
+ * A device of the network that was not paired: every route in every spelling of its address, then bodies that would cost much, each so many `rounds`.
+ * How long the server stalls is judged only where `isJudged`: a machine that is busy with other things stalls by itself.
  */
-export async function strangers(posts: number, isJudged: boolean): Promise<Figures> {
+export async function strangers(rounds: number, isJudged: boolean): Promise<Figures> {
 	const folder = temporaryFolder();
 	const file = join(folder, 'stall');
 	const server = await startServer(join(folder, 'home'), {
@@ -64,15 +64,21 @@ export async function strangers(posts: number, isJudged: boolean): Promise<Figur
 				if (status !== 401 && status !== 404) letIn.push(`${method} ${form}: ${status}`);
 			}
 		await longestStall(server.process.pid!, file);
-		for (let n = 0; n < posts; n++)
-			for (const path of ['/api/pair', '/api/garments', '/nothing'])
-				for (const body of HEAVY) {
+		const middles: number[] = [];
+		for (const path of ['/api/pair', '/api/garments', '/nothing'])
+			for (const body of HEAVY) {
+				const stallsMs: number[] = [];
+				for (let n = 0; n < rounds; n++) {
 					const status = await stranger.statusOf('POST', path, JSON_TYPE, body);
-					if (![0, 401, 403, 404, 413, 429].includes(status)) wrong.push(`POST ${path}: ${status}`);
+					if (![0, 400, 401, 403, 404, 413, 429].includes(status)) wrong.push(`POST ${path}: ${status}`);
+					stallsMs.push(await longestStall(server.process.pid!, file));
 				}
-		const stallMs = await longestStall(server.process.pid!, file);
+				// What a post causes is there each time; what else the machine is busy with, only sometimes.
+				middles.push(stallsMs.sort((one, other) => one - other)[Math.floor(rounds / 2)]!);
+			}
+		const stallMs = Math.max(...middles);
 		const stall: Figure = {
-			what: `longest stall by ${posts * 3 * HEAVY.length} hostile posts of a device that was not paired`,
+			what: `stall by the worst of ${middles.length} hostile posts of a device that was not paired, middle of ${rounds} times each`,
 			found: `${Math.round(stallMs)} ms`,
 			asked: `under ${MOST_STALL_MS} ms`,
 			met: stallMs < MOST_STALL_MS,
