@@ -93,6 +93,14 @@ function answerErrors(app: FastifyInstance): void {
 	});
 }
 
+/** Answers of the interface are not kept by browsers, unless their route says for how long. */
+function keepNoCopies(app: FastifyInstance): void {
+	app.addHook('onSend', async (request, reply) => {
+		const isOfTheInterface = request.routeOptions.url?.startsWith('/api/') ?? false;
+		if (isOfTheInterface && !reply.hasHeader('cache-control')) reply.header('cache-control', 'no-store');
+	});
+}
+
 /** The whole HTTP interface over the given services, not yet listening. `onRoute` hears of every route as it is registered. */
 export async function buildApp(
 	services: Services,
@@ -126,6 +134,7 @@ export async function buildApp(
 	await app.register(swagger, { openapi: { openapi: '3.1.0', info: { title: 'Dyelot', version: '1' } } });
 	refuseForeignHosts(app, () => services.sharing?.names() ?? []);
 	refuseForeignPages(app);
+	keepNoCopies(app);
 	guardRoutes(app, services.sharing);
 
 	deviceRoutes(app, services);

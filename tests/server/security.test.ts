@@ -82,6 +82,11 @@ describe('what the server sends', () => {
 		expect(headers['x-content-type-options']).toBe('nosniff');
 	});
 
+	it('is not kept by the browser', async () => {
+		const { headers } = await test.app.inject({ url: '/api/garments', headers: { host: 'localhost' } });
+		expect(headers['cache-control']).toBe('no-store');
+	});
+
 	it('never shows an original as a page: it is a download', async () => {
 		const { body } = await test.upload({ purpose: 'garment' }, [
 			{ name: 'shirt.png', bytes: await cutOut([60, 10, 10]) },
