@@ -1,5 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
+/**
+ * A test that hangs must end some day; none may fail because the machine is busy with other things. Hooks have as long, so that slow making
+ * ready fails nothing either.
+ */
+const NEVER_BY_THE_CLOCK = { testTimeout: 900_000, hookTimeout: 900_000, teardownTimeout: 60_000 };
+
 export default defineConfig({
 	test: {
 		projects: [
@@ -8,7 +14,7 @@ export default defineConfig({
 					name: 'unit',
 					include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
 					exclude: ['tests/browser/**', 'tests/downloads/**'],
-					testTimeout: 60_000,
+					...NEVER_BY_THE_CLOCK,
 				},
 			},
 			{
@@ -16,8 +22,9 @@ export default defineConfig({
 					name: 'browser',
 					include: ['tests/browser/**/*.test.ts'],
 					globalSetup: ['tests/support/browser-setup.ts'],
-					testTimeout: 120_000,
-					hookTimeout: 120_000,
+					setupFiles: ['tests/support/path-steps.ts'],
+					...NEVER_BY_THE_CLOCK,
+					expect: { poll: { timeout: 180_000 } },
 					fileParallelism: false,
 				},
 			},
@@ -25,7 +32,7 @@ export default defineConfig({
 				test: {
 					name: 'downloads',
 					include: ['tests/downloads/**/*.test.ts'],
-					testTimeout: 120_000,
+					...NEVER_BY_THE_CLOCK,
 					fileParallelism: false,
 				},
 			},

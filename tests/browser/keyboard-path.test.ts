@@ -49,7 +49,7 @@ describe.skipIf(!hasBrowser())('the same way by keyboard alone', () => {
 	it('pictures are picked, read, and give the palette', async () => {
 		await tabTo(page, page.getByLabel('Add pictures', { exact: true }).locator('input[type=file]').first());
 		await page.keyboard.press('Enter');
-		await page.getByText(`${INSPIRATIONS.length} of ${INSPIRATIONS.length} photos read`).waitFor({ timeout: 60_000 });
+		await page.getByText(`${INSPIRATIONS.length} of ${INSPIRATIONS.length} photos read`).waitFor();
 		await site.services.jobs.settled();
 		await press(page.getByRole('button', { name: 'Derive it from the pictures' }));
 		await page.locator('.palette-card').first().waitFor();

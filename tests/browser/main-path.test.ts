@@ -54,7 +54,7 @@ describe.skipIf(!hasBrowser())('from an empty home to a wish made from a gap', (
 			.locator('input[type=file]')
 			.first()
 			.setInputFiles(INSPIRATIONS);
-		await page.getByText(`${INSPIRATIONS.length} of ${INSPIRATIONS.length} photos read`).waitFor({ timeout: 60_000 });
+		await page.getByText(`${INSPIRATIONS.length} of ${INSPIRATIONS.length} photos read`).waitFor();
 		await page
 			.getByRole('complementary', { name: 'Photos on their way' })
 			.getByRole('button', { name: 'Close' })
@@ -74,9 +74,7 @@ describe.skipIf(!hasBrowser())('from an empty home to a wish made from a gap', (
 		const input = page.getByLabel('Add garments', { exact: true }).locator('input[type=file]').first();
 		await input.setInputFiles(GARMENTS);
 		await input.setInputFiles([notes]);
-		await page
-			.getByText(`${GARMENTS.length} of ${GARMENTS.length + 1} photos read, 1 not`)
-			.waitFor({ timeout: 60_000 });
+		await page.getByText(`${GARMENTS.length} of ${GARMENTS.length + 1} photos read, 1 not`).waitFor();
 		const dock = page.getByRole('complementary', { name: 'Photos on their way' });
 		expect(await dock.getByText(/^Expected/).textContent()).toContain('photo');
 		await dock.getByRole('button', { name: 'Close' }).click();

@@ -45,7 +45,7 @@ export async function damagedPhotos(perFormat: number): Promise<Figures> {
 				else unexplained.push(`${what}: refused without a sentence`);
 			}
 		}
-		const settled = await client.settled(60 + sent.size * 2);
+		const settled = await client.settled(900 + sent.size * 10);
 		const photos = (await client.get('/api/photos')).body as {
 			id: string;
 			status: string;

@@ -72,7 +72,7 @@ export async function fullDisk(): Promise<Figures> {
 		// The disk as the program sees it.
 		const seen = `/proc/${server.process.pid}/root${path}`;
 		const first = await client.upload('coat.png', await cutOut([40, 20, 10]));
-		await client.settled(60);
+		await client.settled(900);
 		const { thingId } = first.body.items[0];
 		const before = await heldBy(client);
 		fill(seen);
@@ -96,7 +96,7 @@ export async function fullDisk(): Promise<Figures> {
 		);
 		for (let part = 0; part < 200; part++) rmSync(join(seen, `filler-${part}`), { force: true });
 		const afterwards = Object.entries(await changes(client, thingId, 1)).filter(([, { status }]) => status >= 400);
-		await client.settled(60);
+		await client.settled(900);
 		const last = await heldBy(client);
 		// As it stands, copied while the program sleeps, then opened by another.
 		server.process.kill('SIGSTOP');

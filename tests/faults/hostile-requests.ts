@@ -107,7 +107,7 @@ export async function hostileRequests(perRoute: number): Promise<Figures> {
 	let requests = 0;
 	try {
 		const { body } = await client.upload('coat.png', await cutOut([40, 20, 10]));
-		await client.settled(60);
+		await client.settled(900);
 		const season = await client.startSeason('Spring');
 		const ids = [body.items[0].photoId, body.items[0].thingId, season.body.id];
 		// The demo takes nothing from the request, and half a minute to load.
@@ -143,7 +143,7 @@ export async function hostileRequests(perRoute: number): Promise<Figures> {
 				const response = await fetch(url, {
 					method,
 					...(method === 'GET' ? {} : { body: text, headers: type ? { 'content-type': type } : {} }),
-					signal: AbortSignal.timeout(30_000),
+					signal: AbortSignal.timeout(600_000),
 				});
 				requests++;
 				const answer = url.pathname.endsWith('/backup') ? '' : await response.text();

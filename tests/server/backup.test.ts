@@ -5,8 +5,6 @@ import { openFilesBelow } from '../support/open-handles.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
-const HOOK_MS = 300_000;
-
 describe('a backup over the page', () => {
 	const homePath = temporaryFolder();
 	let test: TestApp;
@@ -22,8 +20,8 @@ describe('a backup over the page', () => {
 			});
 		await test.app.listen({ port: 0, host: '127.0.0.1' });
 		port = (test.app.server.address() as { port: number }).port;
-	}, HOOK_MS);
-	afterAll(() => test?.close(), HOOK_MS);
+	});
+	afterAll(() => test?.close());
 
 	/** Asks for a backup and takes its first bytes only; `leave` hangs up. */
 	const begin = () =>
@@ -68,7 +66,6 @@ describe('a backup over the page', () => {
 			while (ofBackups().length > 0) await new Promise(setImmediate);
 			expect(openFilesBelow(homePath).length).toBeLessThan(10);
 		},
-		HOOK_MS,
 	);
 
 	it('is not taken for a question about its head alone', async () => {

@@ -22,8 +22,8 @@ beforeAll(async () => {
 	test = await testApp();
 	const { body } = await test.send('POST', '/api/demo');
 	report = (await test.get(`/api/seasons/${body.id}/report`)).body;
-}, 180_000);
-afterAll(() => test.close());
+});
+afterAll(() => test?.close());
 
 const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 const main = (truth: Truth) => [...truth].sort((a, b) => b.share - a.share)[0]!.lab;

@@ -1,12 +1,11 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
-const HOOK_MS = 300_000;
 let test: TestApp;
 beforeAll(async () => {
 	test = await testApp({ share: true });
-}, HOOK_MS);
-afterAll(() => test?.close(), HOOK_MS);
+});
+afterAll(() => test?.close());
 
 const PHONE = 'Mozilla/5.0 (Linux; Android 15; Pixel 9) AppleWebKit/537.36 Chrome/140.0 Mobile Safari/537.36';
 const from = (cookie = '') => ({

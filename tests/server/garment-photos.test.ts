@@ -14,7 +14,7 @@ let test: TestApp;
 beforeAll(async () => {
 	test = await testApp();
 });
-afterAll(() => test.close());
+afterAll(() => test?.close());
 
 /** A photo that shows two pieces side by side on a light floor, never the same one twice. */
 async function twoPieces(): Promise<Uint8Array> {

@@ -6,13 +6,12 @@ import { OPEN_ROUTES } from '../../src/server/open-routes.ts';
 import { validateBodiesStrictly } from '../../src/server/validation.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
-const HOOK_MS = 300_000;
 const registered: RouteOptions[] = [];
 let test: TestApp;
 beforeAll(async () => {
 	test = await testApp({ share: true, onRoute: (route) => void registered.push(route) });
-}, HOOK_MS);
-afterAll(() => test?.close(), HOOK_MS);
+});
+afterAll(() => test?.close());
 
 const JSON_TYPE = { 'content-type': 'application/json' };
 const stranger = () => ({

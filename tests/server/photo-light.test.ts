@@ -15,7 +15,7 @@ beforeAll(async () => {
 	const { body } = await test.upload({ purpose: 'garment' }, await Promise.all(files));
 	ids = body.items.map(({ photoId }: { photoId: string }) => photoId);
 });
-afterAll(() => test.close());
+afterAll(() => test?.close());
 
 const photo = async (id: string): Promise<PhotoRecord> => (await test.get(`/api/photos/${id}`)).body;
 const correct = async (id: string, correction: object) => {

@@ -10,7 +10,7 @@ beforeAll(async () => {
 	seasonId = (await test.send('POST', '/api/seasons', { name: 'Spring', startsOn: '2027-03-01', endsOn: '2027-05-31' }))
 		.body.id;
 });
-afterAll(() => test.close());
+afterAll(() => test?.close());
 
 describe('words that mean nothing', () => {
 	it('a name keeps no blanks around it', async () => {

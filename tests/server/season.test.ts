@@ -13,7 +13,7 @@ beforeAll(async () => {
 	});
 	seasonId = body.id;
 });
-afterAll(() => test.close());
+afterAll(() => test?.close());
 
 describe('a season over HTTP', () => {
 	it('starts with what a spring usually needs', async () => {

@@ -6,7 +6,7 @@ let test: TestApp;
 beforeAll(async () => {
 	test = await testApp();
 });
-afterAll(() => test.close());
+afterAll(() => test?.close());
 
 describe('requests from elsewhere', () => {
 	it.each([

@@ -6,7 +6,7 @@ let test: TestApp;
 beforeAll(async () => {
 	test = await testApp();
 });
-afterAll(() => test.close());
+afterAll(() => test?.close());
 
 const bring = async (url: string, payload: string | Buffer, type = 'text/csv') => {
 	const headers = { host: 'localhost:4810', 'content-type': type };

@@ -6,7 +6,6 @@ import { cutOut } from '../support/pictures.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { multipartBody, type TestApp, testApp } from '../support/test-app.ts';
 
-const HOOK_MS = 300_000;
 const homePath = temporaryFolder();
 let test: TestApp;
 let port: number;
@@ -14,8 +13,8 @@ beforeAll(async () => {
 	test = await testApp({ homePath });
 	await test.app.listen({ port: 0, host: '127.0.0.1' });
 	port = (test.app.server.address() as { port: number }).port;
-}, HOOK_MS);
-afterAll(() => test?.close(), HOOK_MS);
+});
+afterAll(() => test?.close());
 
 const incoming = () => {
 	try {
@@ -44,47 +43,39 @@ function halfUpload(): Socket {
 }
 
 describe('photos on their way', () => {
-	it(
-		'are four of a device at once, whoever goes on waiting; all is freed when they leave, and the next comes in',
-		async () => {
-			const sockets = Array.from({ length: 12 }, halfUpload);
-			await until(() => incoming().length === 4);
-			const bytes = await cutOut([40, 20, 10]);
-			const { payload, headers } = multipartBody({ purpose: 'garment' }, [{ name: 'whole.png', bytes }]);
-			const whole = test.app.inject({
-				method: 'POST',
-				url: '/api/photos',
-				headers: { host: 'localhost', ...headers },
-				payload,
-			});
-			expect(incoming()).toHaveLength(4);
-			for (const socket of sockets) socket.destroy();
-			const { items } = (await whole).json();
-			expect(items[0]).toMatchObject({ ok: true });
-			await until(() => incoming().length === 0);
-			expect(await test.services.store.photos.list()).toHaveLength(1);
-			await test.services.jobs.settled();
-		},
-		HOOK_MS,
-	);
+	it('are four of a device at once, whoever goes on waiting; all is freed when they leave, and the next comes in', async () => {
+		const sockets = Array.from({ length: 12 }, halfUpload);
+		await until(() => incoming().length === 4);
+		const bytes = await cutOut([40, 20, 10]);
+		const { payload, headers } = multipartBody({ purpose: 'garment' }, [{ name: 'whole.png', bytes }]);
+		const whole = test.app.inject({
+			method: 'POST',
+			url: '/api/photos',
+			headers: { host: 'localhost', ...headers },
+			payload,
+		});
+		expect(incoming()).toHaveLength(4);
+		for (const socket of sockets) socket.destroy();
+		const { items } = (await whole).json();
+		expect(items[0]).toMatchObject({ ok: true });
+		await until(() => incoming().length === 0);
+		expect(await test.services.store.photos.list()).toHaveLength(1);
+		await test.services.jobs.settled();
+	});
 
-	it(
-		'that are too large, no photo, or known already leave nothing behind',
-		async () => {
-			const bytes = await cutOut([40, 20, 10]);
-			const tooLarge = new Uint8Array(60 * 1024 * 1024 + 1);
-			const { body } = await test.upload({ purpose: 'garment' }, [
-				{ name: 'too-large.jpg', bytes: tooLarge },
-				{ name: 'words.jpg', bytes: new TextEncoder().encode('no photo at all') },
-				{ name: 'again.png', bytes },
-			]);
-			expect(body.items).toMatchObject([
-				{ ok: false, reason: 'too-many-bytes' },
-				{ ok: false, reason: 'not-a-photo' },
-				{ ok: true, known: true },
-			]);
-			expect(incoming()).toEqual([]);
-		},
-		HOOK_MS,
-	);
+	it('that are too large, no photo, or known already leave nothing behind', async () => {
+		const bytes = await cutOut([40, 20, 10]);
+		const tooLarge = new Uint8Array(60 * 1024 * 1024 + 1);
+		const { body } = await test.upload({ purpose: 'garment' }, [
+			{ name: 'too-large.jpg', bytes: tooLarge },
+			{ name: 'words.jpg', bytes: new TextEncoder().encode('no photo at all') },
+			{ name: 'again.png', bytes },
+		]);
+		expect(body.items).toMatchObject([
+			{ ok: false, reason: 'too-many-bytes' },
+			{ ok: false, reason: 'not-a-photo' },
+			{ ok: true, known: true },
+		]);
+		expect(incoming()).toEqual([]);
+	});
 });

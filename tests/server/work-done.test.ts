@@ -28,7 +28,7 @@ beforeAll(async () => {
 	});
 	seasonId = body.id;
 });
-afterAll(() => test.close());
+afterAll(() => test?.close());
 
 let added = 0;
 /** Adds garments, each with a photo of its own that has been read. */

@@ -49,7 +49,6 @@ describe.skipIf(process.platform === 'win32')('a home', () => {
 			expect([...openToOthers(join(path, 'home')), ...openToOthers(join(path, 'again'))]).toEqual([]);
 			expect(rights(join(path, 'a.tar'))).toBe('600');
 		},
-		120_000,
 	);
 
 	it('made by an earlier version is closed when it is opened, down to its last file', async () => {

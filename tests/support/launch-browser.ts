@@ -81,6 +81,7 @@ export function launch(place: BrowserPlace): Promise<Browser> {
 	return chromium.launch({
 		...(executablePath ? { executablePath } : {}),
 		...(channel ? { channel } : {}),
+		timeout: 180_000,
 		args: [...args],
 		env: { ...(process.env as Record<string, string>), ...env },
 	});

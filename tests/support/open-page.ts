@@ -45,6 +45,8 @@ export async function openSite({ demo = false, share = false } = {}): Promise<Si
 		async open(options = {}, from = server.address) {
 			const own = new URL(from).host;
 			const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB', ...options });
+			// Two seconds of a free machine can be a minute of a busy one: that is no fault of the page.
+			context.setDefaultTimeout(180_000);
 			const page = await context.newPage();
 			const foreign: string[] = [];
 			const complaints: string[] = [];

@@ -1,5 +1,5 @@
 import '../networks/no-telemetry.ts';
-import { availableParallelism } from 'node:os';
+import { availableParallelism, loadavg } from 'node:os';
 import { MAX_READ_SECONDS } from '../file/limits.ts';
 import { type ReadFailure, readFailure } from '../file/read-failure.ts';
 import type { ReadOptions, ReadResult } from '../read-photo.ts';
@@ -27,12 +27,18 @@ const TRIES_BESIDE_OTHERS = 2;
 
 const wasLost = (answer: ReadAnswer): boolean => 'stopped' in answer && answer.stopped === 'lost';
 
+/**
+ * By how much longer anything takes while the computer is busy with other things: programs that want to run for each core, 1 or more. The
+ * system's own average of the last minute; Windows has none.
+ */
+const busyFactor = (): number => Math.max(1, loadavg()[0]! / availableParallelism());
+
 /** Photos that are read side by side unless told otherwise: one a core, within reason. */
 export const readerThreads = (): number => Math.min(MOST_THREADS, availableParallelism());
 
 function failureOf({ stopped, cause }: ReadStop, timeoutMs: number): ReadFailure {
 	if (stopped === 'too-slow') {
-		const message = `Expected to read this photo within ${timeoutMs / 1000} s; it took longer and was stopped.`;
+		const message = `Expected to read this photo within ${Math.round(timeoutMs / 1000)} s; it took longer and was stopped.`;
 		return readFailure('too-slow', message);
 	}
 	const message = `Expected to read this photo; the reader broke down on it (${cause}). The file is kept.`;
@@ -40,7 +46,7 @@ function failureOf({ stopped, cause }: ReadStop, timeoutMs: number): ReadFailure
 }
 
 /**
- * `threads` defaults to one a core, at most 4; a photo that takes longer than `timeoutMs` fails and its worker is replaced. `start` starts the
+ * `threads` defaults to one a core, at most 4; a photo that takes longer than `timeoutMs` (a minute of a computer that does nothing else) fails and its worker is replaced. `start` starts the
  * process that reads.
  */
 export function createReaderPool(settings: {
@@ -48,7 +54,7 @@ export function createReaderPool(settings: {
 	readonly timeoutMs?: number;
 	readonly start?: (threads: number) => Readers;
 }): ReaderPool {
-	const { threads = readerThreads(), timeoutMs = MAX_READ_SECONDS * 1000, start = startReaders } = settings;
+	const { threads = readerThreads(), start = startReaders } = settings;
 	let readers: Readers | null = null;
 	let lastId = 0;
 	let closed = false;
@@ -81,6 +87,7 @@ export function createReaderPool(settings: {
 
 	return {
 		async read(source, options) {
+			const timeoutMs = settings.timeoutMs ?? MAX_READ_SECONDS * 1000 * busyFactor();
 			const answer = await ask({ id: ++lastId, source, options, timeoutMs });
 			if ('result' in answer) return answer.result;
 			return { ...failureOf(answer, timeoutMs), ms: answer.ms };

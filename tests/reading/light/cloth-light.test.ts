@@ -10,7 +10,7 @@ import { type ClothPhoto, clothPhotos, medianOf } from '../../support/known-phot
 let photos: ClothPhoto[];
 beforeAll(async () => {
 	photos = await clothPhotos();
-}, 120_000);
+});
 
 /** The invented camera of the renders has no phone's curve, and files so small are read as a camera's. */
 const picture = ({ pixels, labels, swatches }: ClothPhoto) => ({

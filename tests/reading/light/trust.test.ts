@@ -57,7 +57,7 @@ function rankCorrelation(one: readonly number[], other: readonly number[]): numb
 let known: Known[];
 beforeAll(async () => {
 	known = await knownErrors();
-}, 120_000);
+});
 
 describe('the error that a reading states', () => {
 	it('covers the true one in at least 75 % of synthesised photos', () => {

@@ -52,7 +52,7 @@ describe('the outline of a garment', () => {
 		overlaps = [];
 		for (const name of readdirSync(RENDERS).filter((file) => GARMENTS.test(file))) overlaps.push(await overlap(name));
 		overlaps.sort((a, b) => a - b);
-	}, 180_000);
+	});
 
 	it('covers nine tenths of a typical rendered garment and little else', () => {
 		expect(overlaps.length).toBeGreaterThan(20);

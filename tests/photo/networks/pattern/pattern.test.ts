@@ -12,7 +12,7 @@ beforeAll(async () => {
 	seen = [];
 	for (const photo of await clothPhotos())
 		seen.push({ photo, pattern: await patternOf(photo.pixels, photo.inside, 1, photo.swatches, 1) });
-}, 180_000);
+});
 
 const turnBetween = (one: number, other: number, turn: number): number => {
 	const apart = (((one - other) % turn) + turn) % turn;
