@@ -87,7 +87,7 @@ export function createReaderPool(settings: {
 
 	return {
 		async read(source, options) {
-			const timeoutMs = settings.timeoutMs ?? MAX_READ_SECONDS * 1000 * busyFactor();
+			const timeoutMs = settings.timeoutMs ?? Math.round(MAX_READ_SECONDS * 1000 * busyFactor());
 			const answer = await ask({ id: ++lastId, source, options, timeoutMs });
 			if ('result' in answer) return answer.result;
 			return { ...failureOf(answer, timeoutMs), ms: answer.ms };
