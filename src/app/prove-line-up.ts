@@ -3,7 +3,7 @@ import { programBeside } from '../process/program-beside.ts';
 import { type LineUpResult, provenResult, standingSet } from '../wardrobe/line-up/line-up.ts';
 import { columnOf, lineUpModel } from '../wardrobe/line-up/line-up-model.ts';
 import { bestSet } from '../wardrobe/line-up/line-up-search.ts';
-import { type LineUpRequest, lineUpSetup, type PictureAnswers } from '../wardrobe/line-up/line-up-setup.ts';
+import { type LineUpRequest, lineUpSetup } from '../wardrobe/line-up/line-up-setup.ts';
 import type { SeasonInput } from '../wardrobe/words/season-input.ts';
 import type { ProofAnswer, ProofTask } from './prove-worker.ts';
 
@@ -21,15 +21,13 @@ export async function proveLineUp(
 		seconds = PROOF_SECONDS,
 		signal = null,
 		garmentIds = [],
-		pictures = [],
 	}: {
 		readonly seconds?: number;
 		readonly signal?: AbortSignal | null;
 		readonly garmentIds?: readonly string[];
-		readonly pictures?: PictureAnswers;
 	} = {},
 ): Promise<LineUpResult> {
-	const setup = lineUpSetup(input, request, pictures);
+	const setup = lineUpSetup(input, request);
 	const { problem } = setup;
 	const found = bestSet(problem);
 	const standing = garmentIds.length > 0 ? standingSet(setup, garmentIds) : found;

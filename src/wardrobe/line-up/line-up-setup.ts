@@ -7,6 +7,8 @@ import { fitPercentOf, likelyVerdict, nearestColour } from '../fit/fit.ts';
 import { lookAlikes } from '../fit/look-alikes.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { type PairTable, pairTable } from '../pairs/pair-table.ts';
+import { picturesOf } from '../pictures/picture.ts';
+import { answeringGarments } from '../pictures/wearable-count.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { weightsOf } from '../words/line-up-weights.ts';
@@ -18,9 +20,6 @@ import { slotSize } from '../words/slot-size.ts';
 import type { LineUpProblem } from './line-up-choices.ts';
 import { likingOf } from './line-up-liking.ts';
 import { lineUpProblemOf } from './line-up-problem.ts';
-
-/** For each picture of the board, for each of its pieces (accessories apart), the ids of the garments that answer it. */
-export type PictureAnswers = readonly (readonly (readonly string[])[])[];
 
 /** What is asked of a line-up. */
 export type LineUpRequest = {
@@ -125,19 +124,17 @@ function matrixOf({ garments, supported, together }: PairTable): Uint8Array {
 	return matrix;
 }
 
-/** The pictures that the garments can wear at all, piece by piece, as indices. */
-function answeredPictures(pictures: PictureAnswers, garments: readonly Garment[]): number[][][] {
-	const indexOf = new Map(garments.map(({ id }, index) => [id, index]));
-	return pictures
-		.map((pieces) => pieces.map((ids) => ids.flatMap((id) => indexOf.get(id) ?? [])))
-		.filter((pieces) => pieces.length > 0 && pieces.every((answering) => answering.length > 0));
-}
+/** The pictures that the garments can wear at all, piece by piece, with the garments that answer. */
+const answeredPictures = ({ inspirations }: SeasonInput, garments: readonly Garment[]): number[][][] =>
+	answeringGarments(picturesOf(inspirations), garments).filter(
+		(pieces) => pieces.length > 0 && pieces.every((answering) => answering.length > 0),
+	);
 
 /**
  * Sets up the choice of a season's line-up. Left out are garments that are leaving or gone, of another part of the year, worn out, or off the palette with nothing that joins them to
  * anything: a place stays open rather than being filled with what clashes. What must be kept, favourites, basics and much-worn pieces are never left out for their colour. Stored ones may come back.
  */
-export function lineUpSetup(input: SeasonInput, request: LineUpRequest, pictures: PictureAnswers = []): LineUpSetup {
+export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpSetup {
 	const { season, palette } = input;
 	const mustKeep = new Set(request.mustKeep);
 	const neverUse = new Set(request.neverUse.filter((id) => !mustKeep.has(id)));
@@ -172,7 +169,7 @@ export function lineUpSetup(input: SeasonInput, request: LineUpRequest, pictures
 		askedDays: askedDays(days),
 		colourWeights: vouchingColours(palette).map(({ weight }) => weight / asks),
 		holds: holdsOf(garments, palette),
-		pictures: answeredPictures(pictures, garments),
+		pictures: answeredPictures(input, garments),
 		weights: weightsOf(season),
 		quotas: request.quotas,
 		fixed: indicesOf(({ id }) => mustKeep.has(id)),

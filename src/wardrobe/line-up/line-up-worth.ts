@@ -1,4 +1,5 @@
 import { dressedDays } from '../days/enough.ts';
+import { allMatched } from '../pictures/wearable-count.ts';
 import type { LineUpWeights } from '../words/season.ts';
 import type { LineUpProblem, PartOffer } from './line-up-choices.ts';
 
@@ -20,24 +21,10 @@ export const LEAST_WORTH = 0.005;
 /** Every further piece of one look counts half as much as the one before. */
 export const ALIKE_FACTOR = 0.5;
 
-/** Whether every piece of a picture can have a garment of its own: alternating paths, since one garment cannot be worn twice. */
+/** Whether every piece of a picture can have a garment of its own among the members. */
 export function isWearable(pieces: readonly (readonly number[])[], isMember: Uint8Array): boolean {
 	for (const answering of pieces) if (!answering.some((garment) => isMember[garment] === 1)) return false;
-	const taken = new Map<number, number>();
-	const give = (piece: number, tried: Set<number>): boolean => {
-		for (const garment of pieces[piece]!) {
-			if (isMember[garment] !== 1 || tried.has(garment)) continue;
-			tried.add(garment);
-			const holder = taken.get(garment);
-			if (holder === undefined || give(holder, tried)) {
-				taken.set(garment, piece);
-				return true;
-			}
-		}
-		return false;
-	};
-	for (let piece = 0; piece < pieces.length; piece++) if (!give(piece, new Set())) return false;
-	return true;
+	return allMatched(pieces, (garment) => isMember[garment] === 1);
 }
 
 /** Pictures that the members can wear. */

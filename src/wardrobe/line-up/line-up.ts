@@ -4,7 +4,7 @@ import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS, type Slot } from '../words/slot.ts';
 import { columnOf } from './line-up-model.ts';
 import { bestSet } from './line-up-search.ts';
-import { type LineUpRequest, type LineUpSetup, lineUpSetup, type PictureAnswers } from './line-up-setup.ts';
+import { type LineUpRequest, type LineUpSetup, lineUpSetup } from './line-up-setup.ts';
 import { type ScoredSet, scoreOf, type WorthParts } from './line-up-worth.ts';
 
 /** How good the set is known to be. */
@@ -93,10 +93,9 @@ function resultOf(
 
 /**
  * The set for the season: the best that seeded searches find under the quotas, with a bound that says how good it is. Deterministic; the order of the garments and their ids change nothing.
- * `pictures` says which garments answer the pieces of the board's pictures.
  */
-export function buildLineUp(input: SeasonInput, request: LineUpRequest, pictures: PictureAnswers = []): LineUpResult {
-	const setup = lineUpSetup(input, request, pictures);
+export function buildLineUp(input: SeasonInput, request: LineUpRequest): LineUpResult {
+	const setup = lineUpSetup(input, request);
 	const score = bestSet(setup.problem);
 	return resultOf(setup, score, proofOf(score, setup.problem.bound));
 }

@@ -6,7 +6,7 @@ import { answerOf } from './piece-answer.ts';
 export type WearableCount = (has: (garment: number) => boolean) => number;
 
 /** Whether every piece can be given a garment of its own (augmenting paths, Kuhn 1955). */
-function allMatched(options: readonly (readonly number[])[], has: (garment: number) => boolean): boolean {
+export function allMatched(options: readonly (readonly number[])[], has: (garment: number) => boolean): boolean {
 	const holder = new Map<number, number>();
 	const place = (piece: number, tried: Set<number>): boolean => {
 		for (const garment of options[piece]!) {
@@ -23,12 +23,9 @@ function allMatched(options: readonly (readonly number[])[], has: (garment: numb
 	return options.every((_, piece) => place(piece, new Set()));
 }
 
-/**
- * Prepares the count for many sets of the same garments: which garment answers which piece is worked out once. A picture is worn where each of its
- * pieces, accessories apart, has or comes near to a garment of its own.
- */
-export function wearableCount(pictures: readonly Picture[], garments: readonly Garment[]): WearableCount {
-	const options = pictures.map((picture) =>
+/** For each picture, for each of its pieces (accessories apart), the garments, by index, that have it or come near to it. */
+export const answeringGarments = (pictures: readonly Picture[], garments: readonly Garment[]): number[][][] =>
+	pictures.map((picture) =>
 		picture.pieces.map((piece) =>
 			garments.flatMap((garment, index) => {
 				const degree = answerOf(piece, picture.trust, garment)?.degree ?? 'missing';
@@ -36,6 +33,13 @@ export function wearableCount(pictures: readonly Picture[], garments: readonly G
 			}),
 		),
 	);
+
+/**
+ * Prepares the count for many sets of the same garments: which garment answers which piece is worked out once. A picture is worn where each of its
+ * pieces, accessories apart, has or comes near to a garment of its own.
+ */
+export function wearableCount(pictures: readonly Picture[], garments: readonly Garment[]): WearableCount {
+	const options = answeringGarments(pictures, garments);
 	const possible = options.filter((pieces) => pieces.every((garmentsOfPiece) => garmentsOfPiece.length > 0));
 	return (has) => possible.reduce((count, pieces) => count + (allMatched(pieces, has) ? 1 : 0), 0);
 }

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { daysOfSeason } from '../../../src/wardrobe/days/usual-days.ts';
 import { buildLineUp } from '../../../src/wardrobe/line-up/line-up.ts';
-import type { PictureAnswers } from '../../../src/wardrobe/line-up/line-up-setup.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import type { Swatch } from '../../../src/wardrobe/words/reading.ts';
 import type { Quotas, SeasonDays } from '../../../src/wardrobe/words/season.ts';
 import { aSeasonInput } from '../../support/build-season.ts';
-import { aGarment, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { aGarment, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 
 // Twelve wardrobes, each with something planted for which a person who plans would choose without thinking. Common practice, no source.
 
@@ -19,7 +19,8 @@ type Asked = {
 	readonly wears?: Readonly<Record<string, number>>;
 	readonly days?: Partial<SeasonDays>;
 	readonly winter?: boolean;
-	readonly pictures?: PictureAnswers;
+	/** What each picture of the board wears. */
+	readonly pictures?: readonly (readonly Swatch[])[];
 	readonly mustKeep?: readonly string[];
 	readonly neverUse?: readonly string[];
 };
@@ -36,6 +37,17 @@ function lineUpOf({
 }: Asked) {
 	const input = aSeasonInput({
 		garments,
+		inspirations: pictures.map((swatches, index) => ({
+			inspiration: {
+				id: `picture ${index}`,
+				seasonId: 'spring',
+				photoId: `photo ${index}`,
+				title: '',
+				group: '',
+				addedAt: '',
+			},
+			reading: aReading(swatches),
+		})),
 		wears: Object.entries(wears).flatMap(([garmentId, count]) =>
 			Array.from({ length: count }, (_, index) => ({
 				garmentId,
@@ -49,7 +61,6 @@ function lineUpOf({
 	return buildLineUp(
 		{ ...input, season: { ...season, days: { ...daysOfSeason(season), ...days } } },
 		{ quotas: all, targetCount: Object.values(all).reduce((sum, one) => sum + one, 0), mustKeep, neverUse },
-		pictures,
 	);
 }
 
@@ -147,11 +158,18 @@ describe('the set that a person would choose', () => {
 	});
 
 	it('takes the shirt that a picture wears before one that fits as well', () => {
-		const garments = [shirt('a', [84, 1, 11]), shirt('b', [83, 1, 12]), inkTrousers('trousers')];
-		for (const worn of ['a', 'b'])
+		const garments = [shirt('oat', OAT), shirt('rust', RUST), inkTrousers('trousers')];
+		for (const [name, lab] of [
+			['oat', OAT],
+			['rust', RUST],
+		] as const)
 			expect(
-				lineUpOf({ garments, quotas: { top: 1, bottom: 1 }, pictures: [[[worn], ['trousers']]] }).garmentIds,
-			).toEqual([worn, 'trousers']);
+				lineUpOf({
+					garments,
+					quotas: { top: 1, bottom: 1 },
+					pictures: [[aSwatch(lab, 0.5, 'top'), aSwatch(INK, 0.5, 'bottom')]],
+				}).garmentIds,
+			).toEqual([name, 'trousers']);
 	});
 
 	it('takes what is only near the palette where the days would else not be dressed', () => {
