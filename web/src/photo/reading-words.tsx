@@ -1,5 +1,6 @@
 import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
+import { MEASURED_ERRORS } from '../../../src/wardrobe/words/light-error.ts';
 import type { PhotoKind } from '../../../src/wardrobe/words/reading.ts';
 import { percentText, SEEN_FROM } from '../parts/colour-text.ts';
 import { Swatch } from '../parts/swatch.tsx';
@@ -46,6 +47,10 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 				</p>
 				{reading.trust.advice ? <p>{reading.trust.advice}</p> : null}
 				<p className="small quiet">{reading.light.reason}</p>
+				<details className="small">
+					<summary>Where these figures come from</summary>
+					<p>{MEASURED_ERRORS}</p>
+				</details>
 			</div>
 		</div>
 	);
