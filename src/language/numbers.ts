@@ -8,9 +8,9 @@ export const numberText = (value: number): string =>
 export const moneyText = (value: number): string =>
 	new Intl.NumberFormat(spokenLanguage(), { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value);
 
-/** An ISO day (2026-03-14) as the language writes days: 14 March 2026, March 14, 2026, 14. März 2026. Anything else is given back as it is. */
+/** An ISO day (2026-03-14) as the language writes days: 14 Mar 2026, Mar 14, 2026, 14.03.2026. Anything else is given back as it is. */
 export function dayText(isoDay: string): string {
 	const day = new Date(`${isoDay.slice(0, 10)}T12:00:00Z`);
 	if (Number.isNaN(day.getTime())) return isoDay;
-	return new Intl.DateTimeFormat(spokenLanguage(), { dateStyle: 'long', timeZone: 'UTC' }).format(day);
+	return new Intl.DateTimeFormat(spokenLanguage(), { dateStyle: 'medium', timeZone: 'UTC' }).format(day);
 }

@@ -1,7 +1,6 @@
+import { say } from '../../../src/language/speak.ts';
 import type { GarmentReport, Report } from '../../../src/wardrobe/season/report.ts';
-import { counted } from '../../../src/wardrobe/words/counted.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
-import { percentText, SEEN_FROM } from './colour-text.ts';
 import { Swatch } from './swatch.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -19,7 +18,7 @@ export function GarmentJudgement({
 	onOpen?: (id: string) => void;
 }) {
 	const nameOf = (id: string) =>
-		report.garments.find(({ garmentId }) => garmentId === id)?.name ?? 'a garment no longer here';
+		report.garments.find(({ garmentId }) => garmentId === id)?.name ?? say('garments.gone');
 	return (
 		<div className="stack judgement">
 			{garment.swatches.length > 0 ? (
@@ -37,14 +36,14 @@ export function GarmentJudgement({
 					</ul>
 				</>
 			) : (
-				<p className="quiet">No colours yet: its photo is still to be read.</p>
+				<p className="quiet">{say('garments.toRead')}</p>
 			)}
 			{said.loner ? <p>{said.loner.sentence}</p> : null}
 			{said.twins.map((twin) => (
 				<p key={`${twin.garmentA} ${twin.garmentB}`}>{twin.sentence}</p>
 			))}
 			<details>
-				<summary>Beside the style of the pictures</summary>
+				<summary>{say('garments.beside')}</summary>
 				<ul className="reasons">
 					{said.style.map(({ axis, sentence }) => (
 						<li key={axis}>{sentence}</li>
@@ -52,7 +51,7 @@ export function GarmentJudgement({
 				</ul>
 			</details>
 			<div>
-				<h3>Goes with {counted(said.partnerCount, 'garment')}</h3>
+				<h3>{say('garments.goesWith', { count: said.partnerCount })}</h3>
 				<ul className="partners">
 					{said.partners.map((partner) => (
 						<li key={partner.garmentId}>
@@ -69,8 +68,12 @@ export function GarmentJudgement({
 				</ul>
 			</div>
 			<p className="small quiet">
-				{said.wear.sentence} Four times in five its photo is off by {garment.trust.error.toFixed(0)} or less.{' '}
-				{SEEN_FROM} Pattern: {garment.pattern.type}, {percentText(garment.pattern.sure)} sure.
+				{said.wear.sentence}{' '}
+				{say('garments.trust', {
+					error: garment.trust.error.toFixed(0),
+					pattern: say(`patterns.${garment.pattern.type}`),
+					percent: Math.round(garment.pattern.sure * 100),
+				})}
 			</p>
 		</div>
 	);

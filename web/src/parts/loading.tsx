@@ -1,8 +1,9 @@
+import { say } from '../../../src/language/speak.ts';
 /** Said while something is on its way; drawn only when it takes long enough to be noticed. */
 export function Loading({ what }: { what: string }) {
 	return (
 		<p className="loading quiet italic" role="status">
-			Fetching {what} …
+			{say('frame.fetching', { what })}
 		</p>
 	);
 }

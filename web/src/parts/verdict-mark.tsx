@@ -1,3 +1,4 @@
+import { say } from '../../../src/language/speak.ts';
 import type { SwatchFit, Verdict } from '../../../src/wardrobe/fit/fit-result.ts';
 
 /** Four threads woven, two that cross, two that never meet, and a weave that cannot be seen for sure. */
@@ -8,7 +9,9 @@ const GLYPHS: Readonly<Record<Verdict, readonly string[]>> = {
 	unsure: ['M5 1V15', 'M11 1V15', 'M1 5H15', 'M1 11H15'],
 };
 
-const WORDS: Readonly<Record<Verdict, string>> = { fits: 'fits', near: 'near', off: 'off', unsure: 'unsure' };
+/** What an unsure verdict most likely is. */
+type Likely = Exclude<Verdict, 'unsure'>;
+const LIKELY = { fits: 'verdicts.likelyFits', near: 'verdicts.likelyNear', off: 'verdicts.likelyOff' } as const;
 
 /** The verdict as a word with its sign, and how far the number can be believed. */
 export function VerdictMark({
@@ -23,12 +26,12 @@ export function VerdictMark({
 	percent?: number;
 	low?: number;
 	high?: number;
-	likely?: string;
+	likely?: Likely;
 	swatches?: readonly SwatchFit[];
 }) {
 	// A season without a palette gives no verdict, and a nought would read like one.
 	if (swatches.length > 0 && swatches.every(({ paletteColourId }) => paletteColourId === null))
-		return <span className="small quiet">no palette yet</span>;
+		return <span className="small quiet">{say('verdicts.noPalette')}</span>;
 	return (
 		<span className={`verdict verdict-${verdict}`}>
 			<svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
@@ -43,10 +46,7 @@ export function VerdictMark({
 					/>
 				))}
 			</svg>
-			<span>
-				{WORDS[verdict]}
-				{verdict === 'unsure' && likely ? `, likely ${likely}` : ''}
-			</span>
+			<span>{say(verdict === 'unsure' && likely ? LIKELY[likely] : `verdicts.${verdict}`)}</span>
 			{percent === undefined ? null : (
 				<span className="number quiet">
 					{Math.round(percent)}

@@ -1,3 +1,4 @@
+import { say } from '../../../src/language/speak.ts';
 import { STATIONS } from '../../../src/wardrobe/season/stations.ts';
 
 /** A page within a season: one of the six stations, the garments, the season's own settings, or its sheet for paper. */
@@ -7,18 +8,8 @@ export type PlaceInSeason = (typeof PLACES_IN_SEASON)[number];
 /** Address of a page within a season. */
 export const addressOf = (seasonId: string, place: PlaceInSeason): string => `/season/${seasonId}/${place}`;
 
-/** The names of the stations as they are shown. */
-export const PLACE_NAMES: Readonly<Record<PlaceInSeason, string>> = {
-	'look-back': 'Look back',
-	direction: 'Direction',
-	sort: 'Sort',
-	'line-up': 'Line-up',
-	'wish-list': 'Wish list',
-	shop: 'Shop',
-	garments: 'Garments',
-	season: 'Season',
-	sheet: 'Season sheet',
-};
+/** The name of a page as it is shown. */
+export const placeName = (place: PlaceInSeason): string => say(`places.${place}`);
 
 /** The season and page that an address names, or null where it is none of a season's. */
 export function placeAt(path: string): { readonly seasonId: string; readonly place: PlaceInSeason } | null {

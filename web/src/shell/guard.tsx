@@ -1,4 +1,5 @@
 import { Component, type ReactNode } from 'react';
+import { say } from '../../../src/language/speak.ts';
 import { Button } from '../parts/button.tsx';
 
 /** Holds a page whose code did not arrive, or that broke while it was drawn: the rest stays, and it can be asked for again. */
@@ -14,10 +15,9 @@ export class Guard extends Component<{ readonly children: ReactNode }, { readonl
 		return (
 			<div className="problem stack" role="alert">
 				<p>
-					<strong>This page could not be shown.</strong> Nothing you stored was lost. Is Dyelot still running on this
-					machine?
+					<strong>{say('frame.broken')}</strong> {say('frame.brokenHow')}
 				</p>
-				<Button onPress={() => location.reload()}>Load it again</Button>
+				<Button onPress={() => location.reload()}>{say('frame.loadAgain')}</Button>
 			</div>
 		);
 	}

@@ -1,25 +1,26 @@
 import { useEffect } from 'react';
 import { Link } from 'wouter';
+import { say } from '../../../src/language/speak.ts';
 import type { Report } from '../../../src/wardrobe/season/report.ts';
 import { useReport, useSeasons } from '../api/wardrobe.ts';
 import { Loading } from '../parts/loading.tsx';
 import { PageTitle } from '../parts/page-title.tsx';
 import { Problem } from '../parts/problem.tsx';
-import { addressOf, PLACE_NAMES, type PlaceInSeason } from './addresses.ts';
+import { addressOf, type PlaceInSeason, placeName } from './addresses.ts';
 import { Guard } from './guard.tsx';
 import { rememberSeason } from './last-season.ts';
 import { type EarlyPlace, type JudgedPlace, usePageCode } from './page-code.ts';
 import { StationPath } from './station-path.tsx';
-import { PURPOSES } from './station-words.ts';
+import { purposeOf } from './station-words.ts';
 import { UndoBar } from './undo-bar.tsx';
 
 /** A page whose content is on its way: what it is and what it is for. */
 function Coming({ place }: { place: PlaceInSeason }) {
-	const loading = <Loading what={PLACE_NAMES[place]} />;
+	const loading = <Loading what={placeName(place)} />;
 	if (place === 'season' || place === 'sheet') return loading;
 	return (
 		<div className="page-body">
-			<PageTitle name={PLACE_NAMES[place]} purpose={PURPOSES[place]} />
+			<PageTitle name={placeName(place)} purpose={purposeOf(place)} />
 			{loading}
 		</div>
 	);
@@ -43,14 +44,14 @@ export function SeasonPage({ seasonId, place }: { seasonId: string; place: Place
 	const { data: seasons } = useSeasons();
 	const name = report?.season.name ?? seasons?.find(({ id }) => id === seasonId)?.name ?? '';
 	useEffect(() => {
-		document.title = name ? `${PLACE_NAMES[place]} · ${name} · Dyelot` : 'Dyelot';
+		document.title = name ? `${placeName(place)} · ${name} · Dyelot` : 'Dyelot';
 	}, [name, place]);
 	useEffect(() => {
 		if (name) rememberSeason(seasonId);
 	}, [name, seasonId]);
 	const link = (to: PlaceInSeason) => (
 		<Link href={addressOf(seasonId, to)} aria-current={to === place ? 'page' : undefined}>
-			{PLACE_NAMES[to]}
+			{placeName(to)}
 		</Link>
 	);
 	return (
@@ -60,11 +61,11 @@ export function SeasonPage({ seasonId, place }: { seasonId: string; place: Place
 					Dyelot
 				</Link>
 				<span className="lot">{name}</span>
-				<nav aria-label="Beside the stations">
+				<nav aria-label={say('frame.beside')}>
 					{link('garments')}
 					{link('season')}
 					{link('sheet')}
-					<Link href="/seasons">All seasons</Link>
+					<Link href="/seasons">{say('frame.allSeasons')}</Link>
 					<UndoBar />
 				</nav>
 			</header>
@@ -81,7 +82,11 @@ export function SeasonPage({ seasonId, place }: { seasonId: string; place: Place
 					</Guard>
 				)}
 			</main>
-			{report ? <footer className="foot">{report.caution} Everything here stays on this machine.</footer> : null}
+			{report ? (
+				<footer className="foot">
+					{report.caution} {say('frame.stays')}
+				</footer>
+			) : null}
 		</>
 	);
 }

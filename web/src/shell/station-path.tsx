@@ -1,8 +1,7 @@
 import { Link } from 'wouter';
+import { say } from '../../../src/language/speak.ts';
 import { STATIONS, type Station } from '../../../src/wardrobe/season/stations.ts';
-import { addressOf, PLACE_NAMES, type PlaceInSeason } from './addresses.ts';
-
-const STATE_WORDS: Readonly<Record<Station['state'], string>> = { empty: 'not begun', open: 'open', done: 'done' };
+import { addressOf, type PlaceInSeason, placeName } from './addresses.ts';
 
 /** The season as a stitched path: each station with what is done there, in any order. Its room is kept until that is known. */
 export function StationPath({
@@ -16,7 +15,7 @@ export function StationPath({
 	current: PlaceInSeason;
 }) {
 	return (
-		<nav aria-label="Stations of the season">
+		<nav aria-label={say('frame.stations')}>
 			<ol className="path">
 				{STATIONS.map((station) => {
 					const told = stations?.find((one) => one.station === station);
@@ -28,8 +27,8 @@ export function StationPath({
 								data-state={told?.state}
 								aria-current={station === current ? 'page' : undefined}
 							>
-								<span className="station-name">{PLACE_NAMES[station]}</span>
-								{told ? <span className="hidden-visually">, {STATE_WORDS[told.state]}: </span> : null}
+								<span className="station-name">{placeName(station)}</span>
+								{told ? <span className="hidden-visually">, {say(`frame.${told.state}`)}: </span> : null}
 								<span className="station-note">{told?.sentence}</span>
 							</Link>
 						</li>

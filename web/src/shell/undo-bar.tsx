@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { say } from '../../../src/language/speak.ts';
 import type { Decision } from '../../../src/store/store.ts';
 import { useChange } from '../api/change.ts';
 import { request } from '../api/request.ts';
@@ -12,7 +13,7 @@ export function UndoBar() {
 	const [told, setTold] = useState('');
 	const move = useChange(
 		(way: 'undo' | 'redo') => request<Decision>('POST', `/api/${way}`),
-		({ sentence, undone }) => setTold(`${undone ? 'Taken back' : 'Done again'}: ${sentence}.`),
+		({ sentence, undone }) => setTold(say(undone ? 'frame.undone' : 'frame.redone', { sentence })),
 	);
 	useEffect(() => setTold(move.problem?.message ?? ''), [move.problem]);
 	useEffect(() => {
@@ -27,10 +28,10 @@ export function UndoBar() {
 	return (
 		<span className="row">
 			<Button look="bare" small onPress={() => press('undo')} isPending={move.busy}>
-				Undo
+				{say('frame.undo')}
 			</Button>
 			<Button look="bare" small onPress={() => press('redo')} isPending={move.busy}>
-				Redo
+				{say('frame.redo')}
 			</Button>
 			<span className="told" role="status">
 				{told}

@@ -1,7 +1,8 @@
+import { say } from '../../../../src/language/speak.ts';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
-import { PURPOSES } from '../../shell/station-words.ts';
+import { purposeOf } from '../../shell/station-words.ts';
 import { Board } from './board.tsx';
 import { PairingList } from './pairing-list.tsx';
 import { PaletteEditor } from './palette-editor.tsx';
@@ -12,7 +13,7 @@ import './direction.css';
 export default function DirectionPage({ report }: PageProps) {
 	return (
 		<div className="page-body">
-			<PageTitle name="Direction" purpose={PURPOSES.direction} />
+			<PageTitle name={say('places.direction')} purpose={purposeOf('direction')} />
 			<LastYearNotes report={report} />
 			<PaletteEditor report={report} />
 			<Board season={report.season} />

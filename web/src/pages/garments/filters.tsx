@@ -1,10 +1,9 @@
 import { useDeferredValue, useEffect, useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import { PLACES } from '../../../../src/wardrobe/words/garment.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { Field, SelectField } from '../../parts/field.tsx';
 import type { GarmentFilter } from './garment-filter.ts';
-
-const same = <T extends string>(values: readonly T[]) => values.map((value) => ({ value, label: value }));
 
 /** Search and filters of the garments; typing never waits for the list. */
 export function Filters({ filter, onChange }: { filter: GarmentFilter; onChange: (filter: GarmentFilter) => void }) {
@@ -15,7 +14,7 @@ export function Filters({ filter, onChange }: { filter: GarmentFilter; onChange:
 	}, [settled, filter, onChange]);
 	return (
 		<search className="fields filters">
-			<Field label="Search" hint="name, kind, colour, pattern, notes">
+			<Field label={say('garments.search')} hint={say('garments.searchHint')}>
 				{(ids) => (
 					<input
 						{...ids}
@@ -27,43 +26,52 @@ export function Filters({ filter, onChange }: { filter: GarmentFilter; onChange:
 				)}
 			</Field>
 			<SelectField
-				label="Slot"
+				label={say('garments.slot')}
 				value={filter.slot}
-				options={[{ value: 'any' as const, label: 'any' }, ...same(SLOTS)]}
+				options={[
+					{ value: 'any' as const, label: say('verdicts.any') },
+					...SLOTS.map((slot) => ({ value: slot, label: say(`slots.${slot}`) })),
+				]}
 				onChange={(slot) => onChange({ ...filter, slot })}
 			/>
 			<SelectField
-				label="Place"
+				label={say('garments.place')}
 				value={filter.place}
-				options={[{ value: 'here' as const, label: 'all that is here' }, ...same(PLACES)]}
+				options={[
+					{ value: 'here' as const, label: say('garments.here') },
+					...PLACES.map((place) => ({ value: place, label: say(`whereabouts.${place}`) })),
+				]}
 				onChange={(place) => onChange({ ...filter, place })}
 			/>
 			<SelectField
-				label="Fit"
+				label={say('garments.fit')}
 				value={filter.verdict}
-				options={same(['any', 'fits', 'near', 'off', 'unsure'] as const)}
+				options={(['any', 'fits', 'near', 'off', 'unsure'] as const).map((value) => ({
+					value,
+					label: say(`verdicts.${value}`),
+				}))}
 				onChange={(verdict) => onChange({ ...filter, verdict })}
 			/>
 			<SelectField
-				label="Only"
+				label={say('garments.only')}
 				value={filter.flag}
 				options={[
-					{ value: 'any', label: 'all' },
-					{ value: 'kind', label: 'kind to confirm' },
-					{ value: 'loner', label: 'loners?' },
-					{ value: 'twin', label: 'twins' },
-					{ value: 'basic', label: 'year-round basics' },
+					{ value: 'any', label: say('garments.everything') },
+					{ value: 'kind', label: say('garments.kindOpen') },
+					{ value: 'loner', label: say('garments.loners') },
+					{ value: 'twin', label: say('garments.twins') },
+					{ value: 'basic', label: say('garments.basics') },
 				]}
 				onChange={(flag) => onChange({ ...filter, flag })}
 			/>
 			<SelectField
-				label="Order"
+				label={say('garments.order')}
 				value={filter.order}
 				options={[
-					{ value: 'added', label: 'newest first' },
-					{ value: 'fit', label: 'best fit first' },
-					{ value: 'partners', label: 'most partners first' },
-					{ value: 'name', label: 'by name' },
+					{ value: 'added', label: say('garments.newest') },
+					{ value: 'fit', label: say('garments.bestFit') },
+					{ value: 'partners', label: say('garments.mostPartners') },
+					{ value: 'name', label: say('garments.byName') },
 				]}
 				onChange={(order) => onChange({ ...filter, order })}
 			/>

@@ -15,10 +15,9 @@ import { Check, SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { numberOrNull } from '../../parts/number-text.ts';
 import { Problem } from '../../parts/problem.tsx';
 
-const same = <T extends string>(values: readonly T[]) => values.map((value) => ({ value, label: value }));
-const steps = (labels: readonly string[], none: string) => [
+const steps = (what: 'loved' | 'warmth', none: string) => [
 	{ value: '', label: none },
-	...labels.map((label, value) => ({ value: String(value), label })),
+	...([0, 1, 2, 3] as const).map((value) => ({ value: String(value), label: say(`fields.${what}${value}`) })),
 ];
 const step = (text: string) => (text === '' ? null : (Number(text) as 0 | 1 | 2 | 3));
 
@@ -31,16 +30,21 @@ export function GarmentFields({ garment }: { garment: Garment }) {
 	return (
 		<div className="stack">
 			<div className="fields">
-				<TextField label="Name" value={garment.name} onCommit={(name) => set({ name })} />
+				<TextField label={say('fields.name')} value={garment.name} onCommit={(name) => set({ name })} />
 				<SelectField
-					label="Kind"
+					label={say('fields.kind')}
 					value={garment.kind}
 					options={KIND_NAMES.map((kind) => ({ value: kind, label: say(`kinds.${kind}`) }))}
 					onChange={(kind) => set({ kind })}
 				/>
-				<SelectField label="Place" value={garment.place} options={same(PLACES)} onChange={(place) => set({ place })} />
+				<SelectField
+					label={say('garments.place')}
+					value={garment.place}
+					options={PLACES.map((place) => ({ value: place, label: say(`whereabouts.${place}`) }))}
+					onChange={(place) => set({ place })}
+				/>
 				<TextField
-					label="Price"
+					label={say('fields.price')}
 					type="number"
 					min={0}
 					step="any"
@@ -48,39 +52,42 @@ export function GarmentFields({ garment }: { garment: Garment }) {
 					onCommit={(text) => set({ price: numberOrNull(text) })}
 				/>
 				<TextField
-					label="Bought on"
+					label={say('fields.bought')}
 					type="date"
 					value={garment.boughtOn ?? ''}
 					onCommit={(boughtOn) => set({ boughtOn: boughtOn || null })}
 				/>
 				<SelectField
-					label="Condition"
+					label={say('fields.condition')}
 					value={garment.condition}
-					options={same(CONDITIONS)}
+					options={CONDITIONS.map((condition) => ({ value: condition, label: say(`conditions.${condition}`) }))}
 					onChange={(condition) => set({ condition })}
 				/>
 				<SelectField
-					label="How loved"
+					label={say('fields.loved')}
 					value={garment.loved?.toString() ?? ''}
-					options={steps(['not', 'a little', 'much', 'dearly'], 'not told')}
+					options={steps('loved', say('fields.notTold'))}
 					onChange={(text) => set({ loved: step(text) })}
 				/>
 				<SelectField
-					label="Warmth"
+					label={say('fields.warmth')}
 					value={garment.warmth?.toString() ?? ''}
-					options={steps(['none', 'light', 'warm', 'winter'], 'as usual for the kind')}
+					options={steps('warmth', say('fields.asKind'))}
 					onChange={(text) => set({ warmth: step(text) })}
 				/>
 				<SelectField
-					label="Pattern"
+					label={say('fields.pattern')}
 					value={garment.patternByUser ?? ''}
-					options={[{ value: '' as const, label: `as read: ${garment.pattern.type}` }, ...same(PATTERN_TYPES)]}
+					options={[
+						{ value: '' as const, label: say('fields.asRead', { pattern: say(`patterns.${garment.pattern.type}`) }) },
+						...PATTERN_TYPES.map((pattern) => ({ value: pattern, label: say(`patterns.${pattern}`) })),
+					]}
 					onChange={(pattern) => set({ patternByUser: pattern === '' ? null : pattern })}
 				/>
 				<TextField
-					label="Occasions it serves, with commas"
+					label={say('fields.occasions')}
 					value={(garment.occasions ?? []).join(', ')}
-					hint="empty: what its kind usually serves"
+					hint={say('fields.occasionsHint')}
 					onCommit={(text) =>
 						set({
 							occasions: text
@@ -92,31 +99,34 @@ export function GarmentFields({ garment }: { garment: Garment }) {
 				/>
 				{garment.place === 'leaving' ? (
 					<SelectField
-						label="Way out"
+						label={say('fields.wayOut')}
 						value={garment.wayOut ?? ''}
-						options={[{ value: '' as const, label: 'not decided' }, ...same(WAYS_OUT)]}
+						options={[
+							{ value: '' as const, label: say('fields.notDecided') },
+							...WAYS_OUT.map((way) => ({ value: way, label: say(`waysOut.${way}`) })),
+						]}
 						onChange={(way) => set({ wayOut: way === '' ? null : way })}
 					/>
 				) : null}
 			</div>
 			<fieldset>
-				<legend>Serves (none ticked: all year)</legend>
+				<legend>{say('fields.serves')}</legend>
 				<span className="row">
 					{YEAR_PARTS.map((part) => (
 						<Check
 							key={part}
-							label={part}
+							label={say(`yearParts.${part}`)}
 							checked={garment.yearParts.includes(part)}
 							onChange={(on) =>
 								set({ yearParts: on ? [...garment.yearParts, part] : garment.yearParts.filter((one) => one !== part) })
 							}
 						/>
 					))}
-					<Check label="year-round basic" checked={garment.basic} onChange={(basic) => set({ basic })} />
+					<Check label={say('fields.basic')} checked={garment.basic} onChange={(basic) => set({ basic })} />
 				</span>
 			</fieldset>
-			<TextArea label="Notes" value={garment.notes} onCommit={(notes) => set({ notes })} />
-			<TextArea label="Care" value={garment.care} onCommit={(care) => set({ care })} />
+			<TextArea label={say('fields.notes')} value={garment.notes} onCommit={(notes) => set({ notes })} />
+			<TextArea label={say('fields.care')} value={garment.care} onCommit={(care) => set({ care })} />
 			<Problem of={change.problem} />
 		</div>
 	);

@@ -1,7 +1,6 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { memo, useLayoutEffect, useRef, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { KIND_NAMES, type Kind } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
@@ -19,7 +18,7 @@ const KindPicker = ({ row }: { row: GarmentRow }) => {
 		<span className="kind-picker">
 			<select
 				className="select"
-				aria-label={`Kind of ${name}`}
+				aria-label={say('garments.kindOf', { name })}
 				value={kind}
 				onChange={(event) => change.run(event.target.value as Kind)}
 			>
@@ -34,15 +33,26 @@ const KindPicker = ({ row }: { row: GarmentRow }) => {
 					type="button"
 					className="link-button small"
 					onClick={() => change.run(kind)}
-					aria-label={`Confirm ${say(`kinds.${kind}`)} for ${name}`}
+					aria-label={say('garments.confirm', { kind: say(`kinds.${kind}`), name })}
 				>
-					{kindFrom === 'photo' ? 'suggested: confirm' : 'not known: confirm'}
+					{say(kindFrom === 'photo' ? 'garments.suggested' : 'garments.notKnown')}
 				</button>
 			)}
 			{change.problem ? <span className="warn small">{change.problem.message}</span> : null}
 		</span>
 	);
 };
+
+/** Where it is, and what stands out about it. */
+const standing = ({ garment, said }: GarmentRow): string =>
+	[
+		say(`whereabouts.${garment.place}`),
+		garment.basic && say('garments.basic'),
+		said?.loner?.flagged && say('garments.loner'),
+		said && said.twins.length > 0 && say('garments.twinCount', { count: said.twins.length }),
+	]
+		.filter(Boolean)
+		.join(', ');
 
 const Row = memo(function Row({
 	row,
@@ -60,33 +70,28 @@ const Row = memo(function Row({
 		<article className="garment-row" aria-label={garment.name}>
 			<input
 				type="checkbox"
-				aria-label={`Choose ${garment.name}`}
+				aria-label={say('garments.choose', { name: garment.name })}
 				checked={chosen}
 				onChange={(event) => onToggle(garment.id, event.target.checked)}
 			/>
 			<GarmentPhoto garment={garment} />
 			<div className="garment-words">
 				<button type="button" className="link-button tile-name" onClick={() => onOpen(garment.id)}>
-					{garment.name || 'without a name'}
+					{garment.name || say('garments.unnamed')}
 				</button>
-				<span className="small quiet">
-					{garment.place}
-					{garment.basic ? ', basic' : ''}
-					{said?.loner?.flagged ? ', loner?' : ''}
-					{said && said.twins.length > 0 ? `, ${counted(said.twins.length, 'twin')}` : ''}
-				</span>
+				<span className="small quiet">{standing(row)}</span>
 			</div>
 			<KindPicker row={row} />
-			<SwatchStrip swatches={garment.swatches} label={`Colours of ${garment.name}`} />
+			<SwatchStrip swatches={garment.swatches} label={say('garments.coloursOf', { name: garment.name })} />
 			<span className="garment-fit">
 				{garment.swatches.length === 0 ? (
-					<span className="small quiet">no colours yet</span>
+					<span className="small quiet">{say('garments.noColours')}</span>
 				) : said ? (
 					<VerdictMark {...said.fit} />
 				) : (
-					<span className="small quiet loading">being compared …</span>
+					<span className="small quiet loading">{say('garments.compared')}</span>
 				)}
-				{said ? <span className="small quiet">{counted(said.partnerCount, 'partner')}</span> : null}
+				{said ? <span className="small quiet">{say('garments.partners', { count: said.partnerCount })}</span> : null}
 			</span>
 		</article>
 	);
@@ -119,7 +124,7 @@ export function GarmentList({
 	return (
 		<>
 			<p className="small quiet" role="status">
-				{counted(rows.length, 'garment')} shown.
+				{say('garments.shown', { count: rows.length })}
 			</p>
 			<ul ref={list} className="garment-list" style={{ height: virtual.getTotalSize() }}>
 				{virtual.getVirtualItems().map(({ index, key, start }) => (

@@ -1,5 +1,5 @@
 import { useCallback, useMemo, useState } from 'react';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { say } from '../../../../src/language/speak.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { useGarments } from '../../api/wardrobe.ts';
 import { Empty } from '../../parts/empty.tsx';
@@ -7,7 +7,7 @@ import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import type { EarlyPageProps } from '../../shell/page-code.ts';
-import { PURPOSES } from '../../shell/station-words.ts';
+import { purposeOf } from '../../shell/station-words.ts';
 import { DropZone } from '../../uploads/drop-zone.tsx';
 import { addUploads } from '../../uploads/upload-queue.ts';
 import { BulkEdit } from './bulk-edit.tsx';
@@ -51,27 +51,22 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 	const unnamed = garments.filter(({ kindFrom, place }) => kindFrom !== 'user' && place !== 'gone').length;
 	return (
 		<div className="page-body">
-			<PageTitle name="Garments" purpose={PURPOSES.garments} />
-			<DropZone label="garments" onPhotos={onPhotos}>
-				{unnamed > 0 ? (
-					<span className="small row-end">{counted(unnamed, 'kind')} only suggested: see “kind to confirm”.</span>
-				) : null}
+			<PageTitle name={say('places.garments')} purpose={purposeOf('garments')} />
+			<DropZone label={say('garments.label')} onPhotos={onPhotos}>
+				{unnamed > 0 ? <span className="small row-end">{say('garments.kindsOpen', { count: unnamed })}</span> : null}
 			</DropZone>
 			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
 			<Problem of={error} />
 			{data === undefined ? (
 				error ? null : (
-					<Loading what="your garments" />
+					<Loading what={say('garments.yours')} />
 				)
 			) : garments.length === 0 ? (
-				<Empty title="No garment yet">
-					<p>
-						Photograph forty pieces one after the other and drop them here together. Each gets a suggested kind, which
-						you confirm or correct in the list.
-					</p>
+				<Empty title={say('garments.noneYet')}>
+					<p>{say('garments.noneHow')}</p>
 				</Empty>
 			) : (
-				<section aria-label="The garments">
+				<section aria-label={say('garments.all')}>
 					<Filters filter={filter} onChange={setFilter} />
 					<BulkEdit
 						chosen={shown.filter(({ garment }) => chosen.has(garment.id)).map(({ garment }) => garment)}

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import { say } from '../../../../src/language/speak.ts';
 import type { LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
 import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
 import type { LineUpChoice } from '../../../../src/wardrobe/words/season.ts';
@@ -15,7 +16,7 @@ import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { addressOf } from '../../shell/addresses.ts';
 import type { PageProps } from '../../shell/page-code.ts';
-import { PURPOSES } from '../../shell/station-words.ts';
+import { purposeOf } from '../../shell/station-words.ts';
 import { Chosen } from './chosen.tsx';
 import { MissingPieces } from './missing-pieces.tsx';
 import { Needs } from './needs.tsx';
@@ -50,7 +51,7 @@ export default function LineUpPage({ report }: PageProps) {
 	const rail = garments.filter(({ place }) => place === 'rail').length;
 	return (
 		<div className="page-body">
-			<PageTitle name="Line-up" purpose={PURPOSES['line-up']}>
+			<PageTitle name={say('places.line-up')} purpose={purposeOf('line-up')}>
 				<span className="row">
 					<Button look="main" onPress={() => build.run(undefined)} isPending={build.busy} isDisabled={rail === 0}>
 						{build.busy ? 'Searching …' : chosen.length === 0 ? 'Build a line-up' : 'Build it anew'}

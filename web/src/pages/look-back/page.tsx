@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
@@ -8,7 +9,7 @@ import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
-import { PURPOSES } from '../../shell/station-words.ts';
+import { purposeOf } from '../../shell/station-words.ts';
 import { FeltGaps } from './felt-gaps.tsx';
 import { WearImport } from './wear-import.tsx';
 import { WearTable } from './wear-table.tsx';
@@ -32,7 +33,7 @@ export default function LookBackPage({ report }: PageProps) {
 	});
 	return (
 		<div className="page-body">
-			<PageTitle name="Look back" purpose={PURPOSES['look-back']} />
+			<PageTitle name={say('places.look-back')} purpose={purposeOf('look-back')} />
 			<LastYearNotes report={report} />
 			<WornToday garments={garments} today={report.madeOn} />
 			<p className="look-back-sum">{lookBack.sentence}</p>

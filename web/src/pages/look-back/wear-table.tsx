@@ -1,9 +1,9 @@
 import { useState } from 'react';
+import { dayText } from '../../../../src/language/numbers.ts';
 import type { GarmentReport, Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField } from '../../parts/field.tsx';
-import { dayText } from '../seasons/season-dates.ts';
 
 type Order = 'most' | 'least' | 'cost' | 'slot';
 

@@ -1,9 +1,11 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { dayText } from '../../../../src/language/numbers.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { useSeasons } from '../../api/wardrobe.ts';
+import { LanguageChoice } from '../../language/language-choice.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Loading } from '../../parts/loading.tsx';
@@ -12,7 +14,6 @@ import { Problem } from '../../parts/problem.tsx';
 import { addressOf } from '../../shell/addresses.ts';
 import { Bin } from './bin.tsx';
 import { NewSeason } from './new-season.tsx';
-import { dayText } from './season-dates.ts';
 
 function SeasonRow({ season, onCopy }: { season: Season; onCopy: () => void }) {
 	const archive = useChange(() => changeThing(`/api/seasons/${season.id}`, season, { archived: !season.archived }));
@@ -112,6 +113,7 @@ export function AllSeasons() {
 					</p>
 				</section>
 				<Bin />
+				<LanguageChoice />
 			</main>
 			{from ? (
 				<Dialog title={`A season from ${from.name}`} narrow onClose={() => setFrom(null)}>

@@ -1,10 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
+import { dayText } from '../../../../src/language/numbers.ts';
 import type { BinEntry } from '../../../../src/store/store.ts';
 import { useChange } from '../../api/change.ts';
 import { get, request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
-import { dayText } from './season-dates.ts';
 
 /** What was thrown away in the last 90 days, to be taken out again. */
 export function Bin() {

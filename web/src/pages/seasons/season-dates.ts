@@ -22,14 +22,6 @@ export function nextSeason(today: string): {
 	};
 }
 
-/** `2026-03-01` as the reader's own language writes it; the text itself where it is no date. */
-export function dayText(iso: string): string {
-	const time = Date.parse(iso);
-	return Number.isNaN(time)
-		? iso
-		: new Date(time).toLocaleDateString(undefined, { dateStyle: 'medium', timeZone: 'UTC' });
-}
-
 /** The reader's day as an ISO date. */
 export function todayHere(now: Date): string {
 	const two = (n: number) => String(n).padStart(2, '0');

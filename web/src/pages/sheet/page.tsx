@@ -1,10 +1,10 @@
+import { dayText } from '../../../../src/language/numbers.ts';
 import { useGarments, useLineUp, useWishes } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
-import { dayText } from '../seasons/season-dates.ts';
 import { LookingFor } from './looking-for.tsx';
 import { PaletteRows } from './palette-rows.tsx';
 import { PieceRows } from './piece-rows.tsx';

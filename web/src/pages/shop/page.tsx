@@ -1,4 +1,5 @@
 import { useCallback, useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { useCandidates } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
@@ -6,7 +7,7 @@ import { Empty } from '../../parts/empty.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
-import { PURPOSES } from '../../shell/station-words.ts';
+import { purposeOf } from '../../shell/station-words.ts';
 import { DropZone } from '../../uploads/drop-zone.tsx';
 import { addUploads } from '../../uploads/upload-queue.ts';
 import { CandidateCard } from './candidate-card.tsx';
@@ -28,7 +29,7 @@ export default function ShopPage({ report }: PageProps) {
 	const [first, ...rest] = cropping;
 	return (
 		<div className="page-body">
-			<PageTitle name="Shop" purpose={PURPOSES.shop}>
+			<PageTitle name={say('places.shop')} purpose={purposeOf('shop')}>
 				<a className="button" href={`/api/seasons/${season.id}/pocket`}>
 					Take a pocket page to the shop
 				</a>

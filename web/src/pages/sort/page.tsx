@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import { say } from '../../../../src/language/speak.ts';
 import { useGarments } from '../../api/wardrobe.ts';
 import { Choices } from '../../parts/choices.tsx';
 import { Empty } from '../../parts/empty.tsx';
@@ -7,7 +8,7 @@ import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { addressOf } from '../../shell/addresses.ts';
 import type { PageProps } from '../../shell/page-code.ts';
-import { PURPOSES } from '../../shell/station-words.ts';
+import { purposeOf } from '../../shell/station-words.ts';
 import { Leaving } from './leaving.tsx';
 import { OneByOne } from './one-by-one.tsx';
 import { RailView } from './rail-view.tsx';
@@ -29,7 +30,7 @@ export default function SortPage({ report }: PageProps) {
 	}, [garments, report]);
 	return (
 		<div className="page-body">
-			<PageTitle name="Sort" purpose={PURPOSES.sort}>
+			<PageTitle name={say('places.sort')} purpose={purposeOf('sort')}>
 				<Choices
 					label="How to look at it"
 					value={view}

@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { useWishes } from '../../api/wardrobe.ts';
 import { WovenBands } from '../../charts/woven-bands.tsx';
@@ -5,7 +6,7 @@ import { Empty } from '../../parts/empty.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
-import { PURPOSES } from '../../shell/station-words.ts';
+import { purposeOf } from '../../shell/station-words.ts';
 import { GapList } from './gap-list.tsx';
 import { Makers } from './makers.tsx';
 import { NewWish } from './new-wish.tsx';
@@ -29,7 +30,7 @@ export default function WishListPage({ report }: PageProps) {
 	const past = wishes.filter(({ state }) => state !== 'open');
 	return (
 		<div className="page-body">
-			<PageTitle name="Wish list" purpose={PURPOSES['wish-list']} />
+			<PageTitle name={say('places.wish-list')} purpose={purposeOf('wish-list')} />
 			<WovenBands bands={report.bands} palette={report.palette} nameOf={nameIn(report)} />
 			<div className="wish-columns">
 				<section aria-labelledby="gaps">
