@@ -39,6 +39,8 @@ function truePieces({ kinds, marked }: LabelledOutfit): { kind: string; piece: M
 
 const guesses: Guessed[] = [];
 const sets = { told: 0, wanted: 0, right: 0, sure: 0, sureRight: 0 };
+// Where the labels only say "shoe": pieces of ours told as a shoe, marked shoes, and both in one outfit.
+const shoesOnly = { told: 0, wanted: 0, right: 0 };
 let outfits = 0;
 for await (const outfit of labelledOutfits(folder)) {
 	const parse = await parsePhoto(outfit.pixels);
@@ -63,6 +65,11 @@ for await (const outfit of labelledOutfits(folder)) {
 	const judged = new Map(said.filter(({ kind }) => !isOpen(kind)).map((one) => [one.kind, one]));
 	sets.told += judged.size;
 	sets.wanted += wanted.size;
+	const shoesMarked = outfit.marked.filter((label) => label === anyShoe).length >= LEAST_PIECE * outfit.marked.length;
+	const shoesTold = said.some(({ kind }) => isOpen(kind));
+	if (shoesTold) shoesOnly.told++;
+	if (shoesMarked) shoesOnly.wanted++;
+	if (shoesTold && shoesMarked) shoesOnly.right++;
 	for (const { kind, sure } of judged.values()) {
 		if (wanted.has(kind)) sets.right++;
 		if (sure) sets.sure++;
@@ -128,6 +135,13 @@ const tables: Table[] = [
 				percent(sets.right / sets.wanted),
 				String(sets.told),
 				String(sets.wanted),
+			],
+			[
+				'all, and any shoe right where only "shoe" is marked',
+				percent((sets.right + shoesOnly.right) / (sets.told + shoesOnly.told)),
+				percent((sets.right + shoesOnly.right) / (sets.wanted + shoesOnly.wanted)),
+				sets.told + shoesOnly.told,
+				sets.wanted + shoesOnly.wanted,
 			],
 			[
 				'sure',
