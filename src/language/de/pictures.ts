@@ -27,6 +27,22 @@ export const PICTURES: SameKeys<typeof ENGLISH> = {
 		missing: 'Nichts von Ihnen passt; am nächsten kommt {{garment}}.',
 		nothing: 'So etwas besitzen Sie nicht.',
 	},
+	wearPage: {
+		title: 'Ihre Bilder tragen',
+		more: 'Die übrigen {{count}} zeigen',
+		pieces: 'Was es trägt',
+		outfit: 'Das Outfit aus Ihren Sachen',
+		guessed: 'geraten',
+	},
+	wishPage: {
+		title: 'Teile, nach denen Ihre Bilder fragen',
+		none: 'Zu jedem Teil auf Ihren Bildern besitzen Sie etwas Ähnliches.',
+		wish: 'Als Wunsch merken',
+		wishFor: 'Wünschen: {{name}}',
+		wished: 'schon ein Wunsch',
+		more: 'Die übrigen {{count}} zeigen',
+		from: 'Aus den Bildern: {{pictures}}.',
+	},
 	wishedPieces: {
 		seen_one: 'In einem Ihrer {{total}} Bilder.',
 		seen_other: 'In {{count}} Ihrer {{total}} Bilder.',

@@ -24,6 +24,22 @@ export const PICTURES = {
 		missing: 'Nothing you own answers it; {{garment}} comes nearest.',
 		nothing: 'You own nothing like it.',
 	},
+	wearPage: {
+		title: 'Wear your pictures',
+		more: 'Show the other {{count}}',
+		pieces: 'What it wears',
+		outfit: 'The outfit from what you own',
+		guessed: 'a guess',
+	},
+	wishPage: {
+		title: 'Pieces your pictures ask for',
+		none: 'You own something like every piece that your pictures wear.',
+		wish: 'Make it a wish',
+		wishFor: 'Wish for: {{name}}',
+		wished: 'already a wish',
+		more: 'Show the other {{count}}',
+		from: 'From pictures: {{pictures}}.',
+	},
 	wishedPieces: {
 		seen_one: 'In one of your {{total}} pictures.',
 		seen_other: 'In {{count}} of your {{total}} pictures.',

@@ -7,6 +7,7 @@ import { Board } from './board.tsx';
 import { PairingList } from './pairing-list.tsx';
 import { PaletteEditor } from './palette-editor.tsx';
 import { StyleAxes } from './style-axes.tsx';
+import { WearPictures } from './wear-pictures.tsx';
 import './direction.css';
 
 /** What the season aims at: the board of pictures, and what is read out of it. */
@@ -17,6 +18,7 @@ export default function DirectionPage({ report }: PageProps) {
 			<LastYearNotes report={report} />
 			<PaletteEditor report={report} />
 			<Board season={report.season} />
+			<WearPictures report={report} />
 			<StyleAxes style={report.style} />
 			<PairingList pairings={report.pairings} />
 		</div>

@@ -11,6 +11,7 @@ import { GapList } from './gap-list.tsx';
 import { Makers } from './makers.tsx';
 import { NewWish } from './new-wish.tsx';
 import { WishCard } from './wish-card.tsx';
+import { WishedPieceList } from './wished-piece-list.tsx';
 import './wish-list.css';
 
 const nameIn = (report: Report) => {
@@ -34,6 +35,7 @@ export default function WishListPage({ report }: PageProps) {
 			<WovenBands bands={report.bands} palette={report.palette} nameOf={nameIn(report)} />
 			<div className="wish-columns">
 				<section aria-labelledby="gaps">
+					<WishedPieceList report={report} wishes={open} />
 					<h2 id="gaps">Gaps</h2>
 					<GapList report={report} wishes={open} />
 				</section>
