@@ -3,12 +3,13 @@ import { photoFormatOfFile } from '../photo/file/photo-format.ts';
 import { dropIncoming, type IncomingFile } from '../store/incoming-file.ts';
 import type { Asked, Decided, HomeReads, NewPhoto } from '../store/store.ts';
 import { newGarment } from '../wardrobe/words/new-garment.ts';
+import type { CandidateDetails } from '../wardrobe/words/wish.ts';
 import { decide } from './decide.ts';
 import { fileTitle } from './file-title.ts';
 import { knownIn } from './found-or-refused.ts';
 import type { IntakeItem, Purpose } from './intake-item.ts';
 import type { Services } from './services.ts';
-import { suggestFromPhotos } from './suggest-from-photos.ts';
+import { suggestedCandidate, suggestedGarment } from './suggest-from-photos.ts';
 
 /** A file that came in, and the name that its owner gave it. */
 type NamedFile = { readonly incoming: IncomingFile; readonly name: string };
@@ -69,8 +70,7 @@ async function keep(
 			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, thingId, known }),
 		};
 	});
-	if ((await store.photos.get(id))?.status === 'read') await suggestFromPhotos(services, [id]);
-	else services.jobs.enqueue(id);
+	if ((await store.photos.get(id))?.status !== 'read') services.jobs.enqueue(id);
 	return item;
 }
 
@@ -82,9 +82,10 @@ async function thingFor(home: HomeReads, given: Given): Promise<{ thingId: strin
 	if (purpose === 'garment') {
 		const [shown] = await home.showing('garment', photoId);
 		if (shown) return { thingId: shown, does: {} };
+		const garment = newGarment(thingId, unnamed, addedAt, { photoIds: [photoId], nameFrom: 'looks' });
 		return {
 			thingId,
-			does: { garments: { put: [newGarment(thingId, unnamed, addedAt, { photoIds: [photoId], nameFrom: 'looks' })] } },
+			does: { garments: { put: [await suggestedGarment(home, garment)] } },
 		};
 	}
 	await knownIn(home.seasons, 'season')(seasonId);
@@ -96,6 +97,14 @@ async function thingFor(home: HomeReads, given: Given): Promise<{ thingId: strin
 		return { thingId, does: { inspirations: { put: [inspiration] } } };
 	}
 	const told = { kind: 'shirt', kindFrom: 'none', price: null, used: true, source: '', state: 'open' } as const;
-	const candidate = { id: thingId, seasonId, photoId, name: unnamed, nameFrom: 'looks', addedAt, ...told } as const;
-	return { thingId, does: { candidates: { put: [candidate] } } };
+	const candidate: CandidateDetails = {
+		id: thingId,
+		seasonId,
+		photoId,
+		name: unnamed,
+		nameFrom: 'looks',
+		addedAt,
+		...told,
+	};
+	return { thingId, does: { candidates: { put: [await suggestedCandidate(home, candidate)] } } };
 }

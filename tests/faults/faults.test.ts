@@ -4,6 +4,7 @@ import { damagedPages } from './damaged-pages.ts';
 import { damagedPhotos } from './damaged-photos.ts';
 import type { Figures } from './figure.ts';
 import { fullDisk } from './full-disk.ts';
+import { halfDecisions } from './half-decisions.ts';
 import { hostileRequests } from './hostile-requests.ts';
 import { leftBehind } from './left-behind.ts';
 import { manyClients } from './many-clients.ts';
@@ -12,6 +13,7 @@ import { serverKills } from './server-kills.ts';
 import { slowDisk } from './slow-disk.ts';
 import { storeKills } from './store-kills.ts';
 import { strangers } from './strangers.ts';
+import { twoProcesses } from './two-processes.ts';
 
 /** `npm run faults` asks for the long form; every `npm test` runs the short one of the same code. */
 const LONG = process.env.DYELOT_FAULTS === 'long';
@@ -19,6 +21,8 @@ const HOURS_MS = 2 * 3600 * 1000;
 
 const sections: readonly (readonly [string, () => Promise<Figures>])[] = [
 	['a program killed at every step of its work', () => storeKills(LONG ? 580 : 10)],
+	['decisions killed between two statements', () => halfDecisions(LONG ? 40 : 3)],
+	['two processes on one database', () => twoProcesses(LONG ? 500 : 40)],
 	['the server killed in the middle of an import', () => serverKills(LONG ? 20 : 1)],
 	['a full disk', () => fullDisk()],
 	['a slow disk', () => slowDisk(LONG ? 12 : 2)],

@@ -2,18 +2,18 @@ import type { Asked } from '../../store/store.ts';
 import { decide } from '../decide.ts';
 import { UserError } from '../errors.ts';
 import type { Services } from '../services.ts';
-import { suggestFromPhotos } from '../suggest-from-photos.ts';
+import { suggestedGarment } from '../suggest-from-photos.ts';
 import { bothOf, garmentWithPhoto, otherOf, type TwoGarments } from './garment-of-two.ts';
 
 /** Gives one photo of a garment to a garment of its own. */
-export async function partGarment(
+export function partGarment(
 	services: Services,
 	asked: Asked,
 	id: string,
 	{ photoId }: { readonly photoId: string },
 ): Promise<TwoGarments> {
 	const otherId = services.newId();
-	const answer = await decide(services, asked, async (home) => {
+	return decide(services, asked, async (home) => {
 		const garment = await garmentWithPhoto(home, id, photoId);
 		if (garment.photoIds.length < 2)
 			throw new UserError(
@@ -22,13 +22,11 @@ export async function partGarment(
 			);
 		const at = services.now().toISOString();
 		const first = { ...garment, photoIds: garment.photoIds.filter((one) => one !== photoId), changedAt: at };
-		const second = otherOf(garment, [photoId], { id: otherId, at });
+		const second = await suggestedGarment(home, otherOf(garment, [photoId], { id: otherId, at }));
 		return {
 			does: { garments: { put: [first, second] } },
 			sentence: `Parted ${second.name} from ${garment.name}`,
 			answer: (after) => bothOf(after, id, otherId),
 		};
 	});
-	await suggestFromPhotos(services, [photoId]);
-	return answer;
 }
