@@ -63,5 +63,19 @@ export function inLanguage<T>(language: Language, work: () => T): T {
 	}
 }
 
-/** The sentence of that name in the language that is spoken, its blanks filled. */
-export const say = (key: SentenceKey, blanks: Blanks = {}): string => SPEAKERS[spokenLanguage()](key, blanks);
+/** The words of a name as the catalogue has them, or undefined where they depend on a number. */
+function wordsOf(key: SentenceKey, language: Language): string | undefined {
+	const own = catalogue.getResource(language, 'translation', key) as string | undefined;
+	return own ?? (language === 'en-US' ? (catalogue.getResource('en-GB', 'translation', key) as string) : undefined);
+}
+
+/**
+ * The sentence of that name in the language that is spoken, its blanks filled. Sentences without forms by number are filled here: a report of
+ * 2,000 garments says 100,000, and the library takes ten times as long for each.
+ */
+export function say(key: SentenceKey, blanks: Blanks = {}): string {
+	const language = spokenLanguage();
+	const words = 'count' in blanks ? undefined : wordsOf(key, language);
+	if (words === undefined) return SPEAKERS[language](key, blanks);
+	return words.replace(/{{(\w+)}}/g, (_, blank: string) => String(blanks[blank] ?? ''));
+}

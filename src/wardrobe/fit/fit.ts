@@ -77,8 +77,15 @@ export const likelyVerdict = (appearance: Pick<Appearance, 'swatches'>, palette:
 export const fitsPalette = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): boolean =>
 	likelyVerdict(appearance, palette) === 'fits';
 
-function swatchFit(swatch: Swatch, palette: Palette): SwatchFit {
-	const nearest = nearestColour(swatch.lab, palette);
+/** Whether the verdict changes within an error of so much: the `unsure` of `fitOf`, without the rest of it. */
+export function isUnsureAt(appearance: Pick<Appearance, 'swatches'>, palette: Palette, error: number): boolean {
+	const parts = partsOf(appearance, palette);
+	const shift = error * ALONG_ONE_DIRECTION;
+	const canTell = parts.some(({ share, margin }) => share > 0 && Number.isFinite(margin));
+	return !canTell || verdictOf(parts, shift) !== verdictOf(parts, -shift);
+}
+
+function swatchFit(swatch: Swatch, nearest: NearestColour | null): SwatchFit {
 	const fit = {
 		swatch,
 		paletteColourId: nearest?.colour.id ?? null,
@@ -94,7 +101,8 @@ function swatchFit(swatch: Swatch, palette: Palette): SwatchFit {
  * colours gives 0 with `unsure`, and the sentence says which is missing.
  */
 export function fitOf(appearance: Appearance, palette: Palette): Fit {
-	const swatches = appearance.swatches.map((swatch) => swatchFit(swatch, palette));
+	const nearest = appearance.swatches.map(({ lab }) => nearestColour(lab, palette));
+	const swatches = appearance.swatches.map((swatch, index) => swatchFit(swatch, nearest[index]!));
 	const area = swatches.reduce((sum, { swatch }) => sum + swatch.share, 0);
 	const isEmpty = vouchingColours(palette).length === 0;
 	if (isEmpty || !(area > 0)) {
@@ -111,7 +119,7 @@ export function fitOf(appearance: Appearance, palette: Palette): Fit {
 			swatches,
 		};
 	}
-	const parts = partsOf(appearance, palette);
+	const parts = swatches.map(({ swatch: { share } }, index) => ({ share, margin: nearest[index]!.margin }));
 	const error = appearance.trust.error * ALONG_ONE_DIRECTION;
 	const [percent, low, high] = [percentOf(parts, 0), percentOf(parts, error), percentOf(parts, -error)];
 	const likely = verdictOf(parts, 0);

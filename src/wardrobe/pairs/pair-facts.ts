@@ -1,9 +1,9 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import { withExactGrey } from '../../colour/neutrality.ts';
 import { fitsPalette } from '../fit/fit.ts';
-import { areWornTogether } from '../words/complementary-slots.ts';
+import { togetherAmong } from '../words/complementary-slots.ts';
 import type { Garment } from '../words/garment.ts';
-import { type Kind, slotOfKind } from '../words/kind.ts';
+import { slotOfKind } from '../words/kind.ts';
 import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
 import type { Slot } from '../words/slot.ts';
 import { isBaseNeutral } from './base-neutral.ts';
@@ -13,7 +13,8 @@ import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts'
 
 /** What every pair of a set of garments is judged by, worked out once for each garment. */
 export type PairFacts = {
-	readonly kinds: readonly Kind[];
+	/** Whether the two are worn in one outfit at all. */
+	readonly together: (one: number, other: number) => boolean;
 	readonly slots: readonly Slot[];
 	/** Main colours as read; `null` where a garment has no colours yet. */
 	readonly mains: readonly (Lab65 | null)[];
@@ -35,7 +36,7 @@ export function pairFacts(garments: readonly Garment[], context: PairContext): P
 	const slots = garments.map(({ kind }) => slotOfKind(kind));
 	const mains = garments.map((garment) => mainSwatch(garment)?.lab ?? null);
 	return {
-		kinds: garments.map(({ kind }) => kind),
+		together: togetherAmong(garments.map(({ kind }) => kind)),
 		slots,
 		mains,
 		greyed: mains.map((lab) => (lab ? withExactGrey(lab) : null)),
@@ -48,11 +49,11 @@ export function pairFacts(garments: readonly Garment[], context: PairContext): P
 
 /** The strongest support that colours give a pair, as a code; the user's own word is not looked at. */
 export function codeByColour(
-	{ kinds, mains, seen, inPalette, base, inspired }: PairFacts,
+	{ together, mains, seen, inPalette, base, inspired }: PairFacts,
 	one: number,
 	other: number,
 ): number {
-	if (!areWornTogether(kinds[one]!, kinds[other]!) || !mains[one] || !mains[other]) return CODE.unproven;
+	if (!together(one, other) || !mains[one] || !mains[other]) return CODE.unproven;
 	if (inspired.has(one, other)) return CODE.inspired;
 	if (inPalette[one] && inPalette[other]) return CODE.palette;
 	if (base[one] || base[other]) return CODE.base;

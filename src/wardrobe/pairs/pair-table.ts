@@ -1,5 +1,4 @@
 import { distanceBetween, MOST_LIGHTNESS_DIVISOR } from '../../colour/delta-e-many.ts';
-import { areWornTogether } from '../words/complementary-slots.ts';
 import type { Garment } from '../words/garment.ts';
 import type { Slot } from '../words/slot.ts';
 import { echoDistance } from './echo.ts';
@@ -90,11 +89,10 @@ function writeUserWords(
 export function pairTable(garments: readonly Garment[], context: PairContext, rows?: readonly number[]): PairTable {
 	const count = garments.length;
 	const facts = pairFacts(garments, context);
-	const { slots, mains, greyed, seen, base, inspired } = facts;
+	const { slots, together, mains, greyed, seen, base, inspired } = facts;
 	const codes = codesByColour(facts, rows ?? null);
 	const days = writeUserWords(codes, garments, context);
 
-	const together = (one: number, other: number) => areWornTogether(garments[one]!.kind, garments[other]!.kind);
 	const kind = (one: number, other: number) => SUPPORT_KINDS[codes[one * count + other]!]!;
 	const supported = (one: number, other: number) => codes[one * count + other]! < CODE.unproven;
 	const distance = (one: number, other: number) => {

@@ -1,4 +1,4 @@
-import { factsOfKind, type Kind } from './kind.ts';
+import { factsOfKind, KIND_NAMES, type Kind } from './kind.ts';
 import type { Slot } from './slot.ts';
 
 /** A full piece is worn instead of a top and a bottom. Common practice, no source. */
@@ -14,3 +14,14 @@ export const areWornTogether = (one: Kind, other: Kind): boolean => {
 	if (a.slot === 'top' && b.slot === 'top') return (a.over ?? false) !== (b.over ?? false);
 	return areComplementary(a.slot, b.slot);
 };
+
+/** Row-major, kinds x kinds in the order of `KIND_NAMES`: 1 where the two are worn together. */
+const TOGETHER = Uint8Array.from(
+	KIND_NAMES.flatMap((one) => KIND_NAMES.map((other) => (areWornTogether(one, other) ? 1 : 0))),
+);
+
+/** {@link areWornTogether} for places in a list of kinds: for judgements over all pairs of a wardrobe. */
+export function togetherAmong(kinds: readonly Kind[]): (one: number, other: number) => boolean {
+	const places = Uint8Array.from(kinds, (kind) => KIND_NAMES.indexOf(kind));
+	return (one, other) => TOGETHER[places[one]! * KIND_NAMES.length + places[other]!] === 1;
+}
