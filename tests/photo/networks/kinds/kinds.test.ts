@@ -1,4 +1,4 @@
-import { statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { frameMask } from '../../../../src/photo/networks/kinds/frame-mask.ts';
@@ -7,6 +7,7 @@ import { MASK_HEIGHT, MASK_WIDTH } from '../../../../src/photo/networks/kinds/ki
 import type { OutlineMaps } from '../../../../src/photo/networks/outline/outline-maps.ts';
 import { parsePhoto } from '../../../../src/photo/networks/outline/parser.ts';
 import { type MarkedPiece, markedPieces } from '../../../../src/reading/kinds/marked-pieces.ts';
+import { TOLD_KINDS } from '../../../../src/reading/kinds/told-kinds.ts';
 import type { LabelMap, Pixels } from '../../../../src/reading/pixels.ts';
 
 const MODEL = fileURLToPath(new URL('../../../../src/photo/networks/kinds/kinds.onnx', import.meta.url));
@@ -40,6 +41,15 @@ describe('the network of kinds as it ships', () => {
 
 	it('weighs 3 MB at most', () => {
 		expect(statSync(MODEL).size).toBeLessThanOrEqual(3e6);
+	});
+
+	it('tells the kinds in the order in which it learnt them', () => {
+		const report = JSON.parse(
+			readFileSync(new URL('../../../../src/photo/networks/kinds/training-report.json', import.meta.url), 'utf8'),
+		) as {
+			kinds: string[];
+		};
+		expect([...TOLD_KINDS.map(({ kind }) => kind ?? 'other-accessory'), 'none']).toEqual(report.kinds);
 	});
 
 	it('answers with numbers, and the same every time', async () => {
