@@ -8,6 +8,7 @@ import type { Services } from './services.ts';
 
 /** The pieces found for sale for a season. */
 export async function candidatesOf(home: HomeReads, seasonId: string): Promise<CandidateDetails[]> {
+	await knownIn(home.seasons, 'season')(seasonId);
 	return (await home.candidates.list()).filter((candidate) => candidate.seasonId === seasonId);
 }
 

@@ -1,6 +1,11 @@
 import { garmentsCsv } from '../store/export/garments-csv.ts';
 import { thingsCsv } from '../store/export/things-csv.ts';
-import type { HomeReads } from '../store/store.ts';
+import type { HomeReads, PhotoRecord } from '../store/store.ts';
+import type { Garment } from '../wardrobe/words/garment.ts';
+import type { Palette } from '../wardrobe/words/palette-colour.ts';
+import type { Inspiration, LineUpChoice, Season } from '../wardrobe/words/season.ts';
+import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
+import type { CandidateDetails, Maker, Wish } from '../wardrobe/words/wish.ts';
 import { loadGarments } from './load-garments.ts';
 import { wearsCsv } from './tables/wears-from-table.ts';
 
@@ -24,8 +29,24 @@ export async function tableCsv(home: HomeReads, table: (typeof TABLES)[number]):
 	return thingsCsv(await LISTS[table](home));
 }
 
+/** What {@link everything} holds. */
+export type Everything = {
+	readonly seasons: readonly Season[];
+	/** By season; null where it has none. */
+	readonly palettes: Readonly<Record<string, Palette | null>>;
+	readonly lineUps: Readonly<Record<string, LineUpChoice | null>>;
+	readonly garments: readonly Garment[];
+	readonly inspirations: readonly Inspiration[];
+	readonly wishes: readonly Wish[];
+	readonly candidates: readonly CandidateDetails[];
+	readonly makers: readonly Maker[];
+	readonly wears: readonly Wear[];
+	readonly pairWords: readonly PairWord[];
+	readonly photos: readonly PhotoRecord[];
+};
+
 /** Everything that is kept, but for the pictures, as one object. */
-export async function everything(home: HomeReads) {
+export async function everything(home: HomeReads): Promise<Everything> {
 	const seasons = await home.seasons.list();
 	const bySeason = async <T>(load: (id: string) => Promise<T>) =>
 		Object.fromEntries(await Promise.all(seasons.map(async ({ id }) => [id, await load(id)] as const)));

@@ -4,7 +4,7 @@ import { type Sharing, UNUSED_LIFETIME_S } from '../app/sharing.ts';
 import { OPEN_ROUTES, ROUTES_OF_THIS_COMPUTER } from './open-routes.ts';
 
 /** Cookie by which a paired device is known again. */
-const PAIRING_COOKIE = 'dyelot-paired';
+export const PAIRING_COOKIE = 'dyelot-paired';
 
 const LOOPBACK = new Set(['127.0.0.1', '::1', '::ffff:127.0.0.1']);
 

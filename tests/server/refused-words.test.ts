@@ -2,8 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
 let test: TestApp;
-let garmentId: string;
-let seasonId: string;
+let garmentId = '';
+let seasonId = '';
 beforeAll(async () => {
 	test = await testApp();
 	garmentId = (await test.send('POST', '/api/garments', { name: ' Oat shirt ' })).body.id;
@@ -53,5 +53,27 @@ describe('words that mean nothing', () => {
 		const before = (await test.get(`/api/seasons/${seasonId}`)).body;
 		await test.send('PATCH', `/api/seasons/${seasonId}`, { endsOn: '2027-06-31' });
 		expect((await test.get(`/api/seasons/${seasonId}`)).body).toEqual(before);
+	});
+});
+
+describe('ids that name nothing', () => {
+	const photoId = 'f'.repeat(64);
+	it.each<[what: string, method: string, url: string, body: () => object | undefined]>([
+		['a garment for a wear', 'POST', '/api/wears', () => ({ wears: [{ garmentId: 'nobody', on: '2026-03-01' }] })],
+		['a wear to take back', 'DELETE', '/api/wears', () => ({ garmentId, on: '2026-03-01' })],
+		['a photo of a new garment', 'POST', '/api/garments', () => ({ name: 'A', photoIds: [photoId] })],
+		['a photo of a garment', 'PATCH', '/api/garments/GARMENT', () => ({ photoIds: [photoId] })],
+		['a photo of several', 'PATCH', '/api/garments', () => ({ ids: [garmentId], changes: { photoIds: [photoId] } })],
+		['a garment of a set', 'PATCH', '/api/seasons/SEASON/line-up', () => ({ garmentIds: ['nobody'] })],
+		['a garment to keep', 'PATCH', '/api/seasons/SEASON/line-up', () => ({ mustKeep: ['nobody'] })],
+		['a garment to pair', 'PUT', '/api/pair-words', () => ({ a: garmentId, b: 'nobody', word: 'approved' })],
+		['a gap to wish for', 'POST', '/api/seasons/SEASON/wishes/from-gap', () => ({ gapId: 'nothing' })],
+		['a thing in the bin', 'POST', '/api/bin/nobody/restore', () => undefined],
+		['garments to join', 'POST', '/api/garments/merge', () => ({ ids: [garmentId, 'nobody'] })],
+	])('%s is refused with 404', async (_what, method, url, body) => {
+		const address = url.replace('GARMENT', garmentId).replace('SEASON', seasonId);
+		const answer = await test.send(method as 'POST', address, body());
+		expect(answer.status).toBe(404);
+		expect(answer.body.error.message).toMatch(/^Expected the id of a .+ that exists; ".+" names none\./);
 	});
 });

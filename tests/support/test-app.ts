@@ -3,6 +3,7 @@ import type { FastifyInstance, onRouteHookHandler } from 'fastify';
 import { openServices } from '../../src/app/open-services.ts';
 import type { Services } from '../../src/app/services.ts';
 import { buildApp } from '../../src/server/app.ts';
+import { checkAnswers } from './answer-check.ts';
 import { temporaryFolder } from './temporary-home.ts';
 
 /** What a test knows of an answer: its status, and a body that it looks into as it pleases. */
@@ -54,6 +55,7 @@ export async function testApp(
 		log: (sentence) => problems.push(sentence),
 	});
 	const app = await buildApp(services, options.onRoute ? { onRoute: options.onRoute } : {});
+	checkAnswers(app, (problem) => problems.push(problem));
 	const answer = (response: { statusCode: number; payload: string; headers: Record<string, unknown> }) => ({
 		status: response.statusCode,
 		body: String(response.headers['content-type']).includes('json') ? JSON.parse(response.payload) : response.payload,

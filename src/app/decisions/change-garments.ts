@@ -23,6 +23,10 @@ const changed = (home: HomeReads, garment: GarmentDetails, changes: GarmentChang
 		changedAt: at,
 	});
 
+async function refuseUnknownPhotos(home: HomeReads, { photoIds = [] }: GarmentChanges): Promise<void> {
+	for (const id of photoIds) await knownIn(home.photos, 'photo')(id);
+}
+
 /** The garments of these ids, none of them changed since it was seen. */
 export async function garmentsAsSeen(
 	home: HomeReads,
@@ -57,6 +61,7 @@ export function changeGarment(
 ): Promise<Garment> {
 	return decide(services, asked, async (home) => {
 		const [garment] = await garmentsAsSeen(home, [id], version === undefined ? {} : { [id]: version });
+		await refuseUnknownPhotos(home, changes);
 		const put = await changed(home, garment!, changes, services.now().toISOString());
 		return {
 			does: { garments: { put: [put] } },
@@ -78,6 +83,7 @@ export function changeGarments(
 ): Promise<{ changed: number }> {
 	return decide(services, asked, async (home) => {
 		const garments = await garmentsAsSeen(home, ids, versions);
+		await refuseUnknownPhotos(home, changes);
 		const at = services.now().toISOString();
 		const put: GarmentDetails[] = [];
 		for (const garment of garments) put.push(await changed(home, garment, changes, at));

@@ -2,6 +2,7 @@ import type { Asked, HomeReads, Kept } from '../../store/store.ts';
 import type { LineUpChoice } from '../../wardrobe/words/season.ts';
 import { decide } from '../decide.ts';
 import { knownIn } from '../found-or-refused.ts';
+import { refuseUnknownGarments } from '../known-garments.ts';
 import { refuseStale } from '../refuse-stale.ts';
 import type { Services } from '../services.ts';
 
@@ -23,6 +24,8 @@ export function chooseLineUp(
 		const known = await lineUpOf(home, seasonId);
 		await refuseStale(home, 'line-up', seasonId, known, version);
 		const choice = { ...known, ...changes };
+		const listed = ({ garmentIds, mustKeep, neverUse }: LineUpChoice) => [...garmentIds, ...mustKeep, ...neverUse];
+		await refuseUnknownGarments(home, listed(choice), listed(known));
 		return {
 			does: { lineUps: [choice] },
 			sentence: `Chose ${choice.garmentIds.length} garments for ${season.name}`,

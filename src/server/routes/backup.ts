@@ -1,41 +1,49 @@
 import { PassThrough } from 'node:stream';
-import type { FastifyInstance } from 'fastify';
 import { UserError } from '../../app/errors.ts';
 import { type Services, todayOf } from '../../app/services.ts';
+import { homeOperations } from '../operations/home.ts';
+import type { App } from '../typed-app.ts';
 
 /** A backup of 10,000 photos takes about a minute. */
 const COME_BACK_S = 30;
 
 /** The whole home as one archive, taken while the program runs: one at a time, and given up when whoever asked leaves. */
-export function backupRoutes(app: FastifyInstance, services: Services): void {
+export function backupRoutes(app: App, services: Services): void {
 	let isRunning = false;
 	// No HEAD beside it: that would do the whole work and throw it away.
-	app.get('/api/backup', { exposeHeadRoute: false }, async (request, reply) => {
-		const { backup } = services;
-		if (!backup)
-			throw new UserError('bad-request', 'Expected a home on this computer for a backup; this one is kept elsewhere.');
-		if (isRunning)
-			throw new UserError(
-				'busy',
-				'Expected one backup at a time; another is being taken. Wait until it has ended, then ask again.',
-				{ retryAfterS: COME_BACK_S },
-			);
-		isRunning = true;
-		const stream = new PassThrough();
-		reply.raw.once('close', () => stream.destroy());
-		backup(stream)
-			.catch((error: unknown) => {
-				// Whoever left in the middle is no fault.
-				if (!reply.raw.destroyed) request.log.error(error);
-				// Cutting the stream short is the only way left to say that the archive is not whole.
-				stream.destroy(error as Error);
-			})
-			.finally(() => {
-				isRunning = false;
-			});
-		return reply
-			.type('application/x-tar')
-			.header('content-disposition', `attachment; filename="dyelot-${todayOf(services)}.tar"`)
-			.send(stream);
+	app.route({
+		...homeOperations.getBackup,
+		exposeHeadRoute: false,
+		handler: async (request, reply) => {
+			const { backup } = services;
+			if (!backup)
+				throw new UserError(
+					'bad-request',
+					'Expected a home on this computer for a backup; this one is kept elsewhere.',
+				);
+			if (isRunning)
+				throw new UserError(
+					'busy',
+					'Expected one backup at a time; another is being taken. Wait until it has ended, then ask again.',
+					{ retryAfterS: COME_BACK_S },
+				);
+			isRunning = true;
+			const stream = new PassThrough();
+			reply.raw.once('close', () => stream.destroy());
+			backup(stream)
+				.catch((error: unknown) => {
+					// Whoever left in the middle is no fault.
+					if (!reply.raw.destroyed) request.log.error(error);
+					// Cutting the stream short is the only way left to say that the archive is not whole.
+					stream.destroy(error as Error);
+				})
+				.finally(() => {
+					isRunning = false;
+				});
+			return reply
+				.type('application/x-tar')
+				.header('content-disposition', `attachment; filename="dyelot-${todayOf(services)}.tar"`)
+				.send(stream);
+		},
 	});
 }

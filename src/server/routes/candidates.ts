@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import { candidateCheckOf, candidatesOf } from '../../app/candidates.ts';
 import { binCandidate } from '../../app/decisions/bin-candidate.ts';
 import { buyCandidate } from '../../app/decisions/buy-candidate.ts';
@@ -6,29 +5,27 @@ import { changeCandidate } from '../../app/decisions/change-candidate.ts';
 import { passCandidate } from '../../app/decisions/pass-candidate.ts';
 import type { Services } from '../../app/services.ts';
 import { askedBy } from '../asked.ts';
-import { type ById, byId, type Seen, seen } from '../schemas/basics.ts';
-import { type CandidateChanges, candidateChanges } from '../schemas/wish.ts';
+import { wishOperations as operations } from '../operations/wishes.ts';
+import type { App } from '../typed-app.ts';
 
 /** Pieces found for sale: checked, then bought (they become garments) or passed. */
-export function candidateRoutes(app: FastifyInstance, services: Services): void {
-	app.get<ById>('/api/seasons/:id/candidates', { schema: { params: byId } }, (request) =>
-		candidatesOf(services.store, request.params.id),
-	);
-	app.get<ById>('/api/candidates/:id/check', { schema: { params: byId } }, (request) =>
-		candidateCheckOf(services, request.params.id),
-	);
-	app.patch<ById & { Body: CandidateChanges }>(
-		'/api/candidates/:id',
-		{ schema: { params: byId, body: candidateChanges } },
-		(request) => changeCandidate(services, askedBy(request), request.params.id, request.body),
-	);
-	app.delete<ById & Seen>('/api/candidates/:id', { schema: { params: byId, querystring: seen } }, (request) =>
-		binCandidate(services, askedBy(request), request.params.id, request.query.version),
-	);
-	app.post<ById>('/api/candidates/:id/bought', { schema: { params: byId } }, (request) =>
-		buyCandidate(services, askedBy(request), request.params.id),
-	);
-	app.post<ById>('/api/candidates/:id/passed', { schema: { params: byId } }, (request) =>
-		passCandidate(services, askedBy(request), request.params.id),
-	);
+export function candidateRoutes(app: App, services: Services): void {
+	app.route({ ...operations.listCandidates, handler: ({ params }) => candidatesOf(services.store, params.id) });
+	app.route({ ...operations.checkCandidate, handler: ({ params }) => candidateCheckOf(services, params.id) });
+	app.route({
+		...operations.changeCandidate,
+		handler: (request) => changeCandidate(services, askedBy(request), request.params.id, request.body),
+	});
+	app.route({
+		...operations.removeCandidate,
+		handler: (request) => binCandidate(services, askedBy(request), request.params.id, request.query.version),
+	});
+	app.route({
+		...operations.buyCandidate,
+		handler: (request) => buyCandidate(services, askedBy(request), request.params.id),
+	});
+	app.route({
+		...operations.passCandidate,
+		handler: (request) => passCandidate(services, askedBy(request), request.params.id),
+	});
 }

@@ -1,19 +1,20 @@
-import type { FastifyInstance } from 'fastify';
 import { doAgain, restoreFromBin, takeBack } from '../../app/decisions/take-back.ts';
 import type { Services } from '../../app/services.ts';
 import { askedBy } from '../asked.ts';
-import { type ById, byId } from '../schemas/basics.ts';
+import { homeOperations as operations } from '../operations/home.ts';
+import type { App } from '../typed-app.ts';
 
 /** Decisions that a list of them shows. */
 const SHOWN = 100;
 
 /** What was decided, taking it back, and the bin. */
-export function decisionRoutes(app: FastifyInstance, services: Services): void {
-	app.get('/api/decisions', () => services.store.decisions(SHOWN));
-	app.post('/api/undo', (request) => takeBack(services, askedBy(request)));
-	app.post('/api/redo', (request) => doAgain(services, askedBy(request)));
-	app.get('/api/bin', () => services.store.bin());
-	app.post<ById>('/api/bin/:id/restore', { schema: { params: byId } }, (request) =>
-		restoreFromBin(services, askedBy(request), request.params.id),
-	);
+export function decisionRoutes(app: App, services: Services): void {
+	app.route({ ...operations.listDecisions, handler: () => services.store.decisions(SHOWN) });
+	app.route({ ...operations.undo, handler: (request) => takeBack(services, askedBy(request)) });
+	app.route({ ...operations.redo, handler: (request) => doAgain(services, askedBy(request)) });
+	app.route({ ...operations.listBin, handler: () => services.store.bin() });
+	app.route({
+		...operations.restoreFromBin,
+		handler: (request) => restoreFromBin(services, askedBy(request), request.params.id),
+	});
 }

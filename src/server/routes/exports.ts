@@ -1,19 +1,45 @@
-import type { FastifyInstance } from 'fastify';
-import { everything, TABLES, tableCsv } from '../../app/exports.ts';
+import { everything, type TABLES, tableCsv } from '../../app/exports.ts';
 import type { Services } from '../../app/services.ts';
+import { exportOperations } from '../operations/exports.ts';
+import { homeOperations } from '../operations/home.ts';
+import type { App } from '../typed-app.ts';
+
+/** Which operation takes which table along. */
+const TABLE_OF = {
+	exportGarments: 'garments',
+	exportWears: 'wears',
+	exportSeasons: 'seasons',
+	exportInspirations: 'inspirations',
+	exportWishes: 'wishes',
+	exportCandidates: 'candidates',
+	exportMakers: 'makers',
+	exportPhotos: 'photos',
+	exportPairWords: 'pair-words',
+} as const satisfies Record<keyof typeof exportOperations, (typeof TABLES)[number]>;
+
+/** Any of them. */
+type TableOperation = {
+	readonly method: 'GET';
+	readonly url: string;
+	readonly schema: Omit<typeof exportOperations.exportGarments.schema, 'operationId' | 'summary'>;
+};
 
 /** Everything in open formats. */
-export function exportRoutes(app: FastifyInstance, services: Services): void {
-	for (const table of TABLES) {
-		const address = table === 'garments' ? '/api/garments.csv' : `/api/export/${table}.csv`;
-		app.get(address, async (_request, reply) =>
-			reply
-				.type('text/csv; charset=utf-8')
-				.header('content-disposition', `attachment; filename="${table}.csv"`)
-				.send(await tableCsv(services.store, table)),
-		);
+export function exportRoutes(app: App, services: Services): void {
+	for (const [id, table] of Object.entries(TABLE_OF)) {
+		const operation: TableOperation = exportOperations[id as keyof typeof exportOperations];
+		app.route({
+			...operation,
+			handler: async (_request, reply) =>
+				reply
+					.type('text/csv; charset=utf-8')
+					.header('content-disposition', `attachment; filename="${table}.csv"`)
+					.send(await tableCsv(services.store, table)),
+		});
 	}
-	app.get('/api/everything.json', async (_request, reply) =>
-		reply.header('content-disposition', 'attachment; filename="dyelot.json"').send(await everything(services.store)),
-	);
+	app.route({
+		...homeOperations.getEverything,
+		handler: async (_request, reply) =>
+			reply.header('content-disposition', 'attachment; filename="dyelot.json"').send(await everything(services.store)),
+	});
 }

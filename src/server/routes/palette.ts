@@ -1,38 +1,46 @@
-import type { FastifyInstance } from 'fastify';
-import { Type } from 'typebox';
 import { deriveSeasonPalette } from '../../app/decisions/derive-palette.ts';
 import { editSeasonPalette } from '../../app/decisions/edit-palette.ts';
-import { PALETTE_FILES, paletteFile } from '../../app/palette-files.ts';
+import { type PALETTE_FILES, paletteFile } from '../../app/palette-files.ts';
 import { seasonPalette } from '../../app/season-palette.ts';
 import type { Services } from '../../app/services.ts';
-import type { PaletteEdit } from '../../wardrobe/palette/palette-edit.ts';
 import { askedBy } from '../asked.ts';
-import { type ById, byId, exact, oneOf } from '../schemas/basics.ts';
-import { paletteEditSchema } from '../schemas/palette.ts';
+import { paletteOperations as operations } from '../operations/palette.ts';
+import type { App } from '../typed-app.ts';
+
+/** Any of those that hand a palette out as a file. */
+type FileOperation = {
+	readonly method: 'GET';
+	readonly url: string;
+	readonly schema: Pick<typeof operations.getPaletteCss.schema, 'params'>;
+};
+
+/** The operations that hand a palette out as a file, with the file's ending. */
+const FILES = [
+	[operations.getPaletteCss, 'css'],
+	[operations.getPaletteTokens, 'tokens.json'],
+	[operations.getPaletteSvg, 'svg'],
+	[operations.getPalettePng, 'png'],
+] as const satisfies readonly (readonly [FileOperation, (typeof PALETTE_FILES)[number]])[];
 
 /** The season's palette: derive, edit, compare with last year's, take along. */
-export function paletteRoutes(app: FastifyInstance, services: Services): void {
-	app.get<ById>('/api/seasons/:id/palette', { schema: { params: byId } }, (request) =>
-		seasonPalette(services.store, request.params.id),
-	);
-	app.post<ById & { Body: { from: 'inspirations' | 'garments' } }>(
-		'/api/seasons/:id/palette/derive',
-		{ schema: { params: byId, body: exact({ from: oneOf(['inspirations', 'garments'] as const) }) } },
-		(request) => deriveSeasonPalette(services, askedBy(request), request.params.id, request.body),
-	);
-	app.post<ById & { Body: PaletteEdit }>(
-		'/api/seasons/:id/palette/edit',
-		{ schema: { params: byId, body: paletteEditSchema } },
-		(request) => editSeasonPalette(services, askedBy(request), request.params.id, request.body),
-	);
-	for (const ending of PALETTE_FILES) {
-		app.get<ById>(
-			`/api/seasons/:id/palette.${ending}`,
-			{ schema: { params: Type.Object({ id: Type.String() }) } },
-			async (request, reply) => {
+export function paletteRoutes(app: App, services: Services): void {
+	app.route({ ...operations.getPalette, handler: ({ params }) => seasonPalette(services.store, params.id) });
+	app.route({
+		...operations.derivePalette,
+		handler: (request) => deriveSeasonPalette(services, askedBy(request), request.params.id, request.body),
+	});
+	app.route({
+		...operations.editPalette,
+		handler: (request) => editSeasonPalette(services, askedBy(request), request.params.id, request.body),
+	});
+	for (const [fileOperation, ending] of FILES) {
+		const operation: FileOperation = fileOperation;
+		app.route({
+			...operation,
+			handler: async (request, reply) => {
 				const { type, body } = await paletteFile(services.store, request.params.id, ending);
 				return reply.type(type).header('content-disposition', `attachment; filename="palette.${ending}"`).send(body);
 			},
-		);
+		});
 	}
 }

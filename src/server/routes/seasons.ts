@@ -1,5 +1,3 @@
-import type { FastifyInstance } from 'fastify';
-import { Type } from 'typebox';
 import { binSeason } from '../../app/decisions/bin-season.ts';
 import { changeSeason } from '../../app/decisions/change-season.ts';
 import { copySeason } from '../../app/decisions/copy-season.ts';
@@ -7,43 +5,32 @@ import { startSeason } from '../../app/decisions/start-season.ts';
 import { knownIn } from '../../app/found-or-refused.ts';
 import { reportOf } from '../../app/load-season.ts';
 import type { Services } from '../../app/services.ts';
-import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
-import type { Season } from '../../wardrobe/words/season.ts';
 import { askedBy } from '../asked.ts';
-import { type ById, byId, exact, isoDate, name, oneOf, type Seen, seen } from '../schemas/basics.ts';
-import { type SeasonChanges, seasonChanges } from '../schemas/season.ts';
-
-const newSeason = exact({ name, yearPart: Type.Optional(oneOf(YEAR_PARTS)), startsOn: isoDate, endsOn: isoDate });
-const copyBody = exact({ name, startsOn: isoDate, endsOn: isoDate });
-type Dates = Pick<Season, 'name' | 'startsOn' | 'endsOn'>;
+import { seasonOperations as operations } from '../operations/seasons.ts';
+import type { App } from '../typed-app.ts';
 
 /** Seasons: list, change, archive, start one from another, and the season's whole report. */
-export function seasonRoutes(app: FastifyInstance, services: Services): void {
+export function seasonRoutes(app: App, services: Services): void {
 	const { store } = services;
-	app.get('/api/seasons', () => store.seasons.list());
-	app.get<ById>('/api/seasons/:id', { schema: { params: byId } }, (request) =>
-		knownIn(store.seasons, 'season')(request.params.id),
-	);
-	app.get<ById>('/api/seasons/:id/report', { schema: { params: byId } }, (request) =>
-		reportOf(services, request.params.id),
-	);
-	app.post<{ Body: Dates & Partial<Pick<Season, 'yearPart'>> }>(
-		'/api/seasons',
-		{ schema: { body: newSeason } },
-		async (request, reply) => reply.code(201).send(await startSeason(services, askedBy(request), request.body)),
-	);
-	app.patch<ById & { Body: SeasonChanges }>(
-		'/api/seasons/:id',
-		{ schema: { params: byId, body: seasonChanges } },
-		(request) => changeSeason(services, askedBy(request), request.params.id, request.body),
-	);
-	app.delete<ById & Seen>('/api/seasons/:id', { schema: { params: byId, querystring: seen } }, (request) =>
-		binSeason(services, askedBy(request), request.params.id, request.query.version),
-	);
-	app.post<ById & { Body: Dates }>(
-		'/api/seasons/:id/copy',
-		{ schema: { params: byId, body: copyBody } },
-		async (request, reply) =>
+	app.route({ ...operations.listSeasons, handler: () => store.seasons.list() });
+	app.route({ ...operations.getSeason, handler: ({ params }) => knownIn(store.seasons, 'season')(params.id) });
+	app.route({ ...operations.getReport, handler: ({ params }) => reportOf(services, params.id) });
+	app.route({
+		...operations.startSeason,
+		handler: async (request, reply) =>
+			reply.code(201).send(await startSeason(services, askedBy(request), request.body)),
+	});
+	app.route({
+		...operations.changeSeason,
+		handler: (request) => changeSeason(services, askedBy(request), request.params.id, request.body),
+	});
+	app.route({
+		...operations.removeSeason,
+		handler: (request) => binSeason(services, askedBy(request), request.params.id, request.query.version),
+	});
+	app.route({
+		...operations.copySeason,
+		handler: async (request, reply) =>
 			reply.code(201).send(await copySeason(services, askedBy(request), request.params.id, request.body)),
-	);
+	});
 }

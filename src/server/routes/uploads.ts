@@ -1,5 +1,5 @@
 import type { Multipart, MultipartFile } from '@fastify/multipart';
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { FastifyRequest } from 'fastify';
 import { notFound, UserError } from '../../app/errors.ts';
 import { takeIn } from '../../app/intake.ts';
 import { type IntakeItem, PURPOSES, type Purpose } from '../../app/intake-item.ts';
@@ -10,6 +10,8 @@ import { dropIncoming, type IncomingFile } from '../../store/incoming-file.ts';
 import type { Asked } from '../../store/store.ts';
 import { askedBy } from '../asked.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
+import { photoOperations } from '../operations/photos.ts';
+import type { App } from '../typed-app.ts';
 
 const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
 
@@ -86,12 +88,12 @@ async function takeParts(services: Services, request: FastifyRequest): Promise<I
 }
 
 /** Photos come in here: several a request, each written to disk as it comes; one that cannot be taken never stops the others. */
-export function uploadRoutes(app: FastifyInstance, services: Services): void {
+export function uploadRoutes(app: App, services: Services): void {
 	const turns = createUploadTurns();
-	app.post(
-		'/api/photos',
-		{ bodyLimit: BODY_LIMITS.photos, schema: { consumes: ['multipart/form-data'] } },
-		async (request, reply) => {
+	app.route({
+		...photoOperations.addPhotos,
+		bodyLimit: BODY_LIMITS.photos,
+		handler: async (request, reply) => {
 			if (!request.isMultipart())
 				throw new UserError('bad-request', 'Expected a form with photos for an upload; received something else.');
 			const left = new AbortController();
@@ -104,5 +106,5 @@ export function uploadRoutes(app: FastifyInstance, services: Services): void {
 				leave();
 			}
 		},
-	);
+	});
 }

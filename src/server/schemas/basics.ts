@@ -1,4 +1,4 @@
-import { type TSchema, Type } from 'typebox';
+import { type Static, type TSchema, Type } from 'typebox';
 import type { Lab65 } from '../../colour/lab65.ts';
 
 /** Keyword of ours: the validator takes the blanks around the text away. */
@@ -14,8 +14,15 @@ export const oneOfNumbers = <T extends number>(values: readonly T[]) =>
 export const orNull = <T extends TSchema>(schema: T) => Type.Union([schema, Type.Null()]);
 
 /** An object that refuses unknown fields. */
-export const exact = <T extends Record<string, TSchema>>(fields: T) =>
-	Type.Object(fields, { additionalProperties: false });
+export const exact = <T extends Record<string, TSchema>>(fields: T, about: { readonly title?: string } = {}) =>
+	Type.Object(fields, { additionalProperties: false, ...about });
+
+/** The schema with a comment in plain words. */
+export const told = <T extends TSchema>(schema: T, description: string): T => ({ ...schema, description });
+
+/** An object with any fields, all of one kind. */
+export const mapOf = <T extends TSchema>(value: T) =>
+	Type.Unsafe<Record<string, Static<T>>>({ type: 'object', additionalProperties: value });
 
 /** A day of the calendar, ISO 8601: the validator looks whether it exists. */
 export const isoDate = Type.String({ format: 'date' });

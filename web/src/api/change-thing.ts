@@ -1,4 +1,6 @@
+import type { AnswerOf, BodyOf, Sent } from '../../../src/server/operations/contract.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
+import { call, pathTo } from './call.ts';
 import { RequestProblem, request } from './request.ts';
 import { newRequestKey, takeRequestKey } from './request-key.ts';
 
@@ -10,6 +12,25 @@ type StaleThing = {
 };
 
 type Seen = { readonly version?: number };
+
+/** Operations that change fields of one thing, and those that take one away. */
+type ChangeId =
+	| 'changeSeason'
+	| 'changeGarment'
+	| 'changeWish'
+	| 'changeCandidate'
+	| 'changeMaker'
+	| 'changeInspiration'
+	| 'chooseLineUp';
+type RemoveId =
+	| 'removeSeason'
+	| 'removeGarment'
+	| 'removeWish'
+	| 'removeCandidate'
+	| 'removeMaker'
+	| 'removeInspiration';
+
+const pathOf = (operation: ChangeId | RemoveId, id: string): string => pathTo(operation, { params: { id } });
 
 /** Versions that this page made itself, by address: newer than those it has fetched so far. */
 const own = new Map<string, number>();
@@ -34,12 +55,21 @@ function afterOthers<T>(path: string, act: () => Promise<T>): Promise<T> {
 /** Tries of one change: each time somebody else changed something else between. */
 const TRIES = 4;
 
-async function sendChange<T extends Seen>(path: string, seen: Seen, changes: object, key: string): Promise<T> {
+async function sendChange<Id extends ChangeId>(
+	operation: Id,
+	id: string,
+	seen: Seen,
+	changes: object,
+	key: string,
+): Promise<AnswerOf<Id>> {
+	const path = pathOf(operation, id);
 	let version = newest(path, seen);
 	for (let tries = 1; ; tries++) {
 		try {
 			const body = version === undefined ? changes : { ...changes, version };
-			const changed = await request<T>('PATCH', path, body, { key: tries === 1 ? key : newRequestKey() });
+			const changed = await request<AnswerOf<Id> & Seen>('PATCH', path, body, {
+				key: tries === 1 ? key : newRequestKey(),
+			});
 			if (changed.version !== undefined) own.set(path, changed.version);
 			return changed;
 		} catch (error) {
@@ -55,15 +85,20 @@ async function sendChange<T extends Seen>(path: string, seen: Seen, changes: obj
  * Changes fields of a thing as it was seen, and no others. Where another window changed other fields meanwhile, both changes stand; where it
  * changed the same ones, the program's refusal is thrown and nothing is overwritten.
  */
-export function changeThing<T extends Seen>(path: string, seen: Seen, changes: object): Promise<T> {
+export function changeThing<Id extends ChangeId>(
+	operation: Id,
+	id: string,
+	seen: Seen,
+	changes: Sent<Omit<BodyOf<Id>, 'version'>>,
+): Promise<AnswerOf<Id>> {
 	const key = takeRequestKey();
-	return afterOthers(path, () => sendChange<T>(path, seen, changes, key));
+	return afterOthers(pathOf(operation, id), () => sendChange(operation, id, seen, changes, key));
 }
 
 /** Takes a thing away, unless another window changed it since it was seen. */
-export const removeThing = (path: string, seen: Seen): Promise<unknown> => {
-	const version = newest(path, seen);
-	return request('DELETE', version === undefined ? path : `${path}?version=${version}`);
+export const removeThing = (operation: RemoveId, id: string, seen: Seen): Promise<unknown> => {
+	const version = newest(pathOf(operation, id), seen);
+	return call(operation, { params: { id }, query: version === undefined ? {} : { version } });
 };
 
 /** Corrects a photo as it was seen, unless another window corrected it meanwhile. `send` gets the version that this page knows. */
@@ -71,7 +106,7 @@ export function correctPhoto(
 	photo: PhotoRecord,
 	send: (version: number) => Promise<PhotoRecord>,
 ): Promise<PhotoRecord> {
-	const path = `/api/photos/${photo.id}`;
+	const path = pathTo('getPhoto', { params: { id: photo.id } });
 	return afterOthers(path, async () => {
 		const corrected = await send(newest(path, photo) ?? photo.version);
 		own.set(path, corrected.version);
@@ -83,7 +118,7 @@ export function correctPhoto(
 export const versionsSeen = (garments: readonly (Seen & { readonly id: string })[]): Record<string, number> =>
 	Object.fromEntries(
 		garments.flatMap((garment) => {
-			const version = newest(`/api/garments/${garment.id}`, garment);
+			const version = newest(pathOf('changeGarment', garment.id), garment);
 			return version === undefined ? [] : [[garment.id, version] as const];
 		}),
 	);

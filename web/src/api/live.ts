@@ -1,4 +1,5 @@
 import type { ChangedThing } from '../../../src/store/store.ts';
+import { pathTo } from './call.ts';
 import { refreshSoon, refreshTouched } from './refresh.ts';
 import type { PhotoEvent } from './touched.ts';
 
@@ -22,7 +23,7 @@ export function refreshUnheard(failed: boolean): void {
 
 /** Listens to the program for as long as the page is open. The browser reconnects by itself. */
 export function listenToProgram(): () => void {
-	const opening = new EventSource('/api/events');
+	const opening = new EventSource(pathTo('listenToEvents'));
 	source = opening;
 	let opened = false;
 	opening.addEventListener('open', () => {

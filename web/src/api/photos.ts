@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { PhotoRecord } from '../../../src/store/store.ts';
-import { get } from './request.ts';
+import { call } from './call.ts';
 
 /** Ids a request: 64 characters each, and a request's head may not grow past 16 kB. */
 const IDS_A_REQUEST = 100;
@@ -8,7 +8,7 @@ const IDS_A_REQUEST = 100;
 async function fetchPhotos(ids: readonly string[]): Promise<ReadonlyMap<string, PhotoRecord>> {
 	const batches: string[][] = [];
 	for (let start = 0; start < ids.length; start += IDS_A_REQUEST) batches.push(ids.slice(start, start + IDS_A_REQUEST));
-	const lists = await Promise.all(batches.map((batch) => get<PhotoRecord[]>(`/api/photos?ids=${batch.join(',')}`)));
+	const lists = await Promise.all(batches.map((batch) => call('listPhotos', { query: { ids: batch.join(',') } })));
 	return new Map(lists.flat().map((photo) => [photo.id, photo]));
 }
 

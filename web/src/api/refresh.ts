@@ -1,7 +1,8 @@
 import { MutationCache, QueryCache, QueryClient } from '@tanstack/react-query';
 import type { ChangedThing } from '../../../src/store/store.ts';
+import { call, pathTo } from './call.ts';
+import type { CalledId } from './operations.ts';
 import { noteProblem } from './pairing-need.ts';
-import { get } from './request.ts';
 import { type PhotoEvent, touchedByPhotos, touchedByThings } from './touched.ts';
 
 /** Everything the page has fetched. Nothing goes stale by time: the program says when something changed. */
@@ -13,8 +14,11 @@ export const queries = new QueryClient({
 	},
 });
 
-/** What the program answers at a path, as it is kept: asked for early or by the part that shows it, it is fetched once. */
-export const queryOf = <T>(path: string) => ({ queryKey: [path], queryFn: () => get<T>(path) });
+/** What the program answers to an operation, as it is kept: asked for early or by the part that shows it, it is fetched once. */
+export const queryOf = <Id extends CalledId>(id: Id, given: Parameters<typeof call<Id>>[1]) => ({
+	queryKey: [pathTo(id, given)],
+	queryFn: () => call(id, given),
+});
 
 /** What was heard and not fetched yet; `all` = something changed of which nothing was heard. */
 type Heard = { readonly things: ChangedThing[]; readonly photos: PhotoEvent[]; all: boolean };

@@ -78,6 +78,3 @@ export async function request<T>(
 	if (!answer.ok) throw problemOfAnswer(answer.status, parsed);
 	return parsed as T;
 }
-
-/** GET. */
-export const get = <T>(path: string): Promise<T> => request<T>('GET', path);

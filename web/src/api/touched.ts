@@ -1,4 +1,5 @@
 import type { ChangedThing } from '../../../src/store/store.ts';
+import { pathTo } from './call.ts';
 
 /** A photo whose reading ended, or began again. */
 export type PhotoEvent = { readonly id: string; readonly status: 'waiting' | 'read' | 'failed' };
@@ -8,12 +9,12 @@ const EVERYWHERE: ReadonlySet<string> = new Set(['garment', 'wear', 'pair-word',
 
 /** Lists whose address is not made of their kind. */
 const LISTS: Readonly<Record<string, string>> = {
-	garment: '/api/garments',
-	season: '/api/seasons',
-	maker: '/api/makers',
-	'pair-word': '/api/pair-words',
-	wear: '/api/wears',
-	device: '/api/devices',
+	garment: pathTo('listGarments'),
+	season: pathTo('listSeasons'),
+	maker: pathTo('listMakers'),
+	'pair-word': pathTo('listPairWords'),
+	wear: pathTo('listWears'),
+	device: pathTo('listDevices'),
 };
 const LISTS_OF_SEASON: Readonly<Record<string, string>> = {
 	inspiration: 'inspirations',
@@ -39,7 +40,8 @@ export function touchedByThings(key: readonly unknown[], things: readonly Change
 	const [what, of] = key;
 	// Whether a piece fits, or a swap pays, follows from everything that a report follows from.
 	if (what === 'check') return true;
-	if (what === 'what-if') return things.some((thing) => isTouched(`/api/seasons/${String(of)}/report`, thing));
+	if (what === 'what-if')
+		return things.some((thing) => isTouched(pathTo('getReport', { params: { id: String(of) } }), thing));
 	if (what === 'bin') return true;
 	return typeof what === 'string' && things.some((thing) => isTouched(what, thing));
 }

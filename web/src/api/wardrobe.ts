@@ -1,23 +1,22 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Report } from '../../../src/wardrobe/season/report.ts';
-import type { Garment } from '../../../src/wardrobe/words/garment.ts';
-import type { Inspiration, LineUpChoice, Season } from '../../../src/wardrobe/words/season.ts';
-import type { PairWord, Wear } from '../../../src/wardrobe/words/wear.ts';
-import type { CandidateDetails, Maker, Wish } from '../../../src/wardrobe/words/wish.ts';
+import type { call } from './call.ts';
+import type { CalledId } from './operations.ts';
 import { queryOf } from './refresh.ts';
 
-const use = <T>(path: string) => useQuery({ ...queryOf<T>(path), placeholderData: (previous) => previous });
+const use = <Id extends CalledId>(id: Id, given: Parameters<typeof call<Id>>[1]) =>
+	useQuery({ ...queryOf(id, given), placeholderData: (previous) => previous });
+const ofSeason = (id: string) => ({ params: { id } });
 
 /** All seasons, archived ones too. */
-export const useSeasons = () => use<Season[]>('/api/seasons');
+export const useSeasons = () => use('listSeasons', {});
 /** Every judgement of the season. */
-export const useReport = (seasonId: string) => use<Report>(`/api/seasons/${seasonId}/report`);
+export const useReport = (seasonId: string) => use('getReport', ofSeason(seasonId));
 /** Every garment, whatever its place. */
-export const useGarments = () => use<Garment[]>('/api/garments');
-export const useInspirations = (seasonId: string) => use<Inspiration[]>(`/api/seasons/${seasonId}/inspirations`);
-export const useWishes = (seasonId: string) => use<Wish[]>(`/api/seasons/${seasonId}/wishes`);
-export const useCandidates = (seasonId: string) => use<CandidateDetails[]>(`/api/seasons/${seasonId}/candidates`);
-export const useMakers = () => use<Maker[]>('/api/makers');
-export const useLineUp = (seasonId: string) => use<LineUpChoice>(`/api/seasons/${seasonId}/line-up`);
-export const useWears = (from: string, to: string) => use<Wear[]>(`/api/wears?from=${from}&to=${to}`);
-export const usePairWords = () => use<PairWord[]>('/api/pair-words');
+export const useGarments = () => use('listGarments', {});
+export const useInspirations = (seasonId: string) => use('listInspirations', ofSeason(seasonId));
+export const useWishes = (seasonId: string) => use('listWishes', ofSeason(seasonId));
+export const useCandidates = (seasonId: string) => use('listCandidates', ofSeason(seasonId));
+export const useMakers = () => use('listMakers', {});
+export const useLineUp = (seasonId: string) => use('getLineUp', ofSeason(seasonId));
+export const useWears = (from: string, to: string) => use('listWears', { query: { from, to } });
+export const usePairWords = () => use('listPairWords', {});

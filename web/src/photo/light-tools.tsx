@@ -2,10 +2,10 @@ import { useRef, useState } from 'react';
 import type { LightTrial } from '../../../src/app/tried-light.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { type Correction, type NeutralPoint, neutralsOf } from '../../../src/wardrobe/words/reading.ts';
+import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
 import { correctPhoto } from '../api/change-thing.ts';
 import { usePicture } from '../api/pictures.ts';
-import { request } from '../api/request.ts';
 import { Button } from '../parts/button.tsx';
 import { Field, SelectField, TextField } from '../parts/field.tsx';
 import { Problem } from '../parts/problem.tsx';
@@ -39,15 +39,14 @@ export function LightTools({ photo }: { photo: PhotoRecord }) {
 	const [lightness, setLightness] = useState<(typeof NEUTRALS)[number]['value']>('95');
 	const { mask: _kept, neutral: _older, ...own } = correction;
 	const save = useChange((next: Omit<Correction, 'mask'>) =>
-		correctPhoto(photo, (version) => request('PUT', `/api/photos/${photo.id}/correction`, { ...next, version })),
+		correctPhoto(photo, (version) => call('correctPhoto', { params: { id: photo.id }, body: { ...next, version } })),
 	);
 	const width = reading?.widthPx ?? 1;
 	const height = reading?.heightPx ?? 1;
 	const byHand = correction.byHand ?? { warmer: 0, lighter: 0 };
 	const [tried, setTried] = useState<readonly NeutralPoint[]>([]);
 	const tryOut = useChange(
-		(neutrals: readonly NeutralPoint[]) =>
-			request<LightTrial>('POST', `/api/photos/${photo.id}/light-trial`, { neutrals }),
+		(neutrals: readonly NeutralPoint[]) => call('tryLight', { params: { id: photo.id }, body: { neutrals } }),
 		(_, neutrals) => setTried(neutrals),
 	);
 	const onTap = ({ x, y }: Point) => {

@@ -2,10 +2,10 @@ import { useEffect, useRef, useState } from 'react';
 import { labFromPixels } from '../../../src/colour/lab-pixels.ts';
 import { growRegion, type LabPicture } from '../../../src/colour/region.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
+import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
 import { correctPhoto } from '../api/change-thing.ts';
 import { pictureAddress } from '../api/pictures.ts';
-import { request } from '../api/request.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices } from '../parts/choices.tsx';
 import { percentText } from '../parts/colour-text.ts';
@@ -91,13 +91,15 @@ export function OutlineEditor({ photo }: { photo: PhotoRecord }) {
 		if (loaded && edit && canvas.current) drawOutline(canvas.current, loaded.picture, edit.mask, edit);
 	}, [loaded, edit]);
 
-	const address = `/api/photos/${photo.id}/mask`;
+	const params = { id: photo.id };
 	const save = useChange((mask: MaskEdit) =>
 		correctPhoto(photo, async (version) =>
-			request<PhotoRecord>('PUT', `${address}?version=${version}`, await maskAsPng(mask.mask, mask)),
+			call('drawOutline', { params, query: { version }, raw: await maskAsPng(mask.mask, mask) }),
 		),
 	);
-	const forget = useChange(() => correctPhoto(photo, (version) => request('DELETE', `${address}?version=${version}`)));
+	const forget = useChange(() =>
+		correctPhoto(photo, (version) => call('forgetOutline', { params, query: { version } })),
+	);
 	if (failure) return <Problem of={failure} />;
 	if (!loaded || !edit) return <Loading what="the outline" />;
 

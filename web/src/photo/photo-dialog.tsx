@@ -1,7 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
-import type { PhotoRecord } from '../../../src/store/store.ts';
-import { get } from '../api/request.ts';
+import { call } from '../api/call.ts';
 import { Choices } from '../parts/choices.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Loading } from '../parts/loading.tsx';
@@ -35,7 +34,7 @@ export function PhotoDialog({
 	const [view, setView] = useState<(typeof VIEWS)[number][0]>('outline');
 	const { data: photo, error } = useQuery({
 		queryKey: ['photo', photoId],
-		queryFn: () => get<PhotoRecord>(`/api/photos/${photoId}`),
+		queryFn: () => call('getPhoto', { params: { id: photoId } }),
 	});
 	return (
 		<Dialog title={title} onClose={onClose}>

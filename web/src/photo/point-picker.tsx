@@ -1,9 +1,9 @@
 import { useRef, useState } from 'react';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
+import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
 import { usePicture } from '../api/pictures.ts';
-import { get, request } from '../api/request.ts';
 import { Button } from '../parts/button.tsx';
 import { Problem } from '../parts/problem.tsx';
 import { Swatch } from '../parts/swatch.tsx';
@@ -20,10 +20,12 @@ export function PointPicker({ photo, pickFor }: { photo: PhotoRecord; pickFor: s
 	const height = photo.reading?.heightPx ?? 1;
 	const pick = useChange(
 		({ x, y }: Point) =>
-			get<Picked>(`/api/photos/${photo.id}/at?x=${Math.floor(x * width)}&y=${Math.floor(y * height)}`),
+			call('getColourAt', { params: { id: photo.id }, query: { x: Math.floor(x * width), y: Math.floor(y * height) } }),
 		setPicked,
 	);
-	const add = useChange((lab: Lab65) => request('POST', `/api/seasons/${pickFor}/palette/edit`, { edit: 'add', lab }));
+	const add = useChange((lab: Lab65) =>
+		call('editPalette', { params: { id: pickFor ?? '' }, body: { edit: 'add', lab } }),
+	);
 	const marks = picked ? [{ x: picked.x / width, y: picked.y / height }] : [];
 	return (
 		<div className="stack">

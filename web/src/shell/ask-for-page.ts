@@ -1,13 +1,15 @@
 import { queries, queryOf } from '../api/refresh.ts';
 import type { PlaceInSeason } from './addresses.ts';
 
+type ListOfSeason = 'listInspirations' | 'getLineUp' | 'listWishes' | 'listCandidates';
+
 /** What a page of a season shows beside its report and the garments. */
-const BESIDE: Readonly<Partial<Record<PlaceInSeason, readonly string[]>>> = {
-	direction: ['inspirations'],
-	'line-up': ['line-up'],
-	'wish-list': ['wishes'],
-	shop: ['candidates'],
-	sheet: ['line-up', 'wishes'],
+const BESIDE: Readonly<Partial<Record<PlaceInSeason, readonly ListOfSeason[]>>> = {
+	direction: ['listInspirations'],
+	'line-up': ['getLineUp'],
+	'wish-list': ['listWishes'],
+	shop: ['listCandidates'],
+	sheet: ['getLineUp', 'listWishes'],
 };
 
 /**
@@ -15,6 +17,7 @@ const BESIDE: Readonly<Partial<Record<PlaceInSeason, readonly string[]>>> = {
  * the other there.
  */
 export function askForPage(seasonId: string, place: PlaceInSeason): void {
-	const ofSeason = [...(BESIDE[place] ?? []), 'report'].map((what) => `/api/seasons/${seasonId}/${what}`);
-	for (const path of ['/api/seasons', '/api/garments', ...ofSeason]) void queries.prefetchQuery(queryOf(path));
+	for (const id of ['listSeasons', 'listGarments'] as const) void queries.prefetchQuery(queryOf(id, {}));
+	const given = { params: { id: seasonId } };
+	for (const id of [...(BESIDE[place] ?? []), 'getReport'] as const) void queries.prefetchQuery(queryOf(id, given));
 }

@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from 'react';
+import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
-import { request } from '../api/request.ts';
 import { Button } from '../parts/button.tsx';
 import { Field } from '../parts/field.tsx';
 import { Problem } from '../parts/problem.tsx';
@@ -9,7 +9,7 @@ import { Problem } from '../parts/problem.tsx';
 export function PairThisDevice() {
 	const [code, setCode] = useState('');
 	const pair = useChange(
-		() => request('POST', '/api/pair', { code: code.slice(0, 40) }),
+		() => call('pairDevice', { body: { code: code.slice(0, 40) } }),
 		// Everything is asked for anew, the line for news too, which ends for good where it was refused.
 		() => location.reload(),
 	);

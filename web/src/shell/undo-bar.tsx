@@ -1,8 +1,7 @@
 import { useEffect, useState } from 'react';
 import { say } from '../../../src/language/speak.ts';
-import type { Decision } from '../../../src/store/store.ts';
+import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
-import { request } from '../api/request.ts';
 import { Button } from '../parts/button.tsx';
 
 /** Long enough to read two lines of it; a screen reader has said it by then. */
@@ -12,7 +11,7 @@ const TOLD_MS = 10_000;
 export function UndoBar() {
 	const [told, setTold] = useState('');
 	const move = useChange(
-		(way: 'undo' | 'redo') => request<Decision>('POST', `/api/${way}`),
+		(way: 'undo' | 'redo') => call(way, {}),
 		({ sentence, undone }) => setTold(say(undone ? 'frame.undone' : 'frame.redone', { sentence })),
 	);
 	useEffect(() => setTold(move.problem?.message ?? ''), [move.problem]);

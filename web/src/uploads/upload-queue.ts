@@ -1,8 +1,8 @@
 import { useSyncExternalStore } from 'react';
 import type { Purpose } from '../../../src/app/intake-item.ts';
-import type { PhotoRecord } from '../../../src/store/store.ts';
+import { call } from '../api/call.ts';
 import { onPhotoEvent, refreshUnheard } from '../api/live.ts';
-import { get, RequestProblem, request } from '../api/request.ts';
+import { RequestProblem } from '../api/request.ts';
 import { newRequestKey } from '../api/request-key.ts';
 import { sendPhoto } from './send-photo.ts';
 import { afterPhotoEvent, afterTaken, type Upload, withUpload } from './upload-list.ts';
@@ -48,7 +48,7 @@ async function send(upload: Upload): Promise<void> {
 			onShare,
 			stop.signal,
 		);
-		const known = taken.ok ? await get<PhotoRecord>(`/api/photos/${taken.photoId}`) : null;
+		const known = taken.ok ? await call('getPhoto', { params: { id: taken.photoId } }) : null;
 		const after = afterTaken(upload, taken, known?.status === 'read');
 		change(
 			withUpload(
@@ -97,7 +97,7 @@ export function addUploads(added: readonly File[], purpose: Purpose, seasonId: s
 export async function retryUpload(upload: Upload): Promise<void> {
 	if (upload.photoId) {
 		change(withUpload(list, upload.key, { state: 'reading', message: '' }));
-		await request('POST', `/api/photos/${upload.photoId}/retry`);
+		await call('readAgain', { params: { id: upload.photoId } });
 		return;
 	}
 	change(withUpload(list, upload.key, { state: 'waiting', message: '' }));
@@ -112,7 +112,7 @@ export async function stopUploads(): Promise<void> {
 		),
 	);
 	for (const sender of senders.values()) sender.abort();
-	await request('POST', '/api/photos/cancel');
+	await call('stopReading', {});
 }
 
 /** Takes what is finished off the list. */
@@ -124,7 +124,7 @@ export function clearUploads(): void {
 onPhotoEvent((event) => {
 	if (!list.some(({ photoId }) => photoId === event.id)) return;
 	if (event.status !== 'failed') return change(afterPhotoEvent(list, event, ''));
-	void get<PhotoRecord>(`/api/photos/${event.id}`).then((photo) =>
+	void call('getPhoto', { params: { id: event.id } }).then((photo) =>
 		change(afterPhotoEvent(list, event, photo.failure?.message ?? 'It could not be read.')),
 	);
 });

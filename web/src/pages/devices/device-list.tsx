@@ -1,6 +1,6 @@
 import type { PairedDevice } from '../../../../src/app/sharing.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
@@ -30,7 +30,7 @@ function DeviceRow({ device, unpair }: { device: PairedDevice; unpair: () => voi
 /** The devices that may come in, each with when it was last seen, to be sent away one by one or all at once. */
 export function DeviceList({ devices }: { devices: readonly PairedDevice[] }) {
 	const unpair = useChange((id: string | null) =>
-		request('DELETE', id === null ? '/api/devices' : `/api/devices/${id}`),
+		id === null ? call('unpairDevices', {}) : call('unpairDevice', { params: { id } }),
 	);
 	if (devices.length === 0) return <p className="quiet">None yet.</p>;
 	return (

@@ -1,7 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import { Link } from 'wouter';
-import type { Door } from '../../../../src/app/door.ts';
 import { queryOf } from '../../api/refresh.ts';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
@@ -46,7 +45,7 @@ function SharedDoor({ door }: { door: OpenDoor }) {
 /** Devices of the network: how to let one in, who is in, and how to send it away. */
 export function Devices() {
 	const { data: door, error } = useQuery({
-		...queryOf<Door>('/api/devices'),
+		...queryOf('listDevices', {}),
 		staleTime: 0,
 		refetchInterval: ({ state }) => (state.data?.shared ? Math.max(0, state.data.validForMs) + AFTER_MS : false),
 	});

@@ -27,9 +27,9 @@ function BoardTile({
 	onOpen: () => void;
 }) {
 	const change = useChange((changes: { title?: string; group?: string }) =>
-		changeThing(`/api/inspirations/${inspiration.id}`, inspiration, changes),
+		changeThing('changeInspiration', inspiration.id, inspiration, changes),
 	);
-	const remove = useChange(() => removeThing(`/api/inspirations/${inspiration.id}`, inspiration));
+	const remove = useChange(() => removeThing('removeInspiration', inspiration.id, inspiration));
 	return (
 		<li className="tile">
 			<button type="button" className="tile-button" onClick={onOpen}>

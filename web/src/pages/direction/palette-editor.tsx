@@ -2,8 +2,8 @@ import { useState } from 'react';
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { colourWord, PALETTE_ROLES, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
+import { call, pathTo } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -23,9 +23,9 @@ const ROLE_NAMES = {
 export function PaletteEditor({ report }: { report: Report }) {
 	const { season, palette } = report;
 	const [chosen, setChosen] = useState<readonly string[]>([]);
-	const path = `/api/seasons/${season.id}/palette`;
-	const edit = useChange((one: PaletteEdit) => request('POST', `${path}/edit`, one));
-	const derive = useChange((from: 'inspirations' | 'garments') => request('POST', `${path}/derive`, { from }));
+	const params = { id: season.id };
+	const edit = useChange((one: PaletteEdit) => call('editPalette', { params, body: one }));
+	const derive = useChange((from: 'inspirations' | 'garments') => call('derivePalette', { params, body: { from } }));
 	const merging = chosen.filter((id) => palette.colours.some((colour) => colour.id === id));
 	const choose = (id: string, on: boolean) => setChosen(on ? [...merging, id] : merging.filter((one) => one !== id));
 	const cards = (colours: readonly PaletteColour[]) =>
@@ -100,10 +100,10 @@ export function PaletteEditor({ report }: { report: Report }) {
 						? 'Merge (tick two or more)'
 						: `Merge ${merging.map((id) => colourWord(palette.colours.find((one) => one.id === id)!)).join(' and ')}`}
 				</Button>
-				<a href={`${path}.css`}>CSS</a>
-				<a href={`${path}.tokens.json`}>Design tokens</a>
-				<a href={`${path}.svg`}>SVG card</a>
-				<a href={`${path}.png`}>PNG card</a>
+				<a href={pathTo('getPaletteCss', { params })}>CSS</a>
+				<a href={pathTo('getPaletteTokens', { params })}>Design tokens</a>
+				<a href={pathTo('getPaletteSvg', { params })}>SVG card</a>
+				<a href={pathTo('getPalettePng', { params })}>PNG card</a>
 			</div>
 			<AddColour onAdd={edit.run} />
 			<PaletteSize season={season} />

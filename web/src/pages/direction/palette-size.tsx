@@ -13,7 +13,7 @@ const countWord = (count: number | null, what: string) =>
 
 /** How many neutrals and colours to derive the next time. */
 export function PaletteSize({ season }: { season: Season }) {
-	const change = useChange((changes: Partial<Season>) => changeThing(`/api/seasons/${season.id}`, season, changes));
+	const change = useChange((changes: Partial<Season>) => changeThing('changeSeason', season.id, season, changes));
 	return (
 		<details>
 			<summary>

@@ -2,9 +2,9 @@ import { say } from '../../../../src/language/speak.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { type Garment, type GarmentDetails, PLACES, YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { versionsSeen } from '../../api/change-thing.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -28,10 +28,10 @@ export function BulkEdit({
 }) {
 	const several = () => ({ ids: chosen.map(({ id }) => id), versions: versionsSeen(chosen) });
 	const change = useChange((changes: Partial<GarmentDetails>) =>
-		request('PATCH', '/api/garments', { ...several(), changes }),
+		call('changeGarments', { body: { ...several(), changes } }),
 	);
-	const merge = useChange(() => request('POST', '/api/garments/merge', several()), onNone);
-	const remove = useChange(() => request('DELETE', '/api/garments', several()), onNone);
+	const merge = useChange(() => call('mergeGarments', { body: several() }), onNone);
+	const remove = useChange(() => call('removeGarments', { body: several() }), onNone);
 	return (
 		<div className="bulk">
 			<div className="row">

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing, removeThing } from '../../api/change-thing.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { GarmentJudgement } from '../../parts/garment-judgement.tsx';
@@ -33,10 +33,10 @@ export function GarmentDialog({
 }) {
 	const [photoId, setPhotoId] = useState<string | null>(null);
 	const [splitting, setSplitting] = useState<string | null>(null);
-	const remove = useChange(() => removeThing(`/api/garments/${garment.id}`, garment), onClose);
-	const part = useChange((id: string) => request('POST', `/api/garments/${garment.id}/part`, { photoId: id }));
+	const remove = useChange(() => removeThing('removeGarment', garment.id, garment), onClose);
+	const part = useChange((id: string) => call('partGarment', { params: { id: garment.id }, body: { photoId: id } }));
 	const first = useChange((id: string) =>
-		changeThing(`/api/garments/${garment.id}`, garment, {
+		changeThing('changeGarment', garment.id, garment, {
 			photoIds: [id, ...garment.photoIds.filter((one) => one !== id)],
 		}),
 	);

@@ -24,7 +24,7 @@ const step = (text: string) => (text === '' ? null : (Number(text) as 0 | 1 | 2 
 /** All that the user can tell of a garment; each field is kept as soon as it is left. */
 export function GarmentFields({ garment }: { garment: Garment }) {
 	const change = useChange((changes: Partial<GarmentDetails>) =>
-		changeThing(`/api/garments/${garment.id}`, garment, changes),
+		changeThing('changeGarment', garment.id, garment, changes),
 	);
 	const set = change.run;
 	return (

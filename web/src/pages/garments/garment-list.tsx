@@ -13,7 +13,7 @@ const ROW_HEIGHT = 104;
 
 const KindPicker = ({ row }: { row: GarmentRow }) => {
 	const { id, name, kind, kindFrom } = row.garment;
-	const change = useChange((next: Kind) => changeThing(`/api/garments/${id}`, row.garment, { kind: next }));
+	const change = useChange((next: Kind) => changeThing('changeGarment', id, row.garment, { kind: next }));
 	return (
 		<span className="kind-picker">
 			<select

@@ -1,10 +1,9 @@
 import type { GarmentImportAnswer } from '../../../../src/app/tables/import-garments.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
-import { request } from '../../api/request.ts';
+import { call, pathTo } from '../../api/call.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
-const send = (table: Blob, preview: boolean) =>
-	request<GarmentImportAnswer>('POST', `/api/garments/import?preview=${preview}`, table);
+const send = (table: Blob, preview: boolean) => call('importGarments', { query: { preview }, raw: table });
 
 function takeWords({ added, changed }: GarmentImportAnswer): string | null {
 	if (added + changed === 0) return null;
@@ -43,7 +42,7 @@ export function ImportTable() {
 			<summary>Bring garments in from a table, or take them along</summary>
 			<div className="stack">
 				<p>
-					<a href="/api/garments.csv" download>
+					<a href={pathTo('exportGarments')} download>
 						Take all garments along as a table (CSV)
 					</a>{' '}
 					Change it in a spreadsheet and bring it back here: what you changed is changed, nothing is doubled.

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { usePicture } from '../../api/pictures.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -28,7 +28,7 @@ export function SplitPhoto({
 }) {
 	const address = usePicture(photoId, 'display');
 	const [boxes, setBoxes] = useState(HALVES);
-	const split = useChange(() => request('POST', `/api/garments/${garment.id}/split`, { photoId, boxes }), onDone);
+	const split = useChange(() => call('splitGarment', { params: { id: garment.id }, body: { photoId, boxes } }), onDone);
 	return (
 		<Dialog title="One photo, two garments" onClose={onClose}>
 			<div className="stack">

@@ -11,7 +11,7 @@ import { Problem } from '../../parts/problem.tsx';
 /** Pieces wanted and held, slot by slot, as stitches: filled for held, open for wanting; the numbers wanted are set here. */
 export function Needs({ report }: { report: Report }) {
 	const { season, neededPieces } = report;
-	const change = useChange((changes: Partial<Season>) => changeThing(`/api/seasons/${season.id}`, season, changes));
+	const change = useChange((changes: Partial<Season>) => changeThing('changeSeason', season.id, season, changes));
 	const want = (quotas: Season['quotas']) =>
 		change.run({
 			quotas,

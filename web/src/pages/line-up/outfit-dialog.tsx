@@ -1,7 +1,7 @@
 import type { PairTable } from '../../../../src/wardrobe/pairs/pair-table.ts';
 import type { PairWord } from '../../../../src/wardrobe/words/wear.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -21,7 +21,7 @@ export function OutfitDialog({
 	pairWords: readonly PairWord[];
 	onClose: () => void;
 }) {
-	const say = useChange((word: Word) => request('PUT', '/api/pair-words', word));
+	const say = useChange((word: Word) => call('sayOfPair', { body: word }));
 	const wordOf = (a: string, b: string) =>
 		pairWords.find((one) => (one.garmentA === a && one.garmentB === b) || (one.garmentA === b && one.garmentB === a))
 			?.word ?? null;

@@ -4,9 +4,9 @@ import { say } from '../../../../src/language/speak.ts';
 import type { LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
 import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
 import type { LineUpChoice } from '../../../../src/wardrobe/words/season.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
-import { request } from '../../api/request.ts';
 import { useGarments, useLineUp } from '../../api/wardrobe.ts';
 import { WovenBands } from '../../charts/woven-bands.tsx';
 import { Button } from '../../parts/button.tsx';
@@ -32,12 +32,11 @@ export default function LineUpPage({ report }: PageProps) {
 	const { data: choice, error } = useLineUp(season.id);
 	const [result, setResult] = useState<LineUpResult | null>(null);
 	const byId = useMemo(() => new Map(garments.map((garment) => [garment.id, garment])), [garments]);
-	const address = `/api/seasons/${season.id}/line-up`;
-	const save = useChange((next: Partial<LineUpChoice>) => changeThing(address, choice ?? {}, next));
+	const save = useChange((next: Partial<LineUpChoice>) => changeThing('chooseLineUp', season.id, choice ?? {}, next));
 	const words = { mustKeep: choice?.mustKeep ?? [], neverUse: choice?.neverUse ?? [] };
 	const build = useChange(async () => {
-		const built = await request<LineUpResult>('POST', `${address}/build`, words);
-		await changeThing(address, choice ?? {}, { garmentIds: built.garmentIds });
+		const built = await call('buildLineUp', { params: { id: season.id }, body: words });
+		await changeThing('chooseLineUp', season.id, choice ?? {}, { garmentIds: built.garmentIds });
 		return built;
 	}, setResult);
 	const proof = useProof(season.id, setResult);

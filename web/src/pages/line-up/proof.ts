@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
 import type { LineUpChoice } from '../../../../src/wardrobe/words/season.ts';
-import { request } from '../../api/request.ts';
+import { call } from '../../api/call.ts';
 
 /** The longest that a proof takes; see `prove-line-up.ts`. */
 export const PROOF_SECONDS = 15;
@@ -25,9 +25,7 @@ export function useProof(seasonId: string, onResult: (result: LineUpResult) => v
 		setSecondsGone(0);
 		try {
 			const body = { ...choice, prove: true };
-			onResult(
-				await request<LineUpResult>('POST', `/api/seasons/${seasonId}/line-up/build`, body, { signal: own.signal }),
-			);
+			onResult(await call('buildLineUp', { params: { id: seasonId }, body }, { signal: own.signal }));
 		} catch (error) {
 			if (!own.signal.aborted) setProblem(error as Error);
 		} finally {

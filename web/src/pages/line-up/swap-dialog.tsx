@@ -1,8 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
-import type { Swap } from '../../../../src/wardrobe/line-up/swaps.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
-import { request } from '../../api/request.ts';
+import { call } from '../../api/call.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Empty } from '../../parts/empty.tsx';
@@ -28,11 +27,7 @@ export function SwapDialog({
 }) {
 	const { data: swaps, error } = useQuery({
 		queryKey: ['swaps', season.id, garment.id, garmentIds],
-		queryFn: () =>
-			request<readonly Swap[]>('POST', `/api/seasons/${season.id}/line-up/swaps`, {
-				garmentIds,
-				garmentId: garment.id,
-			}),
+		queryFn: () => call('findSwaps', { params: { id: season.id }, body: { garmentIds, garmentId: garment.id } }),
 	});
 	const withId = new Map(garments.map((one) => [one.id, one]));
 	return (

@@ -10,7 +10,7 @@ import { Problem } from '../../parts/problem.tsx';
 export function FeltGaps({ season }: { season: Season }) {
 	const [text, setText] = useState('');
 	const change = useChange(
-		(feltGaps: readonly string[]) => changeThing(`/api/seasons/${season.id}`, season, { feltGaps }),
+		(feltGaps: readonly string[]) => changeThing('changeSeason', season.id, season, { feltGaps }),
 		() => setText(''),
 	);
 	return (

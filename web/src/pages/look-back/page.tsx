@@ -20,7 +20,7 @@ import './look-back.css';
 export default function LookBackPage({ report }: PageProps) {
 	const { season, lookBack, palette } = report;
 	const { data: garments = [] } = useGarments();
-	const note = useChange((notes: string) => changeThing(`/api/seasons/${season.id}`, season, { notes }));
+	const note = useChange((notes: string) => changeThing('changeSeason', season.id, season, { notes }));
 	const byColour = lookBack.byColour.map(({ paletteColourId, owned, worn }) => {
 		const colour = palette.colours.find(({ id }) => id === paletteColourId);
 		return {

@@ -1,10 +1,8 @@
-import type { WearImportAnswer } from '../../../../src/app/tables/import-wears.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
-import { request } from '../../api/request.ts';
+import { call, pathTo } from '../../api/call.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
-const send = (table: Blob, preview: boolean) =>
-	request<WearImportAnswer>('POST', `/api/wears/import?preview=${preview}`, table);
+const send = (table: Blob, preview: boolean) => call('importWears', { query: { preview }, raw: table });
 
 /** Wears from a table (CSV) kept elsewhere, or from our own export. */
 export function WearImport() {
@@ -13,7 +11,7 @@ export function WearImport() {
 			<summary>Bring wears in from a table, or take them along</summary>
 			<div className="stack">
 				<p>
-					<a href="/api/export/wears.csv" download>
+					<a href={pathTo('exportWears')} download>
 						Take all wears along as a table (CSV)
 					</a>
 				</p>

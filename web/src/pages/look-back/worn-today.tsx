@@ -4,8 +4,8 @@ import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import type { Wear } from '../../../../src/wardrobe/words/wear.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
 import { useWears } from '../../api/wardrobe.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { TextField } from '../../parts/field.tsx';
@@ -17,8 +17,8 @@ export function WornToday({ garments, today }: { garments: readonly Garment[]; t
 	const [day, setDay] = useState(today);
 	const { data: wears = [] } = useWears(day, day);
 	const worn = new Set(wears.map(({ garmentId }) => garmentId));
-	const toggle = useChange((wear: Wear) =>
-		worn.has(wear.garmentId) ? request('DELETE', '/api/wears', wear) : request('POST', '/api/wears', { wears: [wear] }),
+	const toggle = useChange<Wear, unknown>((wear) =>
+		worn.has(wear.garmentId) ? call('removeWear', { body: wear }) : call('noteWears', { body: { wears: [wear] } }),
 	);
 	const usable = garments
 		.filter(({ place }) => place === 'rail' || place === 'stored')

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { dayText } from '../../../../src/language/numbers.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
+import { pathTo } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { useSeasons } from '../../api/wardrobe.ts';
@@ -16,8 +17,8 @@ import { Bin } from './bin.tsx';
 import { NewSeason } from './new-season.tsx';
 
 function SeasonRow({ season, onCopy }: { season: Season; onCopy: () => void }) {
-	const archive = useChange(() => changeThing(`/api/seasons/${season.id}`, season, { archived: !season.archived }));
-	const remove = useChange(() => removeThing(`/api/seasons/${season.id}`, season));
+	const archive = useChange(() => changeThing('changeSeason', season.id, season, { archived: !season.archived }));
+	const remove = useChange(() => removeThing('removeSeason', season.id, season));
 	return (
 		<tr>
 			<th scope="row">
@@ -101,13 +102,13 @@ export function AllSeasons() {
 					<h2 id="take-away">Take it along</h2>
 					<p className="quiet">Open formats, for any other program, and one archive that restores everything.</p>
 					<p className="row">
-						<a href="/api/backup" download>
+						<a href={pathTo('getBackup')} download>
 							Everything as one archive
 						</a>
-						<a href="/api/everything.json" download>
+						<a href={pathTo('getEverything')} download>
 							Everything as JSON
 						</a>
-						<a href="/api/garments.csv" download>
+						<a href={pathTo('exportGarments')} download>
 							Garments as a table (CSV)
 						</a>
 					</p>

@@ -1,15 +1,14 @@
 import { useQuery } from '@tanstack/react-query';
 import { dayText } from '../../../../src/language/numbers.ts';
-import type { BinEntry } from '../../../../src/store/store.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { get, request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
 /** What was thrown away in the last 90 days, to be taken out again. */
 export function Bin() {
-	const { data: entries = [], error } = useQuery({ queryKey: ['bin'], queryFn: () => get<BinEntry[]>('/api/bin') });
-	const restore = useChange((id: string) => request('POST', `/api/bin/${id}/restore`));
+	const { data: entries = [], error } = useQuery({ queryKey: ['bin'], queryFn: () => call('listBin', {}) });
+	const restore = useChange((id: string) => call('restoreFromBin', { params: { id: id } }));
 	return (
 		<section className="section" aria-labelledby="bin">
 			<h2 id="bin">The bin</h2>

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -14,7 +14,8 @@ export function NewSeason({ from }: { from?: Season }) {
 	const [season, setSeason] = useState(() => nextSeason(todayHere(new Date())));
 	const [, go] = useLocation();
 	const start = useChange(
-		() => request<Season>('POST', from ? `/api/seasons/${from.id}/copy` : '/api/seasons', season),
+		() =>
+			from ? call('copySeason', { params: { id: from.id }, body: season }) : call('startSeason', { body: season }),
 		(made) => go(addressOf(made.id, 'direction')),
 	);
 	return (

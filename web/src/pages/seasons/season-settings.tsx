@@ -25,9 +25,7 @@ const whole = (text: string, least: number, most: number) =>
 
 /** What the user sets of a season: its name, its size, what each slot needs, what counts. */
 export default function SeasonSettings({ report: { season } }: PageProps) {
-	const change = useChange((changes: Partial<Season>) =>
-		changeThing<Season>(`/api/seasons/${season.id}`, season, changes),
-	);
+	const change = useChange((changes: Partial<Season>) => changeThing('changeSeason', season.id, season, changes));
 	const weights = weightsOf(season);
 	const quotas = Object.values(season.quotas).reduce((sum, count) => sum + count, 0);
 	return (

@@ -1,7 +1,7 @@
 import { Link, Redirect, useLocation } from 'wouter';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
 import { useSeasons } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Loading } from '../../parts/loading.tsx';
@@ -32,7 +32,7 @@ export function Start() {
 	const { data: seasons, error } = useSeasons();
 	const [, go] = useLocation();
 	const demo = useChange(
-		() => request<Season>('POST', '/api/demo'),
+		() => call('loadDemo', {}),
 		(season) => go(addressOf(season.id, 'direction')),
 	);
 	if (error) return <Problem of={error} />;

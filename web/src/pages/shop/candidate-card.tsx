@@ -4,10 +4,10 @@ import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
 import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { usePhotos } from '../../api/photos.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Check, SelectField, TextField } from '../../parts/field.tsx';
 import { numberOrNull } from '../../parts/number-text.ts';
@@ -36,10 +36,12 @@ export function CandidateCard({
 	const photo = usePhotos([candidate.photoId]).get(candidate.photoId);
 	const [photoOpen, setPhotoOpen] = useState(false);
 	const change = useChange((changes: Partial<CandidateDetails>) =>
-		changeThing(`/api/candidates/${id}`, candidate, changes),
+		changeThing('changeCandidate', id, candidate, changes),
 	);
-	const end = useChange((word: 'bought' | 'passed') => request('POST', `/api/candidates/${id}/${word}`));
-	const remove = useChange(() => removeThing(`/api/candidates/${id}`, candidate));
+	const end = useChange((word: 'bought' | 'passed') =>
+		call(word === 'bought' ? 'buyCandidate' : 'passCandidate', { params: { id: id } }),
+	);
+	const remove = useChange(() => removeThing('removeCandidate', id, candidate));
 	const read = photo?.status === 'read';
 	return (
 		<article className="candidate" aria-label={name}>

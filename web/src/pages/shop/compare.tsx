@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { CandidateCheck } from '../../../../src/wardrobe/wishes/candidate.ts';
 import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
-import { get } from '../../api/request.ts';
+import { call } from '../../api/call.ts';
 import { percentText } from '../../parts/colour-text.ts';
 import { PhotoTile } from '../../parts/photo-tile.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
@@ -17,7 +17,7 @@ export function Compare({ candidates, report }: { candidates: readonly Candidate
 	const checks = useQueries({
 		queries: candidates.map(({ id }) => ({
 			queryKey: ['check', id],
-			queryFn: () => get<CandidateCheck>(`/api/candidates/${id}/check`),
+			queryFn: () => call('checkCandidate', { params: { id: id } }),
 		})),
 	});
 	const wishName = new Map(report.wishes.map(({ wishId, sentence }) => [wishId, sentence]));

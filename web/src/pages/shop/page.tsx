@@ -1,6 +1,7 @@
 import { useCallback, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { pathTo } from '../../api/call.ts';
 import { useCandidates } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
@@ -30,7 +31,7 @@ export default function ShopPage({ report }: PageProps) {
 	return (
 		<div className="page-body">
 			<PageTitle name={say('places.shop')} purpose={purposeOf('shop')}>
-				<a className="button" href={`/api/seasons/${season.id}/pocket`}>
+				<a className="button" href={pathTo('getPocketPage', { params: { id: season.id } })}>
 					Take a pocket page to the shop
 				</a>
 			</PageTitle>

@@ -8,7 +8,7 @@ import type { SortItem } from './sort-order.ts';
 
 function LeavingRow({ item: { garment, said } }: { item: SortItem }) {
 	const change = useChange((changes: Partial<GarmentDetails>) =>
-		changeThing(`/api/garments/${garment.id}`, garment, changes),
+		changeThing('changeGarment', garment.id, garment, changes),
 	);
 	return (
 		<li className="row leaving-row">

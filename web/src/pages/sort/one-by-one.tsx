@@ -32,7 +32,7 @@ export function OneByOne({ items, report }: { items: readonly SortItem[]; report
 	const left = items.filter(({ garment }) => !decided.includes(garment.id));
 	const item = left.find(({ garment }) => !skipped.includes(garment.id)) ?? left[0];
 	const place = useChange(({ garment, changes }: { garment: Garment; changes: Pick<Garment, 'place' | 'wayOut'> }) =>
-		changeThing(`/api/garments/${garment.id}`, garment, changes),
+		changeThing('changeGarment', garment.id, garment, changes),
 	);
 
 	const decide = (word: SortWord) => {

@@ -10,7 +10,7 @@ import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import type { SortItem } from './sort-order.ts';
 
 function RailItem({ item: { garment, said } }: { item: SortItem }) {
-	const change = useChange((place: Place) => changeThing(`/api/garments/${garment.id}`, garment, { place }));
+	const change = useChange((place: Place) => changeThing('changeGarment', garment.id, garment, { place }));
 	return (
 		<li className="tile rail-item" data-place={garment.place}>
 			<GarmentPhoto garment={garment} shape="tall" />

@@ -3,8 +3,8 @@ import type { Gap } from '../../../../src/wardrobe/gaps/gaps.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -13,10 +13,10 @@ import { Swatch } from '../../parts/swatch.tsx';
 function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boolean }) {
 	const colour = report.palette.colours.find(({ id }) => id === gap.paletteColourId);
 	const name = gap.kind === 'colour' && colour ? colourWord(colour) : say(`slots.${gap.slot}`);
-	const wish = useChange(() =>
-		request<Wish>('POST', `/api/seasons/${report.season.id}/wishes/from-gap`, { gapId: gap.id }),
+	const wish = useChange(() => call('wishForGap', { params: { id: report.season.id }, body: { gapId: gap.id } }));
+	const fetchStored = useChange(() =>
+		call('changeGarment', { params: { id: gap.storedFirst ?? '' }, body: { place: 'rail' } }),
 	);
-	const fetchStored = useChange(() => request('PATCH', `/api/garments/${gap.storedFirst}`, { place: 'rail' }));
 	return (
 		<li className="gap">
 			{colour ? (

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Maker } from '../../../../src/wardrobe/words/wish.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { removeThing } from '../../api/change-thing.ts';
-import { request } from '../../api/request.ts';
 import { useMakers } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextField } from '../../parts/field.tsx';
@@ -14,10 +14,10 @@ export function Makers({ waitingDays }: { waitingDays: number }) {
 	const { data: makers = [] } = useMakers();
 	const [draft, setDraft] = useState({ name: '', notes: '' });
 	const add = useChange(
-		() => request('POST', '/api/makers', draft),
+		() => call('addMaker', { body: draft }),
 		() => setDraft({ name: '', notes: '' }),
 	);
-	const remove = useChange((maker: Maker) => removeThing(`/api/makers/${maker.id}`, maker));
+	const remove = useChange((maker: Maker) => removeThing('removeMaker', maker.id, maker));
 	return (
 		<section className="section stack" aria-labelledby="makers">
 			<h2 id="makers">Makers you trust</h2>

@@ -3,9 +3,8 @@ import { say } from '../../../../src/language/speak.ts';
 import { colourWord, type Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS, type Slot } from '../../../../src/wardrobe/words/slot.ts';
-import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
+import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { request } from '../../api/request.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField, TextField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -21,20 +20,22 @@ export function NewWish({ season, palette, today }: { season: Season; palette: P
 	const colour = palette.colours.find(({ id }) => id === colourId);
 	const add = useChange(
 		() =>
-			request<Wish>('POST', '/api/wishes', {
-				seasonId: season.id,
-				name: name || [colour && colourWord(colour), say(`pieces.${slot}`)].filter(Boolean).join(' '),
-				slot,
-				kind: null,
-				target: colour?.lab ?? null,
-				tolerance: USUAL_TOLERANCE,
-				yearParts: [season.yearPart],
-				priceLimit: null,
-				expectedWearsPerYear: null,
-				wantedSince: today,
-				state: 'open',
-				paletteColourId: colour?.id ?? null,
-				notes: '',
+			call('addWish', {
+				body: {
+					seasonId: season.id,
+					name: name || [colour && colourWord(colour), say(`pieces.${slot}`)].filter(Boolean).join(' '),
+					slot,
+					kind: null,
+					target: colour?.lab ?? null,
+					tolerance: USUAL_TOLERANCE,
+					yearParts: [season.yearPart],
+					priceLimit: null,
+					expectedWearsPerYear: null,
+					wantedSince: today,
+					state: 'open',
+					paletteColourId: colour?.id ?? null,
+					notes: '',
+				},
 			}),
 		() => setName(''),
 	);

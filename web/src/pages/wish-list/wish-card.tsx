@@ -24,8 +24,8 @@ export function WishCard({
 	standing: WishStanding | undefined;
 	season: Season;
 }) {
-	const change = useChange((changes: Partial<Wish>) => changeThing(`/api/wishes/${wish.id}`, wish, changes));
-	const strike = useChange(() => removeThing(`/api/wishes/${wish.id}`, wish));
+	const change = useChange((changes: Partial<Wish>) => changeThing('changeWish', wish.id, wish, changes));
+	const strike = useChange(() => removeThing('removeWish', wish.id, wish));
 	const kinds = KIND_NAMES.filter((kind) => slotOfKind(kind) === wish.slot);
 	const toggle = (part: (typeof YEAR_PARTS)[number], on: boolean) =>
 		change.run({ yearParts: on ? [...wish.yearParts, part] : wish.yearParts.filter((one) => one !== part) });

@@ -1,0 +1,27 @@
+import { exportOperations } from './exports.ts';
+import { garmentOperations } from './garments.ts';
+import { homeOperations } from './home.ts';
+import { inspirationOperations } from './inspirations.ts';
+import { lineUpOperations } from './line-up.ts';
+import { paletteOperations } from './palette.ts';
+import { photoOperations } from './photos.ts';
+import { seasonOperations } from './seasons.ts';
+import { wearOperations } from './wears.ts';
+import { wishOperations } from './wishes.ts';
+
+/** Every operation of the interface, by its id. */
+export const OPERATIONS = {
+	...homeOperations,
+	...photoOperations,
+	...seasonOperations,
+	...inspirationOperations,
+	...paletteOperations,
+	...garmentOperations,
+	...wishOperations,
+	...lineUpOperations,
+	...wearOperations,
+	...exportOperations,
+} as const;
+
+export type Operations = typeof OPERATIONS;
+export type OperationId = keyof Operations;

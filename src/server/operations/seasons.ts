@@ -1,0 +1,103 @@
+import { Type } from 'typebox';
+import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
+import { report, season } from '../schemas/answers.ts';
+import { byId, exact, isoDate, name, oneOf, seen } from '../schemas/basics.ts';
+import { seasonChanges } from '../schemas/season.ts';
+import { fileOf, listOf, removed } from './answers.ts';
+import { LOOKING, LOOKING_AT_ONE, REFUSED } from './refusals.ts';
+
+const dates = { name, startsOn: isoDate, endsOn: isoDate };
+const tags = ['seasons'];
+
+export const seasonOperations = {
+	listSeasons: {
+		method: 'GET',
+		url: '/api/seasons',
+		schema: {
+			operationId: 'listSeasons',
+			tags,
+			summary: 'All seasons, archived ones too',
+			response: { 200: listOf(season), ...LOOKING },
+		},
+	},
+	getSeason: {
+		method: 'GET',
+		url: '/api/seasons/:id',
+		schema: {
+			operationId: 'getSeason',
+			tags,
+			summary: 'One season',
+			params: byId,
+			response: { 200: season, ...LOOKING_AT_ONE },
+		},
+	},
+	getReport: {
+		method: 'GET',
+		url: '/api/seasons/:id/report',
+		schema: {
+			operationId: 'getReport',
+			tags,
+			summary: 'Every judgement of a season',
+			params: byId,
+			response: { 200: report, ...LOOKING_AT_ONE },
+		},
+	},
+	startSeason: {
+		method: 'POST',
+		url: '/api/seasons',
+		schema: {
+			operationId: 'startSeason',
+			tags,
+			summary: 'Start a season',
+			body: exact({ ...dates, yearPart: Type.Optional(oneOf(YEAR_PARTS)) }),
+			response: { 201: season, ...REFUSED },
+		},
+	},
+	changeSeason: {
+		method: 'PATCH',
+		url: '/api/seasons/:id',
+		schema: {
+			operationId: 'changeSeason',
+			tags,
+			summary: 'Change parts of a season',
+			params: byId,
+			body: seasonChanges,
+			response: { 200: season, ...REFUSED },
+		},
+	},
+	removeSeason: {
+		method: 'DELETE',
+		url: '/api/seasons/:id',
+		schema: {
+			operationId: 'removeSeason',
+			tags,
+			summary: 'Put a season in the bin',
+			params: byId,
+			querystring: seen,
+			response: { 200: removed, ...REFUSED },
+		},
+	},
+	copySeason: {
+		method: 'POST',
+		url: '/api/seasons/:id/copy',
+		schema: {
+			operationId: 'copySeason',
+			tags,
+			summary: 'Start a season from another, with its board and palette',
+			params: byId,
+			body: exact(dates),
+			response: { 201: season, ...REFUSED },
+		},
+	},
+	getPocketPage: {
+		method: 'GET',
+		url: '/api/seasons/:id/pocket',
+		schema: {
+			operationId: 'getPocketPage',
+			tags,
+			summary: 'The pocket page for the shop, one file',
+			params: byId,
+			response: { 200: fileOf('text/html', 'A page that needs no network.'), ...LOOKING_AT_ONE },
+		},
+	},
+} as const;
