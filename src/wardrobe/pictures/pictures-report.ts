@@ -26,7 +26,8 @@ export type PicturesReport = {
 export function picturesReport({ inspirations, garments }: SeasonInput): PicturesReport {
 	const board = picturesOf(inspirations);
 	const names = new Map(garments.map(({ id, name }) => [id, name]));
-	const told = wearablePictures(board, garments).map((picture, index) => {
+	const wearable = wearablePictures(board, garments);
+	const told = wearable.map((picture, index) => {
 		const { title, trust } = board[index]!;
 		const answers = picture.answers.map((answered) => ({
 			...answered,
@@ -38,7 +39,7 @@ export function picturesReport({ inspirations, garments }: SeasonInput): Picture
 	return {
 		sentence: boardSentence(told),
 		pictures: told.sort((one, other) => one.away - other.away || one.near - other.near),
-		wishedPieces: wishedPieces(board, garments).map((piece) => ({
+		wishedPieces: wishedPieces(board, garments, wearable).map((piece) => ({
 			...piece,
 			name: pieceName(piece.example, piece.exampleTrust),
 			sentence: wishedPieceSentence(piece, board.length, names),

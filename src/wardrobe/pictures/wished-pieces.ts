@@ -10,7 +10,7 @@ import type { Slot } from '../words/slot.ts';
 import type { Picture } from './picture.ts';
 import type { AnsweredPiece } from './picture-outfit.ts';
 import { possibleKinds } from './piece-answer.ts';
-import { wearablePictures } from './wearable-pictures.ts';
+import { type WearablePicture, wearablePictures } from './wearable-pictures.ts';
 
 /** Missing pieces whose colours lie within this of each other are one wish: the width of a palette colour, CIEDE2000, measured on six boards. */
 const ONE_COLOUR_WITHIN = 20;
@@ -57,8 +57,7 @@ function commonest<T>(values: readonly T[]): T {
 }
 
 /** The pieces that nothing answers, by what they are: a family of kinds, or a slot where no kind is known. */
-function missingByFamily(pictures: readonly Picture[], garments: readonly Garment[]): Map<string, Missing[]> {
-	const worn = wearablePictures(pictures, garments);
+function missingByFamily(pictures: readonly Picture[], worn: readonly WearablePicture[]): Map<string, Missing[]> {
 	const groups = new Map<string, Missing[]>();
 	for (const [index, { answers }] of worn.entries()) {
 		for (const answered of answers) {
@@ -119,12 +118,17 @@ const isWorn = ({ picture, piece }: Missing, id: string): boolean =>
 
 /**
  * The pieces to look for: what pictures show and nothing owned answers, near-equal ones together, ordered by the pictures that one such piece makes
- * wearable, then by how many show it, then by cloth. Accessories come in the same order and complete nothing.
+ * wearable, then by how many show it, then by cloth. Accessories come in the same order and complete nothing. `wearable` is what the garments
+ * make of each picture.
  */
-export function wishedPieces(pictures: readonly Picture[], garments: readonly Garment[]): WishedPiece[] {
-	const awayOf = new Map(wearablePictures(pictures, garments).map(({ inspirationId, away }) => [inspirationId, away]));
+export function wishedPieces(
+	pictures: readonly Picture[],
+	garments: readonly Garment[],
+	wearable: readonly WearablePicture[] = wearablePictures(pictures, garments),
+): WishedPiece[] {
+	const awayOf = new Map(wearable.map(({ inspirationId, away }) => [inspirationId, away]));
 	const worn = pictures.reduce((sum, { pieces }) => sum + pieces.reduce((area, { share }) => area + share, 0), 0);
-	return [...missingByFamily(pictures, garments).values()]
+	return [...missingByFamily(pictures, wearable).values()]
 		.flatMap(byColour)
 		.map((members) => wishedPiece(members, awayOf, worn))
 		.sort(
