@@ -10,11 +10,15 @@ export const decided = async (store: Store, does: Decided, sentence = 'Decided')
 export const putGarments = (store: Store, put: GarmentDetails | readonly GarmentDetails[], sentence?: string) =>
 	decided(store, { garments: { put: Array.isArray(put) ? put : [put as GarmentDetails] } }, sentence);
 
-/** Corrects a photo, with a mask or without. */
+/** Corrects a photo, with a mask or without; the photo as this very decision leaves it. */
 export async function corrected(store: Store, photoId: string, correction: Correction, mask: Uint8Array | null) {
 	const name = mask ? await store.photos.keepMask(photoId, mask) : null;
-	await decided(store, { corrections: [{ photoId, correction, mask: name }] }, 'Corrected a photo');
-	return (await store.photos.get(photoId))!;
+	const outcome = await store.decide(UNASKED, async () => ({
+		does: { corrections: [{ photoId, correction, mask: name }] },
+		sentence: 'Corrected a photo',
+		answer: async (after) => (await after.photos.get(photoId))!,
+	}));
+	return outcome.answer;
 }
 
 export const undone = async (store: Store): Promise<Decision | null> => (await store.undo()).answer;
