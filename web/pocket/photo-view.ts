@@ -21,6 +21,18 @@ export type PhotoView = {
 
 type Tapped = { readonly white: (at: Point) => void; readonly piece: () => void };
 
+/** Draws the photo upright, no larger than it is analysed, on a canvas that takes its size; returns the photo's own longer side in pixels. */
+async function drawUpright(file: Blob, canvas: HTMLCanvasElement, context: CanvasRenderingContext2D): Promise<number> {
+	const bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });
+	const longestSidePx = Math.max(bitmap.width, bitmap.height);
+	const scale = Math.min(1, ANALYSIS_SIDE_PX / longestSidePx);
+	canvas.width = Math.max(1, Math.round(bitmap.width * scale));
+	canvas.height = Math.max(1, Math.round(bitmap.height * scale));
+	context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
+	bitmap.close();
+	return longestSidePx;
+}
+
 /**
  * The canvas on its stage (which has the keyboard's focus): shows the photo, takes taps (or arrow keys and Enter), grows the tapped piece and draws its outline.
  * `mode` says what a tap means at the moment.
@@ -72,13 +84,7 @@ export function photoView(
 
 	return {
 		async show(file) {
-			const bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });
-			longestSidePx = Math.max(bitmap.width, bitmap.height);
-			const scale = Math.min(1, ANALYSIS_SIDE_PX / longestSidePx);
-			canvas.width = Math.max(1, Math.round(bitmap.width * scale));
-			canvas.height = Math.max(1, Math.round(bitmap.height * scale));
-			context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
-			bitmap.close();
+			longestSidePx = await drawUpright(file, canvas, context);
 			photo = context.getImageData(0, 0, canvas.width, canvas.height);
 			labs = labFromPixels(photo.data, 4);
 			mask = null;

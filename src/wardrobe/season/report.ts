@@ -140,7 +140,7 @@ function heldSummary(input: SeasonInput, table: PairTable, bands: Bands): Report
 	return { garments: held.size, outfits, coveredShare, isLineUp, sentence };
 }
 
-/** The season's report. Pure: the same input, the same report; nothing in it is NaN. 1,000 garments take under a second. */
+/** The season's report. Pure: the same input, the same report; nothing in it is NaN.  */
 export function seasonReport(input: SeasonInput): Report {
 	const here = input.garments.filter(({ place }) => place !== 'gone');
 	const context = pairContextOf(input);
