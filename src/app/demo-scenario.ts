@@ -18,7 +18,8 @@ export type DemoGarment = Partial<GarmentDetails> & {
 
 /** The demo's own little world: `demo-images/scenario.json`. */
 export type DemoScenario = {
-	readonly season: Pick<Season, 'name' | 'startsOn' | 'endsOn'> & Partial<Season>;
+	/** `person` says who she is, for whoever reads the scenario. */
+	readonly season: Pick<Season, 'name' | 'startsOn' | 'endsOn'> & Partial<Season> & { readonly person?: string };
 	readonly inspirations: readonly { readonly file: string; readonly title: string; readonly group?: string }[];
 	readonly garments: readonly DemoGarment[];
 	readonly candidates: readonly {

@@ -97,7 +97,8 @@ export async function loadDemo(services: Services, asked: Asked): Promise<Season
 	const scenario = await demoScenario();
 	const pictures = await keepPictures(services, scenario);
 	const addedAt = now().toISOString();
-	const season: Season = { ...defaultSeason({ ...scenario.season, id: newId(), addedAt }), ...scenario.season };
+	const { person: _person, ...told } = scenario.season;
+	const season: Season = { ...defaultSeason({ ...told, id: newId(), addedAt }), ...told };
 	const { answer, repeated } = await decideOnce(services, asked, async (home) => {
 		const { garments, wears } = await garmentsOf(services, home, scenario, pictures);
 		const does: Decided = {
