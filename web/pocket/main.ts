@@ -1,9 +1,9 @@
-import { colourName } from '../../src/colour/name.ts';
 import { PAPER_LIGHTNESS } from '../../src/reading/light/neutral-guard.ts';
 import { patternByShare } from '../../src/reading/swatches/pattern-by-share.ts';
 import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
 import { KINDS, type Kind } from '../../src/wardrobe/words/kind.ts';
 import type { NeutralPoint } from '../../src/wardrobe/words/reading.ts';
+import { saidColour } from '../../src/wardrobe/words/said-colour.ts';
 import { element, elementWithId } from './element.ts';
 import { type Point, photoView } from './photo-view.ts';
 import { readingInHand } from './reading-in-hand.ts';
@@ -38,7 +38,7 @@ function showSeason(): void {
 			: wishes.map((wish) => {
 					const limit = wish.priceLimit === null ? '' : `up to ${wish.priceLimit}`;
 					return wish.target
-						? swatchView(wish.target, wish.name, [colourName(wish.target), limit].filter(Boolean).join(', '))
+						? swatchView(wish.target, wish.name, [saidColour(wish.target), limit].filter(Boolean).join(', '))
 						: element('li', {}, wish.name, ' ', element('small', {}, limit));
 				})),
 	);

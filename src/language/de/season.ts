@@ -80,6 +80,17 @@ export const SEASON = {
 		none: 'In den letzten zwölf Monaten ist kein Tragen vermerkt; es lässt sich nicht sagen, was getragen wird. Tippe auf „heute getragen“ bei dem, was du trägst.',
 		some: '{{wears}} in den letzten zwölf Monaten; nicht ein einziges Mal: {{never}} von {{garments}}.',
 	},
+	wears: {
+		none: 'Für „{{name}}“ ist kein Tragen vermerkt.',
+		today: 'zuletzt heute',
+		ago_one: 'zuletzt vor {{count}} Tag',
+		ago_other: 'zuletzt vor {{count}} Tagen',
+		free: 'es hat nichts gekostet',
+		noPrice: 'sein Preis ist nicht genannt',
+		cost: '{{cost}} je Tragen',
+		some_one: 'Einmal getragen, {{last}}; {{cost}}.',
+		some_other: '{{count}}-mal getragen, {{last}}; {{cost}}.',
+	},
 	whatIf: {
 		same: '{{garments}} ergeben {{outfits}}, so viele wie vorher.',
 		more: '{{garments}} ergeben {{outfits}}, {{change}} mehr.',

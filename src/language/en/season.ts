@@ -81,6 +81,17 @@ export const SEASON = {
 		none: 'No wear has been noted in the last twelve months, so nothing can be said of what is worn. Tap “worn today” on what you wear.',
 		some: '{{wears}} in the last twelve months; {{never}} of {{garments}} not worn once.',
 	},
+	wears: {
+		none: 'No wear of {{name}} is noted.',
+		today: 'last today',
+		ago_one: 'last {{count}} day ago',
+		ago_other: 'last {{count}} days ago',
+		free: 'it cost nothing',
+		noPrice: 'its price is not told',
+		cost: '{{cost}} a wear',
+		some_one: 'Worn once, {{last}}; {{cost}}.',
+		some_other: 'Worn {{count}} times, {{last}}; {{cost}}.',
+	},
 	whatIf: {
 		same: '{{garments}} make {{outfits}}, as many as before.',
 		more: '{{garments}} make {{outfits}}, {{change}} more.',

@@ -1,4 +1,5 @@
-import { counted } from './counted.ts';
+import { moneyText } from '../../language/numbers.ts';
+import { say } from '../../language/speak.ts';
 import { daysBetween } from './days-between.ts';
 import type { Garment } from './garment.ts';
 import type { Wear } from './wear.ts';
@@ -29,15 +30,15 @@ function wearSentence(
 	unwornDays: number | null,
 	costPerWear: number | null,
 ): string {
-	if (wears === 0) return `No wear of ${name} is noted.`;
-	const last = unwornDays === 0 ? 'last today' : `last ${counted(unwornDays ?? 0, 'day')} ago`;
+	if (wears === 0) return say('wears.none', { name });
+	const last = unwornDays === 0 ? say('wears.today') : say('wears.ago', { count: unwornDays ?? 0 });
 	const cost =
 		price === 0
-			? 'it cost nothing'
+			? say('wears.free')
 			: costPerWear === null
-				? 'its price is not told'
-				: `${costPerWear.toFixed(2)} a wear`;
-	return `Worn ${wears === 1 ? 'once' : `${wears} times`}, ${last}; ${cost}.`;
+				? say('wears.noPrice')
+				: say('wears.cost', { cost: moneyText(costPerWear) });
+	return say('wears.some', { count: wears, last, cost });
 }
 
 function garmentWear(garment: Garment, dates: readonly string[], today: string): GarmentWear {

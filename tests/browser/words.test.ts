@@ -1,0 +1,51 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, openSite, type Site } from '../support/open-page.ts';
+
+describe.skipIf(!hasBrowser())('colours and words of the page', () => {
+	let site: Site;
+	let seasonId: string;
+	beforeAll(async () => {
+		site = await openSite({ demo: true });
+		seasonId = (await site.services.store.seasons.list())[0]!.id;
+	});
+	afterAll(() => site?.close());
+
+	it('a colour is added by its word, and another from the grid, by keyboard', async () => {
+		const { page, complaints } = await site.open();
+		await page.goto(`${site.address}/season/${seasonId}/direction`);
+		const summary = page.getByText('Add a colour', { exact: true });
+		await summary.focus();
+		await page.keyboard.press('Enter');
+		await page.getByLabel('Colour', { exact: true }).fill('dark green');
+		await page.getByRole('group', { name: 'Colours of that name' }).getByRole('button').first().waitFor();
+		await page.getByLabel('Your own word for it').last().fill('hedge');
+		await page.getByRole('button', { name: 'Add it to the palette' }).press('Enter');
+		await expect
+			.poll(
+				async () => (await site.services.store.palette(seasonId))?.colours.find(({ label }) => label === 'hedge')?.lab,
+			)
+			// The survey's dark green, #316632 (CC0; fixtures/colour-words/README.md), in CIELAB D65.
+			.toEqual([expect.closeTo(38.4, 0), expect.closeTo(-28.4, 0), expect.closeTo(23.4, 0)]);
+		await page.getByText('Choose from a grid').press('Enter');
+		const axe = await new AxeBuilder({ page }).include('#main').analyze();
+		expect(axe.violations.map(({ id }) => id)).toEqual([]);
+		const periwinkle = page.getByRole('button', { name: 'periwinkle', exact: true });
+		await periwinkle.press('Enter');
+		expect(await periwinkle.getAttribute('aria-pressed')).toBe('true');
+		expect(complaints).toEqual([]);
+		await page.context().close();
+	});
+
+	it('speaks German where that is chosen, and keeps the choice', async () => {
+		const { page } = await site.open();
+		await page.goto(`${site.address}/seasons`);
+		await page.getByLabel('Language').selectOption('de');
+		await page.getByText('Deutsch ist noch nicht ganz').waitFor();
+		await page.goto(`${site.address}/season/${seasonId}/garments`);
+		await page.getByRole('heading', { name: 'Kleidung', level: 1 }).waitFor();
+		await page.getByLabel('Suchen').waitFor();
+		expect(await page.locator('html').getAttribute('lang')).toBe('de');
+		await page.context().close();
+	});
+});
