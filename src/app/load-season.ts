@@ -8,6 +8,7 @@ import type { SeasonInput } from '../wardrobe/words/season-input.ts';
 import { knownIn } from './found-or-refused.ts';
 import { loadGarments } from './load-garments.ts';
 import { type Services, todayOf } from './services.ts';
+import { wishesOf } from './wish-list.ts';
 
 /** The season before this one with the same part of the year, and its palette; null where there is none. */
 export async function lastYearOf(
@@ -64,7 +65,7 @@ export async function loadSeasonInput(
 			store.palette(season.id),
 			loadInspirations(store, season.id),
 			loadGarments(store),
-			store.wishes.list(),
+			wishesOf(store, season.id),
 			loadCandidates(store, season.id),
 			store.makers.list(),
 			store.wears(),
@@ -77,7 +78,7 @@ export async function loadSeasonInput(
 		palette: palette ?? EMPTY_PALETTE,
 		inspirations,
 		garments,
-		wishes: wishes.filter((wish) => wish.seasonId === season.id),
+		wishes,
 		candidates,
 		makers,
 		wears,

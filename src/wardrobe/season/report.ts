@@ -20,6 +20,7 @@ import { type Partner, partnersIn } from '../pairs/partners.ts';
 import { isSupported } from '../pairs/support.ts';
 import { type PaletteChange, paletteChange } from '../palette/palette-change.ts';
 import { type PaletteCover, paletteCover } from '../palette/palette-cover.ts';
+import { answersMissing, missingPiecesOfPictures } from '../pictures/one-away.ts';
 import { type PicturesReport, picturesReport } from '../pictures/pictures-report.ts';
 import { type WishStanding, wishStandings } from '../wishes/wishes.ts';
 import { counted } from '../words/counted.ts';
@@ -161,6 +162,8 @@ export function seasonReport(input: SeasonInput): Report {
 		for (const id of [twin.garmentA, twin.garmentB]) twinsOfGarment.set(id, [...(twinsOfGarment.get(id) ?? []), twin]);
 	}
 
+	// Not worn means nothing before the first day on which any wear was noted.
+	const notedSince = input.wears.map(({ on }) => on).sort()[0] ?? input.today;
 	const reportOf = (garment: Garment, index: number): GarmentReport => {
 		const own = twinsOfGarment.get(garment.id) ?? [];
 		const wear = wearOf.get(garment.id)!;
@@ -168,7 +171,7 @@ export function seasonReport(input: SeasonInput): Report {
 		const loner = lonerOf.get(garment.id) ?? null;
 		const [twin = null] = own;
 		const other = twin && wearOf.get(twin.garmentA === garment.id ? twin.garmentB : twin.garmentA);
-		const [knownSince] = [garment.addedAt.slice(0, 10), garment.boughtOn ?? ''].sort().reverse();
+		const [knownSince] = [garment.addedAt.slice(0, 10), garment.boughtOn ?? '', notedSince].sort().reverse();
 		const knownDays = Math.max(0, daysBetween(knownSince!, input.today));
 		const facts = { fit, wear, knownDays, loner, twin, twinIsWornMore: (other?.wears ?? 0) > wear.wears };
 		return {
@@ -202,8 +205,15 @@ export function seasonReport(input: SeasonInput): Report {
 		rail,
 		table,
 	);
-	const gainOf = new Map(wished.map(({ id }, index) => [id, gains[index]!.added]));
-	const wishes = wishStandings(input, gaps, ({ id }) => gainOf.get(id) ?? 0);
+	const oneAway = missingPiecesOfPictures(input);
+	const gainOf = new Map(
+		wished.map((wish, index) => {
+			const piece = wishedPiece(wish, input.palette);
+			const pictures = oneAway.filter((missing) => answersMissing(missing, piece)).length;
+			return [wish.id, { outfits: gains[index]!.added, pictures }] as const;
+		}),
+	);
+	const wishes = wishStandings(input, gaps, ({ id }) => gainOf.get(id) ?? { outfits: 0, pictures: 0 });
 	const held = heldSummary(input, table, bands);
 	return {
 		season: input.season,

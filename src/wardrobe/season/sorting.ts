@@ -22,19 +22,26 @@ export type SortingSuggestion = {
 export type SortingFacts = {
 	readonly fit: Fit;
 	readonly wear: GarmentWear;
-	/** Days since it is known to the program and owned: before, its wears could not be noted. */
+	/** Days since it is known to the program and owned, and wears are noted at all: before, its wears could not be noted. */
 	readonly knownDays: number;
 	readonly loner: Loner | null;
 	readonly twin: Twin | null;
 	readonly twinIsWornMore: boolean;
 };
 
-/** Not worn for a year and a half means two of the same season have passed. */
-const TWO_SEASONS_DAYS = 548;
+/** Days unworn in which two seasons have passed, by the parts of the year a garment serves; 3 stands for all. Common practice, no source. */
+const TWO_SEASONS_DAYS: Readonly<Record<1 | 2 | 3, number>> = { 1: 548, 2: 365, 3: 270 };
 /** Not worn in half a year, it had its chance. Common practice, no source. */
 const HALF_A_YEAR_DAYS = 182;
 
 type Reason = { readonly weight: number; readonly words: string };
+
+/** Days unworn in which two of its own seasons have passed: the fewer parts of the year it serves, the rarer they come. */
+const twoSeasonsDays = ({ yearParts, place }: Garment): number =>
+	// What is stored could not be worn meanwhile.
+	place === 'stored'
+		? TWO_SEASONS_DAYS[1]
+		: TWO_SEASONS_DAYS[yearParts.length === 1 || yearParts.length === 2 ? yearParts.length : 3];
 
 /** Reasons to keep have weights above 0, reasons to part below. */
 function reasonsFor(
@@ -46,17 +53,24 @@ function reasonsFor(
 		garment.condition === 'worn-out' && { weight: -2, words: say('sorting.wornOut') },
 		wearsNoted && wear.wears === 0 && knownDays >= HALF_A_YEAR_DAYS && { weight: -1, words: say('sorting.noWear') },
 		wear.unwornDays !== null &&
-			wear.unwornDays > TWO_SEASONS_DAYS && { weight: -2, words: say('sorting.lastWorn', { count: wear.unwornDays }) },
+			wear.unwornDays > twoSeasonsDays(garment) && {
+				weight: -2,
+				words: say('sorting.lastWornOn', { date: wear.lastWorn ?? '' }),
+			},
 		fit.verdict === 'off' && {
 			weight: -1,
 			words: say('sorting.off'),
 		},
+		fit.verdict === 'unsure' &&
+			fit.likely === 'off' &&
+			fit.swatches.length > 0 && { weight: -0.5, words: say('sorting.likelyOff') },
 		(loner?.flagged ?? false) && { weight: -1, words: say('sorting.loner') },
 		twin?.sureness === 'alike' && twinIsWornMore && { weight: -1, words: say('sorting.twin') },
 		garment.loved === 3 && { weight: 3, words: say('sorting.loved') },
 		garment.loved === 0 && { weight: -1, words: say('sorting.notLoved') },
 		wear.wearsThisYear >= WORN_OFTEN && { weight: 3, words: say('sorting.wornOften', { count: wear.wearsThisYear }) },
 		fit.verdict === 'fits' && { weight: 2, words: say('sorting.fits') },
+		fit.verdict === 'unsure' && fit.likely === 'fits' && { weight: 1, words: say('sorting.likelyFits') },
 	];
 	return all.filter((reason) => reason !== false).sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
 }

@@ -1,13 +1,20 @@
 import { medianOf } from '../../colour/median.ts';
-import { fitOf } from '../fit/fit.ts';
+import { say } from '../../language/speak.ts';
+import { fitOf, nearestColour } from '../fit/fit.ts';
 import { twinOf } from '../fit/twins.ts';
+import { bandsOf } from '../gaps/bands.ts';
 import { outfitGains } from '../gaps/missing-piece.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { partnersOf } from '../pairs/partners.ts';
+import { picturesOf } from '../pictures/picture.ts';
+import { answerOf } from '../pictures/piece-answer.ts';
+import { wishedPieces } from '../pictures/wished-pieces.ts';
 import type { Garment } from '../words/garment.ts';
 import { garmentWears } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
+import { mainSwatch } from '../words/main-colour.ts';
 import { newGarment } from '../words/new-garment.ts';
+import { colourWord } from '../words/palette-colour.ts';
 import { type Candidate, heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { answeredWish } from './answered-wish.ts';
 import type { CandidateCheck } from './candidate.ts';
@@ -41,6 +48,26 @@ function usualUse(
 	};
 }
 
+/** Under this part of its weight a palette colour counts as covered, as it does for a gap. */
+const LACKS_FROM = 0.25;
+
+/** What of the season the piece would fill, though no wish says so: a piece that pictures wear and nothing owned answers, or a palette colour of which too little is held. */
+function filledBy(garment: Garment, input: SeasonInput, owned: readonly Garment[]): string | null {
+	const pictures = wishedPieces(picturesOf(input.inspirations), owned)
+		.filter((piece) => answerOf(piece.example, piece.exampleTrust, garment)?.degree === 'has it')
+		.reduce((most, piece) => Math.max(most, piece.pictures.length), 0);
+	if (pictures > 0) return say('candidates.fillsPicture', { pictures: say('counts.pictures', { count: pictures }) });
+	const main = mainSwatch(garment);
+	const nearest = main && nearestColour(main.lab, input.palette);
+	if (!nearest?.within) return null;
+	const asked = bandsOf(input.palette, heldGarments(input)).asked.find(
+		({ paletteColourId }) => paletteColourId === nearest.colour.id,
+	);
+	return asked && asked.missing >= LACKS_FROM * asked.amount
+		? say('candidates.fillsColour', { colour: colourWord(nearest.colour) })
+		: null;
+}
+
 /** A piece found for sale against direction, wishes and wardrobe, with a plain recommendation. */
 export function checkCandidate(candidate: Candidate, input: SeasonInput): CandidateCheck {
 	const garment = asGarment(candidate);
@@ -50,11 +77,15 @@ export function checkCandidate(candidate: Candidate, input: SeasonInput): Candid
 	const wish = answeredWish(candidate, input.wishes)?.wish ?? null;
 	const usual = usualUse(candidate, input);
 	const wearsPerYear = wish?.expectedWearsPerYear ?? usual.wearsPerYear ?? USUAL_WEARS;
+	const twins = owned.flatMap((one) => twinOf(garment, one) ?? []).sort((a, b) => a.distance - b.distance);
+	const samePhoto = owned.find(({ photoIds }) => photoIds.includes(candidate.photoId));
 	const check = {
 		candidateId: candidate.id,
+		ownedName: samePhoto?.name ?? null,
+		fills: filledBy(garment, input, owned),
 		fit: fitOf(candidate, input.palette),
 		wishId: wish?.id ?? null,
-		twins: owned.flatMap((one) => twinOf(garment, one) ?? []).sort((a, b) => a.distance - b.distance),
+		twins,
 		partnerCount: partners.length,
 		partners: partners.slice(0, SHOWN_PARTNERS),
 		outfitsAdded: gain.added,

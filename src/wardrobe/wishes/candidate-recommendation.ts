@@ -1,5 +1,6 @@
 import { moneyText, numberText } from '../../language/numbers.ts';
 import { say } from '../../language/speak.ts';
+import { FITS_FROM_PERCENT, NEAR_FROM_PERCENT } from '../fit/fit-score.ts';
 import { daysBetween } from '../words/days-between.ts';
 import type { Candidate, SeasonInput } from '../words/season-input.ts';
 import type { Wish } from '../words/wish.ts';
@@ -29,9 +30,39 @@ function costSentence({ expectedCostPerWear, usualCostPerWear }: CandidateFacts)
 		: say('candidates.costsUsual', { cost, usual: moneyText(usualCostPerWear) });
 }
 
+/** A recommendation with the reason that weighs most. */
+type Decision = { readonly recommendation: Recommendation; readonly because: string };
+
+/** What is decided if the piece's colour were as told: one thing against it is to be thought about, two are too many, and so is a colour off the palette. */
+function decided(
+	likely: CandidateFacts['fit']['likely'],
+	fitSentence: string,
+	wanted: string | null,
+	against: readonly string[],
+): Decision {
+	if (likely === 'off') return { recommendation: 'leave', because: fitSentence };
+	if (against.length >= 2) return { recommendation: 'leave', because: against[0]! };
+	if (against.length === 1) return { recommendation: 'think', because: against[0]! };
+	if (wanted === null) return { recommendation: 'think', because: say('candidates.noWish') };
+	return likely === 'fits'
+		? { recommendation: 'take', because: wanted }
+		: { recommendation: 'think', because: fitSentence };
+}
+
+/** The verdicts that the photo leaves room for, the best and the worst. */
+const verdictsOf = ({
+	verdict,
+	likely,
+	low,
+	high,
+}: CandidateFacts['fit']): readonly CandidateFacts['fit']['likely'][] =>
+	verdict !== 'unsure'
+		? [likely]
+		: [high >= FITS_FROM_PERCENT ? 'fits' : 'near', low < NEAR_FROM_PERCENT ? 'off' : 'near'];
+
 /**
- * What to do about a candidate: `take` where it answers a wish, fits and nothing speaks against it; `leave` where its colour is off or two
- * things speak against it; `ask` for a better photo where the colour decides and cannot be told; else `think`.
+ * What to do about a candidate, and the reason that weighs: `own` where it is owned; `take` where a wish or a gap asks for it, it fits and nothing speaks against it; `leave` where its colour is off
+ * or two things speak against it; `ask` for a better photo only where that could change the answer; else `think`.
  */
 export function recommendationOf(
 	check: CandidateFacts,
@@ -39,40 +70,52 @@ export function recommendationOf(
 	wish: Wish | null,
 	input: SeasonInput,
 ): CandidateRecommendation {
-	const { fit, twins, partnerCount, outfitsAdded } = check;
+	const { fit, twins, partnerCount, outfitsAdded, ownedName, fills } = check;
 	const limit = wish?.priceLimit ?? null;
-	const overLimit = limit !== null && candidate.price !== null && candidate.price > limit;
+	const isOver = limit !== null && candidate.price !== null && candidate.price > limit;
 	const alike = twins.find(({ sureness }) => sureness === 'alike');
 	const fresh = newness(candidate, wish, input);
-	const reasons = [
-		fit.sentence,
-		wish ? say('candidates.answers', { wish: wish.name }) : say('candidates.noWish'),
-		(alike ?? twins[0])?.sentence,
+	const answers = wish ? say('candidates.answers', { wish: wish.name }) : null;
+	const price =
+		limit !== null && candidate.price !== null
+			? say(isOver ? 'candidates.over' : 'candidates.within', {
+					price: numberText(candidate.price),
+					limit: numberText(limit),
+				})
+			: null;
+	const partners =
 		partnerCount > 0
 			? say('candidates.goesWith', {
 					count: partnerCount,
 					outfits: say('counts.outfits', { count: outfitsAdded }),
 				})
-			: say('candidates.goesWithNothing'),
-		limit !== null && candidate.price !== null
-			? say(overLimit ? 'candidates.over' : 'candidates.within', {
-					price: numberText(candidate.price),
-					limit: numberText(limit),
-				})
-			: undefined,
+			: say('candidates.goesWithNothing');
+	const reasons = [
+		fit.sentence,
+		answers ?? fills ?? say('candidates.noWish'),
+		(alike ?? twins[0])?.sentence ?? null,
+		partners,
+		price,
 		costSentence(check),
-		fresh?.sentence,
-	].filter((reason) => reason !== undefined);
+		fresh?.sentence ?? null,
+	].filter((reason) => reason !== null);
+	if (ownedName !== null)
+		return { recommendation: 'own', reasons, sentence: say('candidates.own', { name: ownedName }) };
 	// What does not hang on the photo's colour speaks against a piece however badly its colour is known.
-	const whateverItsColour = [overLimit, fresh?.allowed === false].filter(Boolean).length;
-	const byColour = [fit.verdict === 'off', alike !== undefined, partnerCount === 0].filter(Boolean).length;
-	const against = whateverItsColour + byColour;
-	const recommend = (): Recommendation => {
-		if (fit.verdict === 'off' || whateverItsColour >= 2) return 'leave';
-		if (fit.verdict === 'unsure' && whateverItsColour === 0 && input.palette.colours.length > 0) return 'ask';
-		if (against >= 2) return 'leave';
-		return wish && against === 0 && fit.verdict === 'fits' ? 'take' : 'think';
-	};
-	const recommendation = recommend();
-	return { recommendation, reasons, sentence: say(`candidates.${recommendation}`) };
+	const whateverItsColour = [isOver ? price : null, fresh?.allowed === false ? fresh.sentence : null];
+	const byColour = [alike?.sentence ?? null, partnerCount === 0 ? partners : null];
+	const against = [...whateverItsColour, ...byColour].filter((reason) => reason !== null);
+	const decide = (likely: CandidateFacts['fit']['likely']) => decided(likely, fit.sentence, answers ?? fills, against);
+	const possible = new Set(verdictsOf(fit).map((likely) => decide(likely).recommendation));
+	const isForced = whateverItsColour.some((reason) => reason !== null);
+	if (possible.size > 1 && !isForced && input.palette.colours.length > 0)
+		return { recommendation: 'ask', reasons, sentence: say('candidates.ask') };
+	// Without a palette nothing is off it.
+	const { recommendation, because } = decide(input.palette.colours.length === 0 ? 'near' : fit.likely);
+	const key = {
+		take: 'candidates.takeBecause',
+		think: 'candidates.thinkBecause',
+		leave: 'candidates.leaveBecause',
+	} as const;
+	return { recommendation, reasons, sentence: say(key[recommendation as keyof typeof key], { because }) };
 }

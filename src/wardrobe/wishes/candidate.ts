@@ -2,7 +2,8 @@ import type { Fit } from '../fit/fit-result.ts';
 import type { Twin } from '../fit/twins.ts';
 import type { Partner } from '../pairs/partners.ts';
 
-export type Recommendation = 'take' | 'think' | 'leave' | 'ask';
+/** `own`: it is owned already; `ask`: only a better photo could tell. */
+export type Recommendation = 'take' | 'think' | 'leave' | 'ask' | 'own';
 
 /** What to do about a candidate, and why. */
 export type CandidateRecommendation = {
@@ -21,6 +22,10 @@ export type CandidateFacts = {
 	readonly fit: Fit;
 	/** The open wish it answers best; null where none. */
 	readonly wishId: string | null;
+	/** The name of the owned garment that it is, by its very photo or its looks; null where none is. */
+	readonly ownedName: string | null;
+	/** What of the season it would fill though no wish says so, in a sentence; null where nothing. */
+	readonly fills: string | null;
 	readonly twins: readonly Twin[];
 	readonly partnerCount: number;
 	readonly partners: readonly Partner[];

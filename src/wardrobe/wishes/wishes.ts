@@ -6,11 +6,19 @@ import { colourWord } from '../words/palette-colour.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import type { Maker, Wish } from '../words/wish.ts';
 
+/** What a wish's priority is made of. */
+const PRIORITY_PARTS = ['pictures', 'outfits', 'palette', 'waiting', 'seasons', 'price'] as const;
+export type PriorityPart = (typeof PRIORITY_PARTS)[number];
+
 /** A wish with its place in the list and whether new is allowed. */
 export type WishStanding = {
 	readonly wishId: string;
-	/** 0..100 out of outfits added, cover of the palette, seasons served and price; higher = sooner. */
+	/** 0..100, the sum of its parts; higher = sooner. */
 	readonly priority: number;
+	/** Points of each part of the priority. */
+	readonly parts: Readonly<Record<PriorityPart, number>>;
+	/** Pictures that such a piece would make wearable. */
+	readonly completes: number;
 	readonly outfitsAdded: number;
 	readonly wantedDays: number;
 	/** Days until new is allowed; 0 = now. */
@@ -49,10 +57,16 @@ export function wishFromGap(gap: Gap, input: SeasonInput, made: { readonly id: s
 }
 
 /** Weights of a wish's priority, 100 in all. Common practice, no source. */
-const OUTFITS_WEIGHT = 60;
-const COVERAGE_WEIGHT = 20;
-const SEASONS_WEIGHT = 10;
-const PRICE_WEIGHT = 10;
+const WEIGHTS: Readonly<Record<PriorityPart, number>> = {
+	pictures: 35,
+	outfits: 20,
+	palette: 15,
+	waiting: 20,
+	seasons: 5,
+	price: 5,
+};
+/** A wish that has waited so long has waited as long as can count. */
+const LONGEST_WAIT_DAYS = 365;
 /** Where no price limit is told, a wish is taken to be neither cheap nor dear. */
 const UNTOLD_PRICE_SHARE = 0.5;
 
@@ -60,6 +74,23 @@ const UNTOLD_PRICE_SHARE = 0.5;
 const gapOf = (wish: Wish, gaps: readonly Gap[]): Gap | undefined =>
 	gaps.find(({ kind, paletteColourId }) => kind === 'colour' && paletteColourId === wish.paletteColourId) ??
 	gaps.find(({ kind, slot }) => kind === 'slot' && slot === wish.slot);
+
+const PART_KEYS = {
+	pictures: 'wishes.partPictures',
+	outfits: 'wishes.partOutfits',
+	palette: 'wishes.partPalette',
+	waiting: 'wishes.partWaiting',
+	seasons: 'wishes.partSeasons',
+	price: 'wishes.partPrice',
+} as const satisfies Record<PriorityPart, string>;
+
+/** The parts that a priority is the sum of, the weightiest first. */
+function prioritySentence(sum: number, parts: WishStanding['parts']): string {
+	const told = PRIORITY_PARTS.filter((part) => parts[part] > 0)
+		.sort((a, b) => parts[b] - parts[a])
+		.map((part) => say(PART_KEYS[part], { points: parts[part] }));
+	return say('wishes.priority', { sum, parts: told.join(', ') });
+}
 
 function waitSentence(wantedDays: number, newInDays: number): string {
 	if (newInDays > 0) return say('wishes.wait', { days: say('counts.days', { count: newInDays }) });
@@ -70,37 +101,47 @@ function waitSentence(wantedDays: number, newInDays: number): string {
 export function wishStandings(
 	input: SeasonInput,
 	gaps: readonly Gap[],
-	outfitsAddedOf: (wish: Wish) => number,
+	gainOf: (wish: Wish) => { readonly outfits: number; readonly pictures: number },
 ): WishStanding[] {
 	const open = input.wishes.filter(({ state }) => state === 'open');
-	const added = new Map(open.map((wish) => [wish.id, outfitsAddedOf(wish)]));
-	const most = Math.max(1, ...added.values());
+	const gains = new Map(open.map((wish) => [wish.id, gainOf(wish)]));
+	const most = Math.max(1, ...[...gains.values()].map(({ outfits }) => outfits));
+	const mostPictures = Math.max(1, ...[...gains.values()].map(({ pictures }) => pictures));
 	const dearest = Math.max(0, ...open.map(({ priceLimit }) => priceLimit ?? 0));
 	const cheapness = ({ priceLimit }: Wish) =>
 		priceLimit === null ? UNTOLD_PRICE_SHARE : dearest === 0 ? 1 : 1 - priceLimit / dearest;
 	return open
 		.map((wish): WishStanding => {
-			const outfitsAdded = added.get(wish.id)!;
+			const { outfits: outfitsAdded, pictures: completes } = gains.get(wish.id)!;
 			const gap = gapOf(wish, gaps);
 			const coverage = gap?.kind === 'colour' ? gap.missing : 0;
-			const priority = Math.round(
-				(OUTFITS_WEIGHT * outfitsAdded) / most +
-					COVERAGE_WEIGHT * coverage +
-					(SEASONS_WEIGHT * Math.min(4, wish.yearParts.length)) / 4 +
-					PRICE_WEIGHT * cheapness(wish),
-			);
 			const wantedDays = Math.max(0, daysBetween(wish.wantedSince, input.today));
+			const shares: Readonly<Record<PriorityPart, number>> = {
+				pictures: completes / mostPictures,
+				outfits: outfitsAdded / most,
+				palette: coverage,
+				waiting: Math.min(1, wantedDays / LONGEST_WAIT_DAYS),
+				seasons: Math.min(4, wish.yearParts.length) / 4,
+				price: cheapness(wish),
+			};
+			const parts = Object.fromEntries(
+				PRIORITY_PARTS.map((part) => [part, Math.round(WEIGHTS[part] * shares[part])]),
+			) as Record<PriorityPart, number>;
+			const priority = PRIORITY_PARTS.reduce((sum, part) => sum + parts[part], 0);
 			const newInDays = Math.max(0, input.season.waitingDays - wantedDays);
 			const stored = input.garments.find(({ id, kind }) => id === gap?.storedFirst && slotOfKind(kind) === wish.slot);
 			return {
 				wishId: wish.id,
 				priority,
+				parts,
+				completes,
 				outfitsAdded,
 				wantedDays,
 				newInDays,
 				makers: newInDays === 0 ? input.makers : [],
 				storedFirst: stored?.id ?? null,
 				sentence: [
+					completes > 0 ? say('wishes.completes', { pictures: say('counts.pictures', { count: completes }) }) : '',
 					say('wishes.adds', { outfits: say('counts.outfits', { count: outfitsAdded }) }),
 					coverage > 0 ? say('wishes.answersGap', { percent: Math.round(100 * coverage) }) : '',
 					wish.yearParts.length > 1
@@ -109,11 +150,12 @@ export function wishStandings(
 							})
 						: '',
 					stored ? say('wishes.stored', { name: stored.name }) : '',
+					prioritySentence(priority, parts),
 					waitSentence(wantedDays, newInDays),
 				]
 					.filter(Boolean)
 					.join(' '),
 			};
 		})
-		.sort((a, b) => b.priority - a.priority || (a.wishId < b.wishId ? -1 : 1));
+		.sort((a, b) => b.priority - a.priority || b.wantedDays - a.wantedDays || (a.wishId < b.wishId ? -1 : 1));
 }

@@ -81,6 +81,24 @@ describe('sorting', () => {
 		expect(sorted(plain).reasons.join()).toContain('no wear');
 	});
 
+	it('speaks of a colour that is likely off or likely fits, where the photo does not allow more', () => {
+		const blurred = { error: 12, reasons: [], advice: null };
+		const near = aGarment({ id: 'far', lab: [58, 1, 11], trust: blurred });
+		expect(sorted(near, ['2026-02-01']).reasons.join()).toContain('likely off the season’s palette');
+		expect(sorted(aGarment({ id: 'oat', lab: [78, 1, 11], trust: blurred }), ['2026-02-01']).reasons.join()).toContain(
+			'likely fits the season',
+		);
+	});
+
+	it('counts two seasons of its own: a winter coat has longer than what serves all year', () => {
+		const days = ['2025-05-01'];
+		expect(sorted(aGarment({ id: 'all year', lab: LIME }), days).reasons.join()).toContain(
+			'it was last worn on 2025-05-01, and two of its seasons have passed',
+		);
+		const springOnly = aGarment({ id: 'spring', lab: LIME, yearParts: ['spring'] });
+		expect(sorted(springOnly, days).reasons.join()).not.toContain('last worn');
+	});
+
 	it('leaves undecided what little speaks for or against', () => {
 		expect(sorted(aGarment({ id: 'lime', lab: LIME }), ['2026-02-01'])).toMatchObject({
 			suggestion: 'undecided',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkCandidate } from '../../../src/wardrobe/wishes/candidate-check.ts';
 import { aCandidate, aSeasonInput, aWish } from '../../support/build-season.ts';
-import { aGarment, aSwatch, INK, OAT, RUST } from '../../support/build-wardrobe.ts';
+import { aGarment, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 
 const garments = [
 	aGarment({ id: 'oat shirt', kind: 'shirt', lab: OAT }),
@@ -51,7 +51,24 @@ describe('the check of a candidate', () => {
 	it('tells to think where something speaks against it or no wish asks for it', () => {
 		expect(check({ price: 81 })).toMatchObject({ recommendation: 'think' });
 		expect(check({ price: 81 }).reasons.join(' ')).toContain('It costs 81, over your limit of 80.');
-		expect(check({}, { wishes: [] })).toMatchObject({ recommendation: 'think', wishId: null });
+		expect(check({ price: 81 }).sentence).toBe('Think about it: It costs 81, over your limit of 80.');
+		const rust = aGarment({ id: 'rust skirt', kind: 'skirt', lab: RUST });
+		const covered = { wishes: [], garments: [...garments, rust, { ...rust, id: 'another', kind: 'dress' as const }] };
+		expect(check({}, covered)).toMatchObject({ recommendation: 'think', wishId: null, fills: null });
+	});
+
+	it('counts a piece that fills a gap as wanted, though no wish was written', () => {
+		const filling = check({}, { wishes: [] });
+		expect(filling).toMatchObject({ recommendation: 'take', wishId: null });
+		expect(filling.sentence).toBe('Take it: It is rust, of which the season still lacks some.');
+	});
+
+	it('knows the very photo of an owned piece', () => {
+		const owned = aGarment({ id: 'mine', kind: 'shirt', lab: TEAL, photoIds: ['photo'], name: 'My jumper' });
+		expect(check({}, { garments: [...garments, owned] })).toMatchObject({
+			recommendation: 'own',
+			sentence: 'You own this: My jumper has the very same photo, or looks the same.',
+		});
 	});
 
 	it('names a twin that is owned', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { seasonReport } from '../../../src/wardrobe/season/report.ts';
-import { wishFromGap } from '../../../src/wardrobe/wishes/wishes.ts';
+import { wishFromGap, wishStandings } from '../../../src/wardrobe/wishes/wishes.ts';
 import { aSeasonInput, aWish } from '../../support/build-season.ts';
 import { aGarment, INK, OAT, RUST } from '../../support/build-wardrobe.ts';
 
@@ -65,5 +65,17 @@ describe('a wish', () => {
 
 	it('that is answered or dropped is no longer ranked', () => {
 		expect(standings([aWish({ state: 'answered' }), aWish({ id: 'b', state: 'dropped' })])).toEqual([]);
+	});
+
+	it('rises by waiting, and says the parts that its priority is the sum of', () => {
+		const standing = (wantedSince: string) =>
+			wishStandings(aSeasonInput({ wishes: [aWish({ wantedSince })] }), [], () => ({ outfits: 4, pictures: 2 }))[0]!;
+		const [young, old] = [standing('2026-03-09'), standing('2025-03-10')];
+		expect(old.priority).toBeGreaterThan(young.priority);
+		expect(old.parts).toMatchObject({ pictures: 35, outfits: 20, waiting: 20 });
+		for (const one of [young, old])
+			expect(one.priority).toBe(Object.values(one.parts).reduce((sum, points) => sum + points, 0));
+		expect(old.sentence).toContain('It would make 2 pictures wearable.');
+		expect(old.sentence).toContain(`Priority ${old.priority} of 100: 35 for pictures, 20 for outfits, 20 for waiting`);
 	});
 });

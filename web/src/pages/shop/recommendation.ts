@@ -6,4 +6,5 @@ export const RECOMMENDATION_WORDS: Readonly<Record<Recommendation, string>> = {
 	think: 'Think about it',
 	leave: 'Leave it',
 	ask: 'Ask for a better photo',
+	own: 'You own this',
 };
