@@ -79,6 +79,15 @@ export const SEASON = {
 		wishesGaps: '{{wishes}}, {{gaps}}',
 	},
 	lookBack: {
+		with: ' mit ',
+		wornAgain: '{{names}}: getragen an so vielen Tagen: {{days}}. Das funktioniert.',
+		neverCombined:
+			'Du liebst {{one}} und {{other}}, beides passt zusammen, und nie trugst du es an einem Tag: Probier es.',
+		unwornSeason: '{{name}} wurde nicht getragen: {{out}}.',
+		unwornLoner: '{{name}} wurde nicht getragen, vielleicht weil es zu nichts anderem passt, das du hast.',
+		unwornNoPartner: '{{name}} wurde nicht getragen, vielleicht weil nichts auf der Stange dazu passt.',
+		unwornNoReason:
+			'{{name}} wurde nicht getragen, obwohl es zu dem auf der Stange passt: Trag es einmal oder gib es her.',
 		none: 'In den letzten zwölf Monaten ist kein Tragen vermerkt; es lässt sich nicht sagen, was getragen wird. Tippe auf „heute getragen“ bei dem, was du trägst.',
 		some: '{{wears}} in den letzten zwölf Monaten; nicht ein einziges Mal: {{never}} von {{garments}}.',
 	},

@@ -80,6 +80,13 @@ export const SEASON = {
 		wishesGaps: '{{wishes}}, {{gaps}}',
 	},
 	lookBack: {
+		with: ' with ',
+		wornAgain: '{{names}}: worn on {{days}}. An outfit that works.',
+		neverCombined: 'You love {{one}} and {{other}}, they go together, and you never wore them on one day: try it.',
+		unwornSeason: '{{name}} was not worn: {{out}}.',
+		unwornLoner: '{{name}} was not worn, perhaps because it goes with nothing else you have.',
+		unwornNoPartner: '{{name}} was not worn, perhaps because nothing on the rail is known to go with it.',
+		unwornNoReason: '{{name}} was not worn, though it goes with what is on the rail: wear it once, or let it go.',
 		none: 'No wear has been noted in the last twelve months, so nothing can be said of what is worn. Tap “worn today” on what you wear.',
 		some: '{{wears}} in the last twelve months; {{never}} of {{garments}} not worn once.',
 	},

@@ -35,6 +35,7 @@ import { SLOTS, type Slot } from '../words/slot.ts';
 import { type LookBack, lookBack } from './look-back.ts';
 import { type SortingSuggestion, sortingOf } from './sorting.ts';
 import { type Station, stationsOf } from './stations.ts';
+import { type WornOutfits, wornOutfits } from './worn-outfits.ts';
 
 /** Everything said of one garment. */
 export type GarmentReport = {
@@ -95,6 +96,7 @@ export type Report = {
 	};
 	readonly wishes: readonly WishStanding[];
 	readonly lookBack: LookBack;
+	readonly wornOutfits: WornOutfits;
 	readonly lastYearNotes: {
 		readonly seasonName: string;
 		readonly notes: string;
@@ -238,6 +240,7 @@ export function seasonReport(input: SeasonInput): Report {
 		held,
 		wishes,
 		lookBack: back,
+		wornOutfits: wornOutfits(input, table, loners, back.neverWorn),
 		lastYearNotes: input.lastYear
 			? {
 					seasonName: input.lastYear.season.name,

@@ -13,6 +13,7 @@ import { purposeOf } from '../../shell/station-words.ts';
 import { FeltGaps } from './felt-gaps.tsx';
 import { WearImport } from './wear-import.tsx';
 import { WearTable } from './wear-table.tsx';
+import { WornOutfitWords } from './worn-outfit-words.tsx';
 import { WornToday } from './worn-today.tsx';
 import './look-back.css';
 
@@ -49,6 +50,7 @@ export default function LookBackPage({ report }: PageProps) {
 					<SharePairs rows={byColour} />
 				</section>
 			</div>
+			<WornOutfitWords outfits={report.wornOutfits} />
 			<WearTable report={report} garments={garments} />
 			<section className="section look-back-columns" aria-label="Notes">
 				<div className="stack">
