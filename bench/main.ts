@@ -8,6 +8,7 @@ const sections: Readonly<Record<string, () => Promise<{ run: () => Promise<reado
 	colour: () => import('./colour.ts'),
 	judgements: () => import('./judgements.ts'),
 	'line-up': () => import('./line-up.ts'),
+	stability: () => import('./stability.ts'),
 	photos: () => import('./photos.ts'),
 	batch: () => import('./batch.ts'),
 	start: () => import('./start.ts'),

@@ -59,9 +59,9 @@ export function wishFromGap(gap: Gap, input: SeasonInput, made: { readonly id: s
 /** Weights of a wish's priority, 100 in all. Common practice, no source. */
 const WEIGHTS: Readonly<Record<PriorityPart, number>> = {
 	pictures: 35,
-	outfits: 20,
-	palette: 15,
-	waiting: 20,
+	outfits: 10,
+	palette: 10,
+	waiting: 35,
 	seasons: 5,
 	price: 5,
 };
@@ -74,6 +74,11 @@ const UNTOLD_PRICE_SHARE = 0.5;
 const gapOf = (wish: Wish, gaps: readonly Gap[]): Gap | undefined =>
 	gaps.find(({ kind, paletteColourId }) => kind === 'colour' && paletteColourId === wish.paletteColourId) ??
 	gaps.find(({ kind, slot }) => kind === 'slot' && slot === wish.slot);
+
+/**
+ * A share as little, middling or much: re-reads of the photos move outfits and cover by a fifth and more, and finer points would let the order of wishes follow them (see `bench/stability.ts`).
+ */
+const inSteps = (share: number): number => Math.round(2 * share) / 2;
 
 const PART_KEYS = {
 	pictures: 'wishes.partPictures',
@@ -118,8 +123,8 @@ export function wishStandings(
 			const wantedDays = Math.max(0, daysBetween(wish.wantedSince, input.today));
 			const shares: Readonly<Record<PriorityPart, number>> = {
 				pictures: completes / mostPictures,
-				outfits: outfitsAdded / most,
-				palette: coverage,
+				outfits: inSteps(outfitsAdded / most),
+				palette: inSteps(coverage),
 				waiting: Math.min(1, wantedDays / LONGEST_WAIT_DAYS),
 				seasons: Math.min(4, wish.yearParts.length) / 4,
 				price: cheapness(wish),

@@ -72,10 +72,10 @@ describe('a wish', () => {
 			wishStandings(aSeasonInput({ wishes: [aWish({ wantedSince })] }), [], () => ({ outfits: 4, pictures: 2 }))[0]!;
 		const [young, old] = [standing('2026-03-09'), standing('2025-03-10')];
 		expect(old.priority).toBeGreaterThan(young.priority);
-		expect(old.parts).toMatchObject({ pictures: 35, outfits: 20, waiting: 20 });
+		expect(old.parts).toMatchObject({ pictures: 35, outfits: 10, waiting: 35 });
 		for (const one of [young, old])
 			expect(one.priority).toBe(Object.values(one.parts).reduce((sum, points) => sum + points, 0));
 		expect(old.sentence).toContain('It would make 2 pictures wearable.');
-		expect(old.sentence).toContain(`Priority ${old.priority} of 100: 35 for pictures, 20 for outfits, 20 for waiting`);
+		expect(old.sentence).toContain(`Priority ${old.priority} of 100: 35 for pictures, 35 for waiting, 10 for outfits`);
 	});
 });

@@ -1,0 +1,156 @@
+import { defaultSeason } from '../src/wardrobe/days/season-defaults.ts';
+import { rereadsOf } from '../src/wardrobe/fit/rereads.ts';
+import { buildLineUp } from '../src/wardrobe/line-up/line-up.ts';
+import { derivePalette } from '../src/wardrobe/palette/palette.ts';
+import { type Report, seasonReport } from '../src/wardrobe/season/report.ts';
+import { wishFromGap } from '../src/wardrobe/wishes/wishes.ts';
+import type { Garment } from '../src/wardrobe/words/garment.ts';
+import type { SeasonInput } from '../src/wardrobe/words/season-input.ts';
+import { generatedBoard, generatedWardrobe } from './generated-wardrobe.ts';
+import type { Row, Table } from './table.ts';
+
+const GARMENTS = 44;
+const PICTURES = 12;
+const ROUNDS = 20;
+const WISHES = 6;
+const HOMES = ['a', 'b', 'c'] as const;
+
+const SEASON = defaultSeason({
+	id: 'season',
+	name: 'spring',
+	startsOn: '2026-03-01',
+	endsOn: '2026-05-31',
+	addedAt: '2026-01-01',
+});
+
+/** A season of a made-up home, with a wish from each of its first gaps, each wanted for another time. */
+function homeOf(seed: string): SeasonInput {
+	const garments = generatedWardrobe(GARMENTS, `stability ${seed}`);
+	const board = generatedBoard(PICTURES, `stability board ${seed}`);
+	const input: SeasonInput = {
+		season: SEASON,
+		palette: derivePalette(board),
+		inspirations: board.map((reading, index) => ({
+			inspiration: { id: `i${index}`, seasonId: SEASON.id, photoId: `p${index}`, title: '', group: '', addedAt: '' },
+			reading,
+		})),
+		garments,
+		wishes: [],
+		candidates: [],
+		makers: [],
+		wears: [],
+		pairWords: [],
+		lineUp: null,
+		today: '2026-03-01',
+		lastYear: null,
+	};
+	const wishes = seasonReport(input)
+		.gaps.slice(0, WISHES)
+		.map((gap, index) => ({
+			...wishFromGap(gap, input, { id: `wish ${index}`, today: input.today }),
+			wantedSince: `2025-${String(3 + 2 * (index % 5)).padStart(2, '0')}-01`,
+		}));
+	return { ...input, wishes };
+}
+
+/** The garments as each of the rounds reads them anew, within their photos' stated errors. */
+function reread(garments: readonly Garment[]): Garment[][] {
+	const colours = garments.map(({ swatches }) => swatches.map(({ lab }) => lab));
+	return rereadsOf(garments, colours, 7)
+		.slice(0, ROUNDS)
+		.map((round) =>
+			garments.map((garment, index) => ({
+				...garment,
+				swatches: garment.swatches.map((swatch) => ({ ...swatch, lab: round.shifted(index, swatch.lab) })),
+			})),
+		);
+}
+
+const percent = (part: number, whole: number) => (whole === 0 ? 0 : (100 * part) / whole);
+
+/** How the first names of a list stay: whether the first three are the same ones, and in the same order. */
+const firstThree = (ids: readonly string[]) => ids.slice(0, 3);
+const sameOrder = (one: readonly string[], other: readonly string[]) =>
+	firstThree(one).join('\n') === firstThree(other).join('\n');
+const sameSet = (one: readonly string[], other: readonly string[]) =>
+	sameOrder([...firstThree(one)].sort(), [...firstThree(other)].sort());
+
+const lineUpIds = (input: SeasonInput) =>
+	buildLineUp(input, { quotas: SEASON.quotas, targetCount: SEASON.targetCount, mustKeep: [], neverUse: [] }).garmentIds;
+
+function rowOf(seed: string): Row {
+	const input = homeOf(seed);
+	const before = seasonReport(input);
+	const members = lineUpIds(input);
+	const of = (report: Report) => new Map(report.garments.map((one) => [one.garmentId, one]));
+	const was = of(before);
+	let sure = 0;
+	let sureFlips = 0;
+	let unsure = 0;
+	let unsureFlips = 0;
+	let sortingFlips = 0;
+	let gapsKept = 0;
+	let wishesKept = 0;
+	let kept = 0;
+	for (const garments of reread(input.garments)) {
+		const again = { ...input, garments };
+		const report = seasonReport(again);
+		for (const now of report.garments) {
+			const then = was.get(now.garmentId)!;
+			const flips = now.fit.likely !== then.fit.likely;
+			if (then.fit.verdict === 'unsure') {
+				unsure++;
+				if (flips) unsureFlips++;
+			} else {
+				sure++;
+				if (flips) sureFlips++;
+			}
+			if (now.sorting.suggestion !== then.sorting.suggestion) sortingFlips++;
+		}
+		if (
+			sameSet(
+				before.gaps.map(({ id }) => id),
+				report.gaps.map(({ id }) => id),
+			)
+		)
+			gapsKept++;
+		if (
+			sameOrder(
+				before.wishes.map(({ wishId }) => wishId),
+				report.wishes.map(({ wishId }) => wishId),
+			)
+		)
+			wishesKept++;
+		const now = new Set(lineUpIds(again));
+		kept += percent(members.filter((id) => now.has(id)).length, members.length);
+	}
+	return [
+		`home ${seed}`,
+		percent(sureFlips, sure),
+		percent(unsureFlips, unsure),
+		percent(sortingFlips, ROUNDS * GARMENTS),
+		`${ROUNDS - gapsKept} of ${ROUNDS}`,
+		`${ROUNDS - wishesKept} of ${ROUNDS}`,
+		kept / ROUNDS,
+	];
+}
+
+/** What of the judgements changes when every garment is photographed again, within the errors that the readings state. */
+export async function run(): Promise<readonly Table[]> {
+	return [
+		{
+			title: `Stability over ${ROUNDS} re-reads of ${GARMENTS} garments`,
+			columns: [
+				'',
+				'sure verdicts that flip, %',
+				'unsure ones, %',
+				'sorting changed, %',
+				'first three gaps are others',
+				'first three wishes in another order',
+				'line-up kept, %',
+			],
+			rows: HOMES.map(rowOf),
+			notes: ['A verdict flips where the likely one is another; an unsure one says so beforehand.'],
+		},
+	];
+}
