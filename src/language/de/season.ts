@@ -78,6 +78,37 @@ export const SEASON = {
 		chosen: '{{chosen}} von {{wanted}} gewählt',
 		wishesGaps: '{{wishes}}, {{gaps}}',
 	},
+	enough: {
+		last: 'Zwischen zwei Wäschen liegen {{asked}}; die Oberteile reichen {{tops}}, die Unterteile {{bottoms}}, Kleider und Einteiler {{full}}',
+		enough: '{{last}}: genug.',
+		short: '{{last}}: Es fehlen {{days}}{{where}}. Wasche früher oder nimm {{what}} dazu.',
+		where: ', die meisten davon: {{occasion}}',
+		top: 'ein Oberteil',
+		bottom: 'ein Unterteil',
+	},
+	cover: {
+		noPictures: 'Es gibt keine Bilder, mit denen die Palette zu vergleichen wäre.',
+		all: 'Die Palette hält {{percent}} % des Stoffs in deinen Bildern und mindestens die Hälfte jedes Bildes.',
+		leftOut_one:
+			'Die Palette hält {{percent}} % des Stoffs in deinen Bildern. 1 Bild bleibt größtenteils außen vor: Verlange mehr Farben, füge eine von Hand hinzu oder nimm das Bild von der Tafel.',
+		leftOut_other:
+			'Die Palette hält {{percent}} % des Stoffs in deinen Bildern. {{count}} Bilder bleiben größtenteils außen vor: Verlange mehr Farben, füge eine von Hand hinzu oder nimm die Bilder von der Tafel.',
+	},
+	lineUp: {
+		noSlot: 'Keine Stelle verlangt ein Stück: Lege fest, wie viele du von jedem willst.',
+		nothing: 'Es gibt noch nichts zu wählen: Füge Stücke hinzu oder hänge welche auf die Stange.',
+		wears: 'tragen {{worn}} von {{pictures}}, die mit deinen Stücken gehen',
+		dresses: 'kleiden {{dressed}} von {{asked}} Tagen zwischen zwei Wäschen',
+		covers: 'decken {{percent}} % der Palette',
+		told: '{{garments}}: {{told}}; {{proof}}.',
+		best: 'besser geht es nicht',
+		within: 'das Beste läge höchstens {{percent}} % darüber',
+		found: 'das Beste, was gefunden wurde, nicht bewiesen',
+		open_one:
+			'1 Platz bleibt offen: Nichts anderes, was du hast, ist ihn wert. Mach daraus einen Wunsch oder verlange weniger.',
+		open_other:
+			'{{count}} Plätze bleiben offen: Nichts anderes, was du hast, ist einen wert. Mach aus jedem einen Wunsch oder verlange weniger.',
+	},
 	lookBack: {
 		with: ' mit ',
 		wornAgain: '{{names}}: getragen an so vielen Tagen: {{days}}. Das funktioniert.',

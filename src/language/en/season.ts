@@ -79,6 +79,35 @@ export const SEASON = {
 		chosen: '{{chosen}} of {{wanted}} chosen',
 		wishesGaps: '{{wishes}}, {{gaps}}',
 	},
+	enough: {
+		last: 'Between two washes, {{asked}} apart, the tops last {{tops}}, the bottoms {{bottoms}}, dresses and one-pieces {{full}}',
+		enough: '{{last}}: enough.',
+		short: '{{last}}: {{days}} short{{where}}. Wash sooner, or add {{what}}.',
+		where: ', most of them {{occasion}}',
+		top: 'another top',
+		bottom: 'another bottom',
+	},
+	cover: {
+		noPictures: 'There are no pictures to compare the palette with.',
+		all: 'The palette holds {{percent}} % of the cloth in your pictures, and at least half of each picture.',
+		leftOut_one:
+			'The palette holds {{percent}} % of the cloth in your pictures. 1 picture is mostly left out: ask for more colours, add one by hand, or take the picture off the board.',
+		leftOut_other:
+			'The palette holds {{percent}} % of the cloth in your pictures. {{count}} pictures are mostly left out: ask for more colours, add one by hand, or take the pictures off the board.',
+	},
+	lineUp: {
+		noSlot: 'No slot asks for a garment: set how many you want of each.',
+		nothing: 'There is nothing to choose from yet: add garments, or put some on the rail.',
+		wears: 'wear {{worn}} of the {{pictures}} that your garments can wear',
+		dresses: 'dress {{dressed}} of {{asked}} days between washes',
+		covers: 'cover {{percent}} % of the palette',
+		told: '{{garments}} {{told}}; {{proof}}.',
+		best: 'it is the best possible',
+		within: 'it is within {{percent}} % of the best possible',
+		found: 'it is the best found, not proven',
+		open_one: '1 place stays open: nothing else you own is worth one. Make it a wish, or ask for fewer.',
+		open_other: '{{count}} places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
+	},
 	lookBack: {
 		with: ' with ',
 		wornAgain: '{{names}}: worn on {{days}}. An outfit that works.',

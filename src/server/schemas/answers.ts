@@ -39,6 +39,7 @@ import type { LookBack } from '../../wardrobe/season/look-back.ts';
 import type { GarmentReport, Report } from '../../wardrobe/season/report.ts';
 import type { SortingSuggestion } from '../../wardrobe/season/sorting.ts';
 import type { Station } from '../../wardrobe/season/stations.ts';
+import type { WornOutfits } from '../../wardrobe/season/worn-outfits.ts';
 import type { CandidateCheck } from '../../wardrobe/wishes/candidate.ts';
 import type { WishStanding } from '../../wardrobe/wishes/wishes.ts';
 import type { Garment } from '../../wardrobe/words/garment.ts';
@@ -1767,10 +1768,19 @@ export const picturesReport = Type.Unsafe<PicturesReport>({
 export const wishStanding = Type.Unsafe<WishStanding>({
 	...exact({
 		wishId: Type.String(),
-		priority: told(
-			Type.Number(),
-			'0..100 out of outfits added, cover of the palette, seasons served and price; higher = sooner.',
+		priority: told(Type.Number(), '0..100, the sum of its parts; higher = sooner.'),
+		parts: told(
+			exact({
+				waiting: Type.Number(),
+				palette: Type.Number(),
+				pictures: Type.Number(),
+				outfits: Type.Number(),
+				seasons: Type.Number(),
+				price: Type.Number(),
+			}),
+			'Points of each part of the priority.',
 		),
+		completes: told(Type.Number(), 'Pictures that such a piece would make wearable.'),
 		outfitsAdded: Type.Number(),
 		wantedDays: Type.Number(),
 		newInDays: told(Type.Number(), 'Days until new is allowed; 0 = now.'),
@@ -1809,6 +1819,33 @@ export const lookBack = Type.Unsafe<LookBack>({
 		sentence: Type.String(),
 	}),
 	title: 'LookBack',
+});
+
+export const wornOutfits = Type.Unsafe<WornOutfits>({
+	...exact({
+		wornAgain: told(
+			Type.Array(exact({ garmentIds: Type.Array(Type.String()), days: Type.Number(), sentence: Type.String() })),
+			'Sets worn on two days or more, the most worn first.',
+		),
+		neverCombined: told(
+			Type.Array(
+				exact({ garmentIds: Type.Array(Type.String(), { minItems: 2, maxItems: 2 }), sentence: Type.String() }),
+			),
+			'Favourites that go together and were never worn on one day.',
+		),
+		neverWorn: told(
+			Type.Array(
+				exact({
+					garmentId: Type.String(),
+					why: Type.Union([oneOf(['season', 'loner', 'no-partner']), Type.Null()]),
+					sentence: Type.String(),
+				}),
+			),
+			'What was never worn in twelve months, and why that may be; null where nothing speaks for a reason.',
+		),
+	}),
+	title: 'WornOutfits',
+	description: 'What the wears say beyond single garments.',
 });
 
 export const station = Type.Unsafe<Station>({
@@ -1881,6 +1918,7 @@ export const report = Type.Unsafe<Report>({
 		}),
 		wishes: Type.Array(wishStanding),
 		lookBack: lookBack,
+		wornOutfits: wornOutfits,
 		lastYearNotes: Type.Union([
 			Type.Null(),
 			exact({ seasonName: Type.String(), notes: Type.String(), feltGaps: Type.Array(Type.String()) }),
@@ -1896,6 +1934,14 @@ export const candidateCheck = Type.Unsafe<CandidateCheck>({
 		candidateId: Type.String(),
 		fit: fit,
 		wishId: told(Type.Union([Type.Null(), Type.String()]), 'The open wish it answers best; null where none.'),
+		ownedName: told(
+			Type.Union([Type.Null(), Type.String()]),
+			'The name of the owned garment that it is, by its very photo or its looks; null where none is.',
+		),
+		fills: told(
+			Type.Union([Type.Null(), Type.String()]),
+			'What of the season it would fill though no wish says so, in a sentence; null where nothing.',
+		),
 		twins: Type.Array(twin),
 		partnerCount: Type.Number(),
 		partners: Type.Array(partner),
@@ -1912,7 +1958,7 @@ export const candidateCheck = Type.Unsafe<CandidateCheck>({
 			Type.Union([Type.Null(), Type.Number()]),
 			'Median cost per wear of what is owned in that slot; null where nothing is known.',
 		),
-		recommendation: oneOf(['take', 'think', 'leave', 'ask']),
+		recommendation: oneOf(['take', 'think', 'leave', 'ask', 'own']),
 		reasons: told(Type.Array(Type.String()), 'Everything that was weighed, in sentences.'),
 		sentence: Type.String(),
 	}),

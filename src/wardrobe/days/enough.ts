@@ -1,4 +1,4 @@
-import { counted } from '../words/counted.ts';
+import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
 import { factsOfKind, type Kind, slotOfKind } from '../words/kind.ts';
 import type { Occasion, SeasonDays } from '../words/season.ts';
@@ -109,14 +109,23 @@ function enoughSentence({
 	dressedDays: dressed,
 	occasions,
 }: Omit<Enough, 'sentence'>): string {
-	const last = `Between two washes, ${counted(Math.round(asked), 'day')} apart, the tops last ${Math.round(topDays)} days, the bottoms ${Math.round(bottomDays)}, dresses and one-pieces ${Math.round(fullDays)}`;
+	const daysText = (days: number) => say('counts.days', { count: Math.round(days) });
+	const last = say('enough.last', {
+		asked: daysText(asked),
+		tops: daysText(topDays),
+		bottoms: daysText(bottomDays),
+		full: daysText(fullDays),
+	});
 	const short = Math.round(asked - dressed);
-	if (short <= 0) return `${last}: enough.`;
+	if (short <= 0) return say('enough.enough', { last });
 	const worst = [...occasions].sort((a, b) => b.asked - b.dressed - (a.asked - a.dressed))[0];
-	const where =
-		worst && occasions.length > 1 && worst.asked - worst.dressed >= 0.5 ? `, most of them ${worst.name}` : '';
-	const what = topDays <= bottomDays ? 'another top' : 'another bottom';
-	return `${last}: ${counted(short, 'day')} short${where}. Wash sooner, or add ${what}.`;
+	const isTold = worst && occasions.length > 1 && worst.asked - worst.dressed >= 0.5;
+	return say('enough.short', {
+		last,
+		days: daysText(short),
+		where: isTold ? say('enough.where', { occasion: worst.name }) : '',
+		what: say(topDays <= bottomDays ? 'enough.top' : 'enough.bottom'),
+	});
 }
 
 /** How long the garments last between two washes of a season, with a sentence; whatever else they go with. */

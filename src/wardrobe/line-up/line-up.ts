@@ -1,5 +1,6 @@
+import { say } from '../../language/speak.ts';
 import { countOutfits } from '../pairs/outfits.ts';
-import { counted } from '../words/counted.ts';
+
 import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS, type Slot } from '../words/slot.ts';
 import { columnOf } from './line-up-model.ts';
@@ -43,28 +44,33 @@ function proofOf({ objective }: ScoredSet, bound: number, slack = 1e-9): LineUpP
 }
 
 function proofWords(proof: LineUpProof): string {
-	if (proof.kind === 'best-possible') return 'it is the best possible';
-	if (proof.kind === 'within') return `it is within ${Math.ceil(proof.percent)} % of the best possible`;
-	return 'it is the best found, not proven';
+	if (proof.kind === 'best-possible') return say('lineUp.best');
+	if (proof.kind === 'within') return say('lineUp.within', { percent: Math.ceil(proof.percent) });
+	return say('lineUp.found');
 }
 
 function sentenceOf({ problem }: LineUpSetup, { members, parts }: ScoredSet, proof: LineUpProof): string {
-	if (problem.size === 0) return 'No slot asks for a garment: set how many you want of each.';
-	if (members.length === 0) return 'There is nothing to choose from yet: add garments, or put some on the rail.';
+	if (problem.size === 0) return say('lineUp.noSlot');
+	if (members.length === 0) return say('lineUp.nothing');
 	const asked = Math.round(problem.askedDays.reduce((sum, days) => sum + days, 0));
+	const pictures = problem.pictures.length;
 	const told = [
-		problem.pictures.length > 0
-			? `wear ${Math.round(parts.pictures * problem.pictures.length)} of the ${counted(problem.pictures.length, 'picture')} that your garments can wear`
+		pictures > 0
+			? say('lineUp.wears', {
+					worn: Math.round(parts.pictures * pictures),
+					pictures: say('counts.pictures', { count: pictures }),
+				})
 			: '',
-		asked > 0 ? `dress ${Math.floor(parts.enough * asked + 1e-6)} of ${asked} days between washes` : '',
-		problem.colourWeights.length > 0 ? `cover ${Math.round(100 * parts.palette)} % of the palette` : '',
+		asked > 0 ? say('lineUp.dresses', { dressed: Math.floor(parts.enough * asked + 1e-6), asked }) : '',
+		problem.colourWeights.length > 0 ? say('lineUp.covers', { percent: Math.round(100 * parts.palette) }) : '',
 	].filter(Boolean);
 	const open = problem.size - members.length;
-	const places =
-		open > 0
-			? ` ${counted(open, 'place')} ${open === 1 ? 'stays' : 'stay'} open: nothing else you own is worth one. Make each a wish, or ask for fewer.`
-			: '';
-	return `${counted(members.length, 'garment')} ${told.join(', ')}; ${proofWords(proof)}.${places}`;
+	const whole = say('lineUp.told', {
+		garments: say('counts.garments', { count: members.length }),
+		told: told.join(', '),
+		proof: proofWords(proof),
+	});
+	return open > 0 ? `${whole} ${say('lineUp.open', { count: open })}` : whole;
 }
 
 /** The result of a chosen set, in the terms shown. */

@@ -1,5 +1,5 @@
 import { liesWithin } from '../../colour/delta-e-many.ts';
-import { counted } from '../words/counted.ts';
+import { say } from '../../language/speak.ts';
 import { type Palette, vouchingColours } from '../words/palette-colour.ts';
 import { coloursOf, type PaletteSource } from './palette-pool.ts';
 import { reachOf } from './palette-reach.ts';
@@ -17,11 +17,9 @@ export type PaletteCover = {
 const LEFT_OUT_UNDER = 0.5;
 
 function coverSentence(share: number, pictures: number, leftOut: number): string {
-	if (pictures === 0) return 'There are no pictures to compare the palette with.';
-	const held = `The palette holds ${Math.round(100 * share)} % of the cloth in your pictures`;
-	return leftOut === 0
-		? `${held}, and at least half of each picture.`
-		: `${held}. ${counted(leftOut, 'picture')} ${leftOut === 1 ? 'is' : 'are'} mostly left out: ask for more colours, add one by hand, or take the picture off the board.`;
+	if (pictures === 0) return say('cover.noPictures');
+	const percent = Math.round(100 * share);
+	return leftOut === 0 ? say('cover.all', { percent }) : say('cover.leftOut', { percent, count: leftOut });
 }
 
 /** The share of each picture's cloth that lies within reach of a palette colour; hints hold nothing. Pictures without colours are left aside. */

@@ -30,7 +30,7 @@ describe('enough to wear', () => {
 
 	it('says how long each part lasts and what is short', () => {
 		expect(enoughOf(some({ shirt: 5, trousers: 2, dress: 1 }), days()).sentence).toBe(
-			'Between two washes, 7 days apart, the tops last 5 days, the bottoms 8, dresses and one-pieces 2: enough.',
+			'Between two washes, 7 days apart, the tops last 5 days, the bottoms 8 days, dresses and one-pieces 2 days: enough.',
 		);
 		expect(enoughOf(some({ shirt: 3, trousers: 2 }), days()).sentence).toContain(
 			'4 days short. Wash sooner, or add another top.',
