@@ -24,6 +24,9 @@ export type WornPicture = {
 /** Kinds shown of an unsure piece, and kept for the user to choose from. */
 const KINDS_KEPT = 4;
 
+/** What is marked is taken for no piece at all from this probability on: more likely than not. */
+const NO_PIECE_FROM = 0.5;
+
 /** The colours of the marked pixels alone; their shares sum to 1. */
 function ownSwatches({ pixels, read }: WornPicture, { slot, marks }: MarkedPiece): Piece['swatches'] {
 	// A little inside the edge where something is left there: a pixel on the edge is half background.
@@ -53,10 +56,11 @@ export async function piecesOfPhoto(picture: WornPicture): Promise<Piece[]> {
 	const told = await kindsOfPieces(pixels, labels, marked, maps);
 	const pieces: Piece[] = [];
 	for (const [index, one] of marked.entries()) {
+		const { kinds, sure, nothing } = told[index]!;
+		if (nothing >= NO_PIECE_FROM) continue;
 		const alone = marked.filter(({ slot }) => slot === one.slot).length === 1;
 		const swatches = swatchesOfPiece(picture, one, alone);
 		if (swatches.length === 0) continue;
-		const { kinds, sure } = told[index]!;
 		const known = alone ? patterns.get(one.slot) : undefined;
 		pieces.push({
 			slot: one.slot,
