@@ -25,6 +25,11 @@ const forbidden: readonly { name: string; from: string; to: string }[] = [
 	{ name: 'the pure floors know no page', from: '^src/(colour|language|wardrobe|reading)/', to: '^web/' },
 	{ name: 'photo does not know the store', from: '^src/photo/', to: '^src/store/' },
 	{ name: 'server does not know the command line', from: '^src/server/', to: '^(src/cli/|web/src/)' },
+	{
+		name: 'the command line knows the server only to serve',
+		from: '^src/cli/(?!commands/serve\\.ts$)',
+		to: '^src/server/',
+	},
 	{ name: 'nothing in src imports tests or bench', from: '^src/', to: '^(tests|bench)/' },
 	{
 		name: 'the pocket page has no React and no server',

@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { SetAsideRow, Tables } from './schema.ts';
+import { misshapenIn } from './shapes.ts';
 
 const isJson = (column: string) => sql<number>`json_valid(${sql.ref(column)})`;
 
@@ -28,6 +29,8 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 			);
 		}
 
+		findings.push(...(await setMisshapenAside(trx, at)));
+
 		const decisions = await trx.selectFrom('decisions').selectAll().where(isJson('changes'), '=', 0).execute();
 		for (const { id, changes } of decisions) {
 			await keep([{ source: 'decisions', id: String(id), body: String(changes) }]);
@@ -44,6 +47,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 					where(isJson('correction'), '=', 0),
 					where(isJson('reading'), '=', 0),
 					where(isJson('failure'), '=', 0),
+					lacksAPart,
 				]),
 			)
 			.execute();
@@ -61,6 +65,47 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 		return findings;
 	});
 }
+
+/**
+ * Moves things that can be read but have not the form that the judgements take for granted into `set_aside`, so that all others still show. Any
+ * database.
+ */
+export async function setMisshapenAside(db: Kysely<Tables>, at: string): Promise<string[]> {
+	const things = await db.selectFrom('things').select(['kind', 'id', 'body']).execute();
+	const found = things.flatMap((thing) => {
+		const what = misshapenIn(thing.kind, thing.body);
+		return what === null ? [] : [{ ...thing, what }];
+	});
+	for (const { kind, id, body } of found) {
+		await db
+			.insertInto('set_aside')
+			.values({ source: `things/${kind}`, id, body, at })
+			.execute();
+		await db.deleteFrom('things').where('kind', '=', kind).where('id', '=', id).execute();
+		await db.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', '=', id).execute();
+	}
+	const [first] = found;
+	if (!first) return [];
+	return [
+		`${found.length} entries have another form than this program knows, for example ${first.kind} "${first.id}" (${first.what}): they are set aside in the database, not deleted, and the rest of the wardrobe shows. A newer program or a backup may still know them.`,
+	];
+}
+
+/** Parts that every reading has, and their JSON types. */
+const READING_PARTS = {
+	swatches: 'array',
+	uncorrected: 'array',
+	kindGuesses: 'array',
+	pattern: 'object',
+	light: 'object',
+	trust: 'object',
+};
+
+/** SQL for "what was read of this photo lacks a part"; false where nothing was read. SQLite only. */
+const lacksAPart = sql<boolean>`reading is not null and json_valid(reading) and not (${sql.join(
+	Object.entries(READING_PARTS).map(([part, type]) => sql`coalesce(json_type(reading, ${`$.${part}`}), '') = ${type}`),
+	sql` and `,
+)})`;
 
 function readable(json: string): boolean {
 	try {

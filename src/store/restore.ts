@@ -9,6 +9,7 @@ import { ARCHIVE_CHECKSUMS, ARCHIVE_FORMAT, ARCHIVE_HEAD, type ArchivedFile, Bad
 import { FOUND_FOLDER } from './check-photo-files.ts';
 import { syncFolder } from './durable-write.ts';
 import { isFolder, makeHomeFolder } from './home-folder.ts';
+import { newerHome } from './migrations/all.ts';
 import { checkDatabase, DATABASE_FILE } from './open-home.ts';
 import { PHOTO_KEY } from './photo-files.ts';
 import { makePrivateFolder, PRIVATE_FILE } from './private-files.ts';
@@ -98,6 +99,15 @@ async function unpackEntries(archive: string, folder: string) {
 	return { found, stated };
 }
 
+/** An archive of a later program holds what this one would not understand. */
+function refuseLater(connection: InstanceType<typeof DatabaseSync>, archive: string): void {
+	const applied = connection.prepare('SELECT name FROM kysely_migration').all() as { name: string }[];
+	if (newerHome(applied.map(({ name }) => name)))
+		throw new BadArchiveError(
+			`Expected an archive made by this version of Dyelot or an earlier one; ${archive} was made by a later one. Nothing was changed: restore it with the newer program.`,
+		);
+}
+
 /** Unpacks into `folder` and checks every file, and the database's own pages. Returns the number of files. */
 async function unpack(archive: string, folder: string): Promise<number> {
 	const { found, stated } = await unpackEntries(archive, folder).catch((error: unknown) => {
@@ -125,6 +135,7 @@ async function unpack(archive: string, folder: string): Promise<number> {
 	const connection = new DatabaseSync(path, { readOnly: true });
 	try {
 		checkDatabase(connection, path);
+		refuseLater(connection, archive);
 	} finally {
 		connection.close();
 	}

@@ -4,6 +4,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { DATABASE_FILE, DamagedHomeError, openHome } from '../../src/store/open-home.ts';
 import type { Store } from '../../src/store/store.ts';
 import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
+import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
 import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
@@ -30,7 +31,7 @@ async function lifeIn(homePath: string): Promise<void> {
 		const at = `2026-03-01T08:00:0${i}.000Z`;
 		const about = { originalName: `${i}.jpg`, mediaType: 'image/jpeg', addedAt: at };
 		const { id } = await home.store.photos.add(new TextEncoder().encode(`photo ${i}`), about);
-		await home.store.photos.saveReading(id, { text: 'r'.repeat(6000), i } as never, {
+		await home.store.photos.saveReading(id, { ...aReading([aSwatch(OAT)]), text: 'r'.repeat(6000), i } as never, {
 			thumb: new Uint8Array([i]),
 			display: new Uint8Array([i]),
 		});

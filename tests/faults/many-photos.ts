@@ -5,6 +5,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { writeBackup } from '../../src/store/backup.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { restoreBackup } from '../../src/store/restore.ts';
+import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
 import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
@@ -32,7 +33,7 @@ export async function manyPhotos(photos: number): Promise<Figures> {
 		const about = { originalName: `${index}.jpg`, mediaType: 'image/jpeg', addedAt: '2026-03-01T08:00:00Z' };
 		const { id } = await home.store.photos.add(bytes, about);
 		if (index % 4 === 0) {
-			await home.store.photos.saveReading(id, { index } as never, {
+			await home.store.photos.saveReading(id, { ...aReading([aSwatch(OAT)]), index } as never, {
 				thumb: bytes.subarray(0, 200),
 				display: bytes.subarray(0, 400),
 			});

@@ -8,6 +8,7 @@ import { BadArchiveError } from '../../src/store/archive.ts';
 import { writeBackup } from '../../src/store/backup.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { checkBackup, restoreBackup } from '../../src/store/restore.ts';
+import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
 import { corrected, putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
@@ -26,7 +27,7 @@ async function lived() {
 	await putGarments(home.store, garmentDetails({ id: 'g1', name: 'Oilskin' }), 'Named it anew');
 	const { id } = await home.store.photos.add(photo('one'), about);
 	await corrected(home.store, id, { mask: true }, photo('its mask'));
-	await home.store.photos.saveReading(id, { scene: true } as never, {
+	await home.store.photos.saveReading(id, aReading([aSwatch(OAT)]), {
 		thumb: photo('its thumbnail'),
 		display: photo('its large copy'),
 	});
@@ -178,6 +179,17 @@ describe('a restore', () => {
 					same(name, name === 'dyelot-home.json' ? Buffer.from('{"format":"dyelot-home","version":99}') : content),
 				),
 			/has form 99/,
+		],
+		[
+			'of a later program',
+			async () => {
+				const { path, home } = await lived();
+				home.database.connection.exec("INSERT INTO kysely_migration VALUES ('9999-later', '2030')");
+				const archive = await archiveOf(path);
+				await home.close();
+				return archive;
+			},
+			/made by a later one/,
 		],
 		[
 			'that is something else',

@@ -7,6 +7,7 @@ import { HomeInUseError } from '../../src/store/home-lock.ts';
 import { NewerHomeError } from '../../src/store/migrations/all.ts';
 import { DamagedHomeError, openHome } from '../../src/store/open-home.ts';
 import { defaultHomePath } from '../../src/store/paths.ts';
+import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
 import { corrected, putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
@@ -157,9 +158,9 @@ describe('start-up', () => {
 		const home = await open(path);
 		const { id } = await home.store.photos.add(bytes, about);
 		await corrected(home.store, id, { mask: true }, bytes);
-		await home.store.photos.saveReading(id, { scene: true } as never, { thumb: bytes, display: bytes });
+		await home.store.photos.saveReading(id, aReading([aSwatch(OAT)]), { thumb: bytes, display: bytes });
 		const other = await home.store.photos.add(bytes.slice(1), about);
-		await home.store.photos.saveReading(other.id, { scene: true } as never, { thumb: bytes, display: bytes });
+		await home.store.photos.saveReading(other.id, aReading([aSwatch(OAT)]), { thumb: bytes, display: bytes });
 		await home.close();
 		const derived = join(path, 'derived', id.slice(0, 2));
 		rmSync(join(derived, readdirSync(derived).find((name) => name.startsWith(`${id}.mask-`))!));
@@ -196,5 +197,28 @@ describe('start-up', () => {
 				.map((row) => row.body),
 		).toEqual(['[{', '{"correction":"{}","reading":"{","failure":null}', '{"name":"cut o']);
 		connection.close();
+	});
+
+	it('sets things aside whose JSON has another form, says so, and shows the rest', async () => {
+		const path = temporaryFolder();
+		const home = await open(path);
+		for (const id of ['g1', 'g2', 'g3']) await putGarments(home.store, garmentDetails({ id }), 'Added');
+		const { id: photoId } = await home.store.photos.add(bytes, about);
+		await home.store.photos.saveReading(photoId, aReading([aSwatch(OAT)]), { thumb: bytes, display: bytes });
+		await home.close();
+		const connection = new DatabaseSync(join(path, 'dyelot.sqlite'));
+		connection.exec(`UPDATE things SET body = json_set(body, '$.photoIds', 'none') WHERE id = 'g1'`);
+		connection.exec(`UPDATE things SET body = '{"id":"g2"}' WHERE id = 'g2'`);
+		connection.exec(`UPDATE photos SET reading = '{"swatches":"red"}'`);
+		connection.close();
+		const again = await open(path);
+		expect((await again.store.garments.list()).map(({ id }) => id)).toEqual(['g3']);
+		expect(again.findings).toHaveLength(2);
+		expect(again.findings[0]).toMatch(/^2 entries have another form .*garment "g1" \(photoIds must be array\)/);
+		expect((await again.store.photos.get(photoId))?.status).toBe('waiting');
+		await again.close();
+		const quiet = await open(path);
+		expect(quiet.findings).toEqual([]);
+		await quiet.close();
 	});
 });

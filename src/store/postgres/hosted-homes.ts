@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { Kysely, PostgresDialect, sql, type Transaction } from 'kysely';
 import pg from 'pg';
 import { emptyOldBin } from '../bin.ts';
+import { setMisshapenAside } from '../check-rows.ts';
 import { migrateToNewest } from '../migrations/all.ts';
 import type { PhotoFiles } from '../photo-files.ts';
 import type { Tables } from '../schema.ts';
@@ -68,6 +69,7 @@ async function openStore(db: Kysely<Tables>, homeId: string, files: PhotoFiles, 
 		await sql`select pg_advisory_xact_lock(hashtextextended(${schema}, 0))`.execute(trx);
 	};
 	await emptyOldBin(own, now());
+	await setMisshapenAside(own, now().toISOString());
 	return { ...sqlStore(own, files, now, takeTurn), close: async () => {} };
 }
 

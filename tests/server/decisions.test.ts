@@ -1,0 +1,136 @@
+import { SqliteDriver } from 'kysely';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { ServerEvent } from '../../src/app/events.ts';
+import { suggestFromPhotos } from '../../src/app/suggest-from-photos.ts';
+import { aReading, aSwatch, OAT, RUST } from '../support/build-wardrobe.ts';
+import { decided, putGarments } from '../support/decided.ts';
+import { garmentDetails } from '../support/garment-details.ts';
+import { type TestApp, testApp } from '../support/test-app.ts';
+
+const HOOK_MS = 120_000;
+let test: TestApp;
+beforeAll(async () => {
+	test = await testApp();
+}, HOOK_MS);
+afterAll(() => test.close(), HOOK_MS);
+
+const garment = async (name: string) => (await test.send('POST', '/api/garments', { name })).body;
+
+/** The same request with a key, as the page sends it. */
+async function keyed(key: string, url: string, payload: object) {
+	const headers = { host: 'localhost:4810', 'idempotency-key': key };
+	const { statusCode, payload: text } = await test.app.inject({ method: 'POST', url, headers, payload });
+	return { status: statusCode, body: JSON.parse(text) };
+}
+
+describe('two windows that change one thing', () => {
+	it('never overwrite what they have not seen: the later one is told what changed, and by its newest version may go on', async () => {
+		const seen = await garment('Oilskin');
+		const path = `/api/garments/${seen.id}`;
+		const first = await test.send('PATCH', path, { notes: 'from my sister', version: seen.version });
+		expect(first.body.version).toBeGreaterThan(seen.version);
+		const late = await test.send('PATCH', path, { notes: 'torn', version: seen.version });
+		expect(late.status).toBe(409);
+		expect(late.body.error).toMatchObject({
+			code: 'stale',
+			message: expect.stringMatching(/^Expected the newest state .*garment "Oilskin": notes/),
+			changed: [{ kind: 'garment', id: seen.id, now: { notes: 'from my sister', version: first.body.version } }],
+		});
+		expect(late.body.error.changed[0].fields).toContain('notes');
+		const again = await test.send('PATCH', path, { price: 9, version: late.body.error.changed[0].now.version });
+		expect(again.body).toMatchObject({ price: 9, notes: 'from my sister' });
+	});
+
+	it('change or delete several at once only where none was changed meanwhile', async () => {
+		const [one, other] = [await garment('One'), await garment('Other')];
+		await test.send('PATCH', `/api/garments/${other.id}`, { place: 'stored' });
+		const ids = [one.id, other.id];
+		const versions = { [one.id]: one.version, [other.id]: other.version };
+		const changed = await test.send('PATCH', '/api/garments', { ids, versions, changes: { place: 'leaving' } });
+		expect(changed.status).toBe(409);
+		expect((await test.send('DELETE', '/api/garments', { ids, versions })).status).toBe(409);
+		expect((await test.get(`/api/garments/${one.id}`)).body.place).toBe('rail');
+	});
+
+	it('hear at once which things the other changed', async () => {
+		const heard: ServerEvent[] = [];
+		const stop = test.services.events.listen((event) => void heard.push(event));
+		const { id } = await garment('Heard of');
+		stop();
+		expect(heard).toEqual([{ event: 'changed', data: { things: [{ kind: 'garment', id }] } }]);
+	});
+});
+
+describe('a request sent twice', () => {
+	it('makes one thing, answered alike; its key is for no other request', async () => {
+		const url = '/api/garments';
+		const answers = await Promise.all([1, 2, 3, 4].map(() => keyed('four-posts-of-one', url, { name: 'Only one' })));
+		expect(new Set(answers.map(({ body }) => body.id)).size).toBe(1);
+		const all = (await test.get('/api/garments')).body as { name: string }[];
+		expect(all.filter(({ name }) => name === 'Only one')).toHaveLength(1);
+		const other = await keyed('four-posts-of-one', url, { name: 'Another' });
+		expect(other).toMatchObject({ status: 422, body: { error: { code: 'key-reused' } } });
+		expect((await keyed('short', url, { name: 'Another' })).status).toBe(400);
+	});
+});
+
+describe('a photo that was read', () => {
+	/** Rows that come back, and statements that look through a whole table, while `act` runs. */
+	async function rowsRead(act: () => Promise<unknown>): Promise<{ rows: number; scans: string[] }> {
+		const { acquireConnection } = SqliteDriver.prototype;
+		let rows = 0;
+		const statements: { sql: string; parameters: readonly unknown[] }[] = [];
+		SqliteDriver.prototype.acquireConnection = async function (this: SqliteDriver) {
+			const connection = await acquireConnection.call(this);
+			return {
+				streamQuery: (...words) => connection.streamQuery(...words),
+				async executeQuery(query) {
+					const result = await connection.executeQuery(query);
+					rows += result.rows.length;
+					if (/^(select|update|insert|delete)/i.test(query.sql)) statements.push(query);
+					// biome-ignore lint/suspicious/noExplicitAny: rows of any table pass through
+					return result as any;
+				},
+			};
+		};
+		try {
+			await act();
+		} finally {
+			SqliteDriver.prototype.acquireConnection = acquireConnection;
+		}
+		return {
+			rows,
+			scans: statements.map(({ sql }) => sql).filter((sql) => !/ where /i.test(sql) && /^select/i.test(sql)),
+		};
+	}
+
+	it('asks for as many rows in a home of many things as in a small one', async () => {
+		const { store } = test.services;
+		let added = 0;
+		const takenAt = (minute: number) => new Date(Date.UTC(2026, 0, 1, 0, minute)).toISOString().slice(0, 19);
+		const addPhoto = async (lab: readonly [number, number, number]) => {
+			const bytes = new TextEncoder().encode(`photo ${added++}`);
+			const about = { originalName: 'IMG_1.jpg', mediaType: 'image/jpeg', addedAt: '2026-01-01T00:00:00.000Z' };
+			const { id } = await store.photos.add(bytes, about);
+			const reading = aReading([aSwatch(lab, 1, 'top')], { background: OAT, takenAt: takenAt(added * 60) });
+			await store.photos.saveReading(id, reading, {});
+			await putGarments(store, garmentDetails({ id: `p${added}`, nameFrom: 'looks', photoIds: [id] }));
+			return { id, reading };
+		};
+		const readOne = async () => {
+			const { id, reading } = await addPhoto(RUST);
+			const before = { ...(await store.photos.get(id))!, reading: null };
+			return rowsRead(async () => {
+				await suggestFromPhotos(test.services, [id]);
+				await test.services.followLight(before, reading);
+			});
+		};
+		const small = await readOne();
+		for (let index = 0; index < 150; index++) await addPhoto(OAT);
+		await decided(store, { wears: { put: [{ garmentId: 'p1', on: '2026-01-01' }] } });
+		const large = await readOne();
+		expect(large.rows).toBe(small.rows);
+		expect(large.rows).toBeLessThan(20);
+		expect(large.scans).toEqual([]);
+	}, 120_000);
+});
