@@ -55,7 +55,6 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 			<DropZone label={say('garments.label')} onPhotos={onPhotos}>
 				{unnamed > 0 ? <span className="small row-end">{say('garments.kindsOpen', { count: unnamed })}</span> : null}
 			</DropZone>
-			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
 			<Problem of={error} />
 			{data === undefined ? (
 				error ? null : (
@@ -77,6 +76,8 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 					<GarmentList rows={shown} chosen={chosen} onToggle={toggle} onOpen={setOpenId} />
 				</section>
 			)}
+			{/* Below the list: it comes with the report, and nothing above may move then. */}
+			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
 			<ImportTable />
 			{opened ? (
 				<GarmentDialog
