@@ -8,10 +8,10 @@
  */
 import { kindsOfPieces } from '../../src/photo/networks/kinds/kinds.ts';
 import { parsePhoto } from '../../src/photo/networks/outline/parser.ts';
-import { SURE_FROM } from '../../src/reading/kinds/kind-probabilities.ts';
 import { LEAST_PIECE, type MarkedPiece, markedPieces } from '../../src/reading/kinds/marked-pieces.ts';
 import { TOLD_KINDS } from '../../src/reading/kinds/told-kinds.ts';
 import { outlineOf } from '../../src/reading/outline/outline.ts';
+import { KIND_SURE_FROM } from '../../src/wardrobe/words/kind.ts';
 import { SLOTS, type Slot } from '../../src/wardrobe/words/slot.ts';
 import { type Row, type Table, textOfTable } from '../table.ts';
 import { commonestErrors, type Guessed, leastFor, rightShares, saidFrom } from './first-guesses.ts';
@@ -94,7 +94,7 @@ for await (const { pixels, tags } of taggedOutfits(folder)) {
 }
 
 const right = rightShares(guesses);
-const atSure = saidFrom(guesses, SURE_FROM);
+const atSure = saidFrom(guesses, KIND_SURE_FROM);
 const ofSlot = SLOTS.map((slot) =>
 	guesses.filter(({ truth }) => TOLD_KINDS.some((one) => one.kind === truth && one.slot === slot)),
 );
@@ -117,7 +117,7 @@ const tables: Table[] = [
 		title: 'What is said as sure',
 		columns: ['from probability', 'of the pieces %', 'right %'],
 		rows: [
-			[`${SURE_FROM} (as it ships)`, percent(atSure.share), percent(atSure.right)],
+			[`${KIND_SURE_FROM} (as it ships)`, percent(atSure.share), percent(atSure.right)],
 			...[0.9, 0.93].map((wanted): Row => {
 				const least = leastFor(guesses, wanted);
 				const { share, right: hits } = saidFrom(guesses, least);

@@ -1,4 +1,4 @@
-import type { Kind } from '../../wardrobe/words/kind.ts';
+import { KIND_SURE_FROM, type Kind } from '../../wardrobe/words/kind.ts';
 import { SLOTS, type Slot } from '../../wardrobe/words/slot.ts';
 import { TOLD_KINDS } from './told-kinds.ts';
 
@@ -15,8 +15,6 @@ export type PieceKinds = {
 	readonly sure: boolean;
 };
 
-/** The probability from which on about nine in ten first kinds are right with our own outline (88 %, and 93 % where the slot is told): measured, see the network's model card. */
-export const SURE_FROM = 0.71;
 /** Kinds under this are not worth showing. */
 const LEAST_PROBABILITY = 0.02;
 
@@ -47,5 +45,5 @@ export function kindProbabilities(scores: Float32Array, certain: Slot | null = n
 		}
 	}
 	kinds.sort((a, b) => b.probability - a.probability);
-	return { kinds, nothing: ofSlots[SLOTS.length]!, sure: (kinds[0]?.probability ?? 0) >= SURE_FROM };
+	return { kinds, nothing: ofSlots[SLOTS.length]!, sure: (kinds[0]?.probability ?? 0) >= KIND_SURE_FROM };
 }

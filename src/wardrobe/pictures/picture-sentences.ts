@@ -1,4 +1,5 @@
 import { say } from '../../language/speak.ts';
+import { KIND_SURE_FROM } from '../words/kind.ts';
 import type { Trust } from '../words/reading.ts';
 import type { AnsweredPiece } from './picture-outfit.ts';
 import { pieceName } from './piece-name.ts';
@@ -48,8 +49,6 @@ export function boardSentence(pictures: readonly Pick<WearablePicture, 'away'>[]
 
 /** Farther than this a garment of the slot is no help to the imagination: opposite colours begin about here (CIEDE2000). Our choice. */
 const NEAREST_WITHIN = 40;
-/** A kind less sure than this is told as a guess: nine in ten are right above it, see the model card of the kinds' network. */
-const KIND_TOLD_FROM = 0.62;
 
 /** Why a piece is worth looking for. `total`: pictures of the board that show pieces. */
 export function wishedPieceSentence(piece: WishedPiece, total: number, names: NamesById): string {
@@ -62,6 +61,6 @@ export function wishedPieceSentence(piece: WishedPiece, total: number, names: Na
 			? say('wishedPieces.completes', { count: completes.length })
 			: say('wishedPieces.completesNone'),
 		garment === undefined ? say('wishedPieces.nothing') : say('wishedPieces.nearest', { garment }),
-		...(kindSure < KIND_TOLD_FROM ? [say('wishedPieces.unsure')] : []),
+		...(kindSure < KIND_SURE_FROM ? [say('wishedPieces.unsure')] : []),
 	].join(' ');
 }

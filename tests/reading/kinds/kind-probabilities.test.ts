@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { kindProbabilities, SURE_FROM } from '../../../src/reading/kinds/kind-probabilities.ts';
+import { kindProbabilities } from '../../../src/reading/kinds/kind-probabilities.ts';
 import { SCORE_COUNT, TOLD_KINDS } from '../../../src/reading/kinds/told-kinds.ts';
+import { KIND_SURE_FROM } from '../../../src/wardrobe/words/kind.ts';
 import { SLOTS } from '../../../src/wardrobe/words/slot.ts';
 
 const placeOf = (kind: string) => TOLD_KINDS.findIndex((told) => told.kind === kind);
@@ -70,7 +71,7 @@ describe('what a piece may be', () => {
 				expect(sum).toBeLessThanOrEqual(1 + 1e-6);
 				for (const [at, one] of kinds.entries())
 					if (at > 0) expect(one.probability).toBeLessThanOrEqual(kinds[at - 1]!.probability);
-				expect(sure).toBe((kinds[0]?.probability ?? 0) >= SURE_FROM);
+				expect(sure).toBe((kinds[0]?.probability ?? 0) >= KIND_SURE_FROM);
 			}),
 		);
 	});
