@@ -2,10 +2,19 @@ import type { ENGLISH } from '../en/english.ts';
 import type { SameKeys } from '../same-keys.ts';
 import { COLOURS } from './colours.ts';
 import { FIT } from './fit.ts';
+import { NEXT } from './next.ts';
 import { PAGE } from './page.ts';
 import { PICTURES } from './pictures.ts';
 import { SEASON } from './season.ts';
 import { THINGS } from './things.ts';
 
 /** Every word in German; the compiler finds what is missing. */
-export const GERMAN: SameKeys<typeof ENGLISH> = { ...PICTURES, ...THINGS, ...FIT, ...COLOURS, ...SEASON, ...PAGE };
+export const GERMAN: SameKeys<typeof ENGLISH> = {
+	...PICTURES,
+	...THINGS,
+	...FIT,
+	...COLOURS,
+	...SEASON,
+	...PAGE,
+	...NEXT,
+};

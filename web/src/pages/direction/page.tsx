@@ -1,6 +1,7 @@
 import { say } from '../../../../src/language/speak.ts';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { purposeOf } from '../../shell/station-words.ts';
 import { Board } from './board.tsx';
@@ -21,6 +22,7 @@ export default function DirectionPage({ report }: PageProps) {
 			<WearPictures report={report} />
 			<StyleAxes style={report.style} />
 			<PairingList pairings={report.pairings} />
+			<NextStepLink report={report} place="direction" />
 		</div>
 	);
 }

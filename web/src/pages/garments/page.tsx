@@ -6,6 +6,7 @@ import { Empty } from '../../parts/empty.tsx';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { EarlyPageProps } from '../../shell/page-code.ts';
 import { purposeOf } from '../../shell/station-words.ts';
 import { DropZone } from '../../uploads/drop-zone.tsx';
@@ -79,6 +80,7 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 			{/* Below the list: it comes with the report, and nothing above may move then. */}
 			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
 			<ImportTable />
+			{report ? <NextStepLink report={report} place="garments" kindsOpen={unnamed} /> : null}
 			{opened ? (
 				<GarmentDialog
 					row={opened}

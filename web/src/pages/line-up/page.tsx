@@ -15,6 +15,7 @@ import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { addressOf } from '../../shell/addresses.ts';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { purposeOf } from '../../shell/station-words.ts';
 import { Chosen } from './chosen.tsx';
@@ -104,6 +105,7 @@ export default function LineUpPage({ report }: PageProps) {
 				garments={chosen.length > 0 ? chosen : garments.filter(({ place }) => place === 'rail')}
 			/>
 			<MissingPieces report={report} />
+			<NextStepLink report={report} place="line-up" />
 		</div>
 	);
 }

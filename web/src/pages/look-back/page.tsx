@@ -8,6 +8,7 @@ import { TextArea } from '../../parts/field.tsx';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { purposeOf } from '../../shell/station-words.ts';
 import { FeltGaps } from './felt-gaps.tsx';
@@ -61,6 +62,7 @@ export default function LookBackPage({ report }: PageProps) {
 				<FeltGaps season={season} />
 			</section>
 			<WearImport />
+			<NextStepLink report={report} place="look-back" />
 		</div>
 	);
 }

@@ -7,6 +7,7 @@ import { Empty } from '../../parts/empty.tsx';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { addressOf } from '../../shell/addresses.ts';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { purposeOf } from '../../shell/station-words.ts';
 import { Leaving } from './leaving.tsx';
@@ -56,6 +57,7 @@ export default function SortPage({ report }: PageProps) {
 				<RailView items={items} />
 			)}
 			<Leaving items={items} />
+			<NextStepLink report={report} place="sort" />
 		</div>
 	);
 }
