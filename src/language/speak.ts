@@ -63,19 +63,41 @@ export function inLanguage<T>(language: Language, work: () => T): T {
 	}
 }
 
-/** The words of a name as the catalogue has them, or undefined where they depend on a number. */
-function wordsOf(key: SentenceKey, language: Language): string | undefined {
+/** The words of a name as the catalogue has them, or undefined where there are none. */
+function lookedUp(key: string, language: Language): string | undefined {
 	const own = catalogue.getResource(language, 'translation', key) as string | undefined;
-	return own ?? (language === 'en-US' ? (catalogue.getResource('en-GB', 'translation', key) as string) : undefined);
+	return own ?? (language === 'en-US' ? lookedUp(key, 'en-GB') : undefined);
 }
 
+/** Words already looked up: finding a name in the catalogue costs more than filling its blanks. */
+const FOUND: Readonly<Record<Language, Map<string, string | undefined>>> = {
+	'en-GB': new Map(),
+	'en-US': new Map(),
+	de: new Map(),
+};
+
+function wordsOf(key: string, language: Language): string | undefined {
+	const found = FOUND[language];
+	if (!found.has(key)) found.set(key, lookedUp(key, language));
+	return found.get(key);
+}
+
+/** Which form a number asks for, "one" or "other" (Unicode CLDR, through Intl). */
+const FORMS: Readonly<Record<Language, Intl.PluralRules>> = {
+	'en-GB': new Intl.PluralRules('en-GB'),
+	'en-US': new Intl.PluralRules('en-US'),
+	de: new Intl.PluralRules('de'),
+};
+
 /**
- * The sentence of that name in the language that is spoken, its blanks filled. Sentences without forms by number are filled here: the
- * library took a quarter of the time of a report of 2,000 garments for them.
+ * The sentence of that name in the language that is spoken, its blanks filled. The library is only asked where its own rules are needed: in a
+ * report of 2,000 garments it took a quarter of the time (bench/NOTES.md).
  */
 export function say(key: SentenceKey, blanks: Blanks = {}): string {
 	const language = spokenLanguage();
-	const words = 'count' in blanks ? undefined : wordsOf(key, language);
+	const { count } = blanks;
+	const form = typeof count === 'number' ? `${key}_${FORMS[language].select(count)}` : key;
+	const words = wordsOf(form, language);
 	if (words === undefined) return SPEAKERS[language](key, blanks);
 	return words.replace(/{{(\w+)}}/g, (_, blank: string) => String(blanks[blank] ?? ''));
 }
