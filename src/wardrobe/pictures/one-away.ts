@@ -1,17 +1,14 @@
 import type { Garment } from '../words/garment.ts';
 import type { Piece, Trust } from '../words/reading.ts';
-import type { SeasonInput } from '../words/season-input.ts';
-import { picturesOf } from './picture.ts';
 import { answerOf } from './piece-answer.ts';
-import { wearablePictures } from './wearable-pictures.ts';
+import type { WearableBoard } from './wearable-pictures.ts';
 
 /** The one piece that keeps a picture from being worn. */
 export type MissingOfPicture = { readonly piece: Piece; readonly trust: Trust };
 
 /** For each picture that only one piece keeps from being worn, that piece. */
-export function missingPiecesOfPictures({ inspirations, garments }: SeasonInput): MissingOfPicture[] {
-	const board = picturesOf(inspirations);
-	return wearablePictures(board, garments).flatMap(({ away, answers }, index) => {
+export function missingPiecesOfPictures({ board, wearable }: WearableBoard): MissingOfPicture[] {
+	return wearable.flatMap(({ away, answers }, index) => {
 		const missing = answers.find(({ piece, answer }) => piece.slot !== 'accessory' && answer.degree === 'missing');
 		return away === 1 && missing ? [{ piece: missing.piece, trust: board[index]!.trust }] : [];
 	});

@@ -1,7 +1,7 @@
 import type { Garment } from '../words/garment.ts';
 import type { Piece } from '../words/reading.ts';
 import type { Picture } from './picture.ts';
-import { answerOf, HAS_IT_WITHIN, NEAR_IT_WITHIN, type PieceAnswer } from './piece-answer.ts';
+import { answersTo, HAS_IT_WITHIN, NEAR_IT_WITHIN, type PieceAnswer } from './piece-answer.ts';
 
 /** What the wardrobe has for one piece of a picture. */
 export type AnsweredPiece = {
@@ -26,11 +26,13 @@ function costOf(answer: PieceAnswer): number {
 
 /** The options of one piece that an exact assignment may need: with n pieces the n best ones, since others take n - 1 at most. */
 function optionsOf(piece: Piece, picture: Picture, garments: readonly Garment[], pieces: number): Option[] {
-	return garments
-		.flatMap((garment, index) => {
-			const answer = answerOf(piece, picture.trust, garment);
-			return answer && answer.degree !== 'missing' ? [{ garment: index, answer }] : [];
-		})
+	const answered: Option[] = [];
+	const answerOf = answersTo(piece, picture.trust);
+	for (const [index, garment] of garments.entries()) {
+		const answer = answerOf(garment);
+		if (answer && answer.degree !== 'missing') answered.push({ garment: index, answer });
+	}
+	return answered
 		.sort((one, other) => costOf(one.answer) - costOf(other.answer) || one.garment - other.garment)
 		.slice(0, pieces);
 }
@@ -66,8 +68,9 @@ function bestAssignment(options: readonly (readonly Option[])[]): (Option | null
 /** The nearest garment of the piece's slot, however far: what a missing piece is compared with. */
 function nearestOwned(piece: Piece, picture: Picture, garments: readonly Garment[]): Omit<AnsweredPiece, 'piece'> {
 	let nearest: Omit<AnsweredPiece, 'piece'> = { garmentId: null, answer: NOTHING };
+	const answerOf = answersTo(piece, picture.trust);
 	for (const garment of garments) {
-		const answer = answerOf(piece, picture.trust, garment);
+		const answer = answerOf(garment);
 		if (answer && far(answer) < far(nearest.answer))
 			nearest = { garmentId: garment.id, answer: { ...answer, degree: 'missing' } };
 	}

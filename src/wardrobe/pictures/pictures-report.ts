@@ -1,9 +1,8 @@
-import type { SeasonInput } from '../words/season-input.ts';
-import { picturesOf } from './picture.ts';
+import type { Garment } from '../words/garment.ts';
 import type { AnsweredPiece } from './picture-outfit.ts';
 import { answerSentence, boardSentence, wearableSentence, wishedPieceSentence } from './picture-sentences.ts';
 import { pieceName } from './piece-name.ts';
-import { type WearablePicture, wearablePictures } from './wearable-pictures.ts';
+import type { WearableBoard, WearablePicture } from './wearable-pictures.ts';
 import { type WishedPiece, wishedPieces } from './wished-pieces.ts';
 
 /** A piece with its name and what is said of it. */
@@ -23,10 +22,8 @@ export type PicturesReport = {
 };
 
 /** What the board wears, which pictures can be worn, and what to look for. Garments in storage count, those leaving do not. */
-export function picturesReport({ inspirations, garments }: SeasonInput): PicturesReport {
-	const board = picturesOf(inspirations);
+export function picturesReport({ board, wearable }: WearableBoard, garments: readonly Garment[]): PicturesReport {
 	const names = new Map(garments.map(({ id, name }) => [id, name]));
-	const wearable = wearablePictures(board, garments);
 	const told = wearable.map((picture, index) => {
 		const { title, trust } = board[index]!;
 		const answers = picture.answers.map((answered) => ({

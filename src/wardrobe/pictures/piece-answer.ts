@@ -42,53 +42,67 @@ export const possibleFamilies = (piece: Piece): ReadonlySet<KindFamily> =>
 const wornAs = (kind: Kind): readonly string[] =>
 	kind === 'cardigan' || kind === 'waistcoat' || kind === 'hoodie' ? ['top', 'outer'] : [slotOfKind(kind)];
 
-/** Whether the garment may be worn where the piece is, and whether it is of its family. */
-function kindMatch(piece: Piece, garment: Pick<Garment, 'kind'>): 'family' | 'slot' | null {
+/** Whether a garment may be worn where the piece is, and whether it is of its family. */
+function kindMatchOf(piece: Piece): (kind: Kind) => 'family' | 'slot' | null {
 	const families = possibleFamilies(piece);
-	if (families.has(familyOfKind(garment.kind))) return 'family';
-	if (!wornAs(garment.kind).includes(piece.slot)) return null;
-	return families.size === 0 ? 'family' : 'slot';
+	return (kind) => {
+		if (families.has(familyOfKind(kind))) return 'family';
+		if (!wornAs(kind).includes(piece.slot)) return null;
+		return families.size === 0 ? 'family' : 'slot';
+	};
 }
 
-type Coloured = { readonly swatches: Piece['swatches'] | Garment['swatches']; readonly trust: Trust };
-
-/** Mean distance from each seen colour of the piece to the nearest seen one of the garment, by area; null without colours. */
-function colourDistance(piece: Piece, pieceTrust: Trust, garment: Coloured): number | null {
+/** Mean distance from each seen colour of the piece to the nearest seen one of a garment, by area; null without colours. */
+function colourDistanceOf(
+	piece: Piece,
+	pieceTrust: Trust,
+): (garment: Pick<Garment, 'swatches' | 'trust'>) => number | null {
 	const seen = piece.swatches.filter(({ share }, index) => index === 0 || share >= 0.1);
-	const own = seenSwatches({ swatches: garment.swatches as Garment['swatches'] });
-	if (seen.length === 0 || own.length === 0) return null;
 	const area = seen.reduce((sum, { share }) => sum + share, 0);
-	const nearest = (lab: Piece['swatches'][number]['lab']) =>
-		Math.min(...own.map((swatch) => distanceAcrossPhotos(lab, swatch.lab, [pieceTrust, garment.trust])));
-	return seen.reduce((sum, { lab, share }) => sum + nearest(lab) * (share / area), 0);
+	return (garment) => {
+		const own = seenSwatches(garment);
+		if (seen.length === 0 || own.length === 0) return null;
+		const trusts = [pieceTrust, garment.trust] as const;
+		return seen.reduce((sum, { lab, share }) => {
+			let nearest = Number.POSITIVE_INFINITY;
+			for (const swatch of own) nearest = Math.min(nearest, distanceAcrossPhotos(lab, swatch.lab, trusts));
+			return sum + nearest * (share / area);
+		}, 0);
+	};
 }
 
 const patternsDiffer = (one: Piece['pattern'], other: Piece['pattern']): boolean =>
 	LOOKS_PLAIN.includes(one.type) !== LOOKS_PLAIN.includes(other.type) &&
 	Math.min(one.sure, other.sure) >= SURE_OF_PATTERN;
 
+type Answering = Pick<Garment, 'kind' | 'swatches' | 'trust' | 'pattern'>;
+
+/** {@link answerOf} for many garments: what only depends on the piece is worked out once. */
+export function answersTo(piece: Piece, pieceTrust: Trust): (garment: Answering) => PieceAnswer | null {
+	const kindMatch = kindMatchOf(piece);
+	const colourDistance = colourDistanceOf(piece, pieceTrust);
+	return (garment) => {
+		const match = kindMatch(garment.kind);
+		if (!match) return null;
+		const distance = colourDistance(garment);
+		if (distance === null || distance > NEAR_IT_WITHIN) return { degree: 'missing', distance, because: 'colour' };
+		const because =
+			match === 'slot'
+				? 'kind'
+				: distance > HAS_IT_WITHIN
+					? 'colour'
+					: patternsDiffer(piece.pattern, garment.pattern)
+						? 'pattern'
+						: null;
+		// Two things that do not fit at once are one too many.
+		const far = match === 'slot' && (distance > HAS_IT_WITHIN || patternsDiffer(piece.pattern, garment.pattern));
+		return { degree: far ? 'missing' : because === null ? 'has it' : 'near it', distance, because };
+	};
+}
+
 /**
  * How far a garment answers a piece of a picture, or null where it is worn somewhere else altogether. `has it`: kind family, colour and pattern
  * come near enough; `near it`: one of them does not, but not by far.
  */
-export function answerOf(
-	piece: Piece,
-	pieceTrust: Trust,
-	garment: Pick<Garment, 'kind' | 'swatches' | 'trust' | 'pattern'>,
-): PieceAnswer | null {
-	const match = kindMatch(piece, garment);
-	if (!match) return null;
-	const distance = colourDistance(piece, pieceTrust, garment);
-	if (distance === null || distance > NEAR_IT_WITHIN) return { degree: 'missing', distance, because: 'colour' };
-	const because =
-		match === 'slot'
-			? 'kind'
-			: distance > HAS_IT_WITHIN
-				? 'colour'
-				: patternsDiffer(piece.pattern, garment.pattern)
-					? 'pattern'
-					: null;
-	// Two things that do not fit at once are one too many.
-	const far = match === 'slot' && (distance > HAS_IT_WITHIN || patternsDiffer(piece.pattern, garment.pattern));
-	return { degree: far ? 'missing' : because === null ? 'has it' : 'near it', distance, because };
-}
+export const answerOf = (piece: Piece, pieceTrust: Trust, garment: Answering): PieceAnswer | null =>
+	answersTo(piece, pieceTrust)(garment);

@@ -1,6 +1,6 @@
 import type { Garment } from '../words/garment.ts';
 import type { Picture } from './picture.ts';
-import { answerOf } from './piece-answer.ts';
+import { answersTo } from './piece-answer.ts';
 
 /** Counts the pictures that a set of garments can wear; `has` says which garments, by index, are in the set. */
 export type WearableCount = (has: (garment: number) => boolean) => number;
@@ -26,12 +26,12 @@ export function allMatched(options: readonly (readonly number[])[], has: (garmen
 /** For each picture, for each of its pieces (accessories apart), the garments, by index, that have it or come near to it. */
 export const answeringGarments = (pictures: readonly Picture[], garments: readonly Garment[]): number[][][] =>
 	pictures.map((picture) =>
-		picture.pieces.map((piece) =>
-			garments.flatMap((garment, index) => {
-				const degree = answerOf(piece, picture.trust, garment)?.degree ?? 'missing';
-				return degree === 'missing' ? [] : [index];
-			}),
-		),
+		picture.pieces.map((piece) => {
+			const answerOf = answersTo(piece, picture.trust);
+			return garments.flatMap((garment, index) =>
+				(answerOf(garment)?.degree ?? 'missing') === 'missing' ? [] : [index],
+			);
+		}),
 	);
 
 /**

@@ -1,5 +1,6 @@
 import type { Garment } from '../words/garment.ts';
-import type { Picture } from './picture.ts';
+import type { SeasonInput } from '../words/season-input.ts';
+import { type Picture, picturesOf } from './picture.ts';
 import { type AnsweredPiece, answersOf } from './picture-outfit.ts';
 
 /** One picture and how far it can be worn. */
@@ -30,4 +31,19 @@ export function wearablePictures(pictures: readonly Picture[], garments: readonl
 			fromStore: answered.some(({ garmentId }) => garmentId !== null && stored.has(garmentId)),
 		};
 	});
+}
+
+/** A board with what the garments make of each of its pictures, in the board's order. */
+export type WearableBoard = {
+	readonly board: readonly Picture[];
+	readonly wearable: readonly WearablePicture[];
+};
+
+/** The season's board as it can be worn now. */
+export function wearableBoard({
+	inspirations,
+	garments,
+}: Pick<SeasonInput, 'inspirations' | 'garments'>): WearableBoard {
+	const board = picturesOf(inspirations);
+	return { board, wearable: wearablePictures(board, garments) };
 }

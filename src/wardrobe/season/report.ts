@@ -22,6 +22,7 @@ import { type PaletteChange, paletteChange } from '../palette/palette-change.ts'
 import { type PaletteCover, paletteCover } from '../palette/palette-cover.ts';
 import { answersMissing, missingPiecesOfPictures } from '../pictures/one-away.ts';
 import { type PicturesReport, picturesReport } from '../pictures/pictures-report.ts';
+import { wearableBoard } from '../pictures/wearable-pictures.ts';
 import { type WishStanding, wishStandings } from '../wishes/wishes.ts';
 import { counted } from '../words/counted.ts';
 import { daysBetween } from '../words/days-between.ts';
@@ -207,7 +208,8 @@ export function seasonReport(input: SeasonInput): Report {
 		rail,
 		table,
 	);
-	const oneAway = missingPiecesOfPictures(input);
+	const worn = wearableBoard(input);
+	const oneAway = missingPiecesOfPictures(worn);
 	const gainOf = new Map(
 		wished.map((wish, index) => {
 			const piece = wishedPiece(wish, input.palette);
@@ -236,7 +238,7 @@ export function seasonReport(input: SeasonInput): Report {
 		neededPieces: neededPieces(days),
 		gaps,
 		missingPieces: pieces,
-		pictures: picturesReport(input),
+		pictures: picturesReport(worn, input.garments),
 		held,
 		wishes,
 		lookBack: back,

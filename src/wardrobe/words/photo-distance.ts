@@ -1,4 +1,5 @@
-import { deltaE2000, deltaE2000Weighted } from '../../colour/delta-e.ts';
+import { deltaE2000Weighted } from '../../colour/delta-e.ts';
+import { distanceBetween } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import type { Trust } from './reading.ts';
 
@@ -16,4 +17,4 @@ export const distanceAcrossPhotos = (
 	one: Lab65,
 	other: Lab65,
 	trusts: readonly [Pick<Trust, 'untold'>, Pick<Trust, 'untold'>],
-): number => (trusts.some(({ untold }) => untold) ? untoldDistance(one, other) : deltaE2000(one, other));
+): number => (trusts[0].untold || trusts[1].untold ? untoldDistance(one, other) : distanceBetween(one, other));
