@@ -70,7 +70,7 @@ async function keep(
 			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, thingId, known }),
 		};
 	});
-	if ((await store.photos.get(id))?.status !== 'read') services.jobs.enqueue(id);
+	if ((await store.photos.get(id))?.status !== 'read') await services.jobs.enqueue(id);
 	return item;
 }
 

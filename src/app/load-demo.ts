@@ -118,7 +118,7 @@ export async function loadDemo(services: Services, asked: Asked): Promise<Season
 	});
 	if (repeated) return answer;
 	const ids = [...pictures.values()].map(({ id }) => id);
-	for (const { id, status } of await store.photos.list(ids)) if (status !== 'read') services.jobs.enqueue(id);
+	for (const { id, status } of await store.photos.list(ids)) if (status !== 'read') await services.jobs.enqueue(id);
 	await services.jobs.settled();
 	await suggestFromPhotos(services, ids);
 	await notePalette(services, season);

@@ -31,7 +31,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 	const sameLight = followSameLight(store);
 	const followLight: Services['followLight'] = async (before, reading) => {
 		const { relit, toRead } = await sameLight.followReading(before, reading);
-		for (const id of toRead) jobs.enqueue(id);
+		for (const id of toRead) await jobs.enqueue(id);
 		for (const id of relit) events.send({ event: 'photo', data: { id, status: 'read' } });
 	};
 	const jobs = createPhotoJobs({
@@ -46,7 +46,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		},
 		report: (error) => settings.log(`A photo could not be read because of a fault in the program: ${String(error)}`),
 	});
-	for (const id of await store.photos.waiting()) jobs.enqueue(id);
+	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
 	return {
 		store,
 		pool,
@@ -72,7 +72,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		sharedLight: sameLight.sharedLight,
 		followLight,
 		close: async () => {
-			jobs.cancelWaiting();
+			await jobs.cancelWaiting();
 			await jobs.close();
 			await pool.close();
 			await home.close();

@@ -6,10 +6,10 @@ import type { EventHub } from './events.ts';
 
 /** Reads waiting photos one after another as the pool has room, and tells the open pages. */
 export type PhotoJobs = {
-	/** Queues a photo; a photo already queued is not queued twice. */
-	enqueue(photoId: string): void;
+	/** Queues a photo; a photo already queued is not queued twice. Queued when it resolves. */
+	enqueue(photoId: string): Promise<void>;
 	/** Drops everything not yet begun; returns those ids. They stay stored and can be read later. */
-	cancelWaiting(): string[];
+	cancelWaiting(): Promise<string[]>;
 	/** Resolves when nothing is queued or being read. */
 	settled(): Promise<void>;
 	close(): Promise<void>;
@@ -90,11 +90,11 @@ export function createPhotoJobs(services: JobServices): PhotoJobs {
 		});
 
 	return {
-		enqueue(photoId) {
+		async enqueue(photoId) {
 			queue.add(photoId);
 			advance();
 		},
-		cancelWaiting() {
+		async cancelWaiting() {
 			const dropped = [...queue];
 			queue.clear();
 			return dropped;

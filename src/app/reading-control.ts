@@ -4,13 +4,13 @@ import type { Services } from './services.ts';
 /** Queues a photo to be read once more. */
 export async function readAgain({ store, jobs }: Services, id: string): Promise<{ queued: true }> {
 	await knownIn(store.photos, 'photo')(id);
-	jobs.enqueue(id);
+	await jobs.enqueue(id);
 	return { queued: true };
 }
 
 /** Stops reading before the photos that still wait; they are kept. */
 export async function stopReading({ store, jobs, events }: Services): Promise<{ cancelled: number }> {
-	const dropped = jobs.cancelWaiting();
+	const dropped = await jobs.cancelWaiting();
 	for (const id of dropped) {
 		await store.photos.saveFailure(id, {
 			reason: 'stopped',

@@ -4,11 +4,16 @@ import multipart from '@fastify/multipart';
 import rateLimit from '@fastify/rate-limit';
 import { fastifySSE } from '@fastify/sse';
 import swagger from '@fastify/swagger';
-import Fastify, { type FastifyError, type FastifyInstance, type onRouteHookHandler } from 'fastify';
+import Fastify, {
+	type FastifyError,
+	type FastifyInstance,
+	type FastifyServerOptions,
+	type onRouteHookHandler,
+} from 'fastify';
 import { UserError } from '../app/errors.ts';
-import type { Services } from '../app/services.ts';
 import { MAX_PHOTO_BYTES } from '../photo/file/limits.ts';
 import { BODY_LIMITS } from './body-limits.ts';
+import type { Entrance } from './entrance.ts';
 import { answerInLanguage } from './language-of.ts';
 import { refuseForeignHosts } from './local-only.ts';
 import { openApiOptions } from './openapi.ts';
@@ -17,7 +22,6 @@ import { backupRoutes } from './routes/backup.ts';
 import { candidateRoutes } from './routes/candidates.ts';
 import { decisionRoutes } from './routes/decisions.ts';
 import { demoRoutes } from './routes/demo.ts';
-import { deviceRoutes } from './routes/devices.ts';
 import { eventRoutes } from './routes/events.ts';
 import { exportRoutes } from './routes/exports.ts';
 import { garmentPhotoRoutes } from './routes/garment-photos.ts';
@@ -37,7 +41,6 @@ import { wearRoutes } from './routes/wears.ts';
 import { wishRoutes } from './routes/wishes.ts';
 import { servePage } from './static-page.ts';
 import { sentenceOfComplaints, validateBodiesStrictly } from './validation.ts';
-import { guardRoutes } from './who-may-come-in.ts';
 
 /** Photos of one upload; a whole wardrobe fits. */
 const MAX_FILES_A_REQUEST = 500;
@@ -102,13 +105,16 @@ function keepNoCopies(app: FastifyInstance): void {
 	});
 }
 
-/** The whole HTTP interface over the given services, not yet listening. `onRoute` hears of every route as it is registered. */
+/**
+ * The whole HTTP interface, not yet listening; the entrance says whose home answers and who may ask. `onRoute` hears of every route as it is
+ * registered, `server` is what the entrance needs of the server itself.
+ */
 export async function buildApp(
-	services: Services,
-	options: { readonly logger?: boolean; readonly onRoute?: onRouteHookHandler } = {},
+	entrance: Entrance,
+	options: { readonly onRoute?: onRouteHookHandler; readonly server?: FastifyServerOptions } = {},
 ): Promise<FastifyInstance> {
 	const app = Fastify({
-		logger: options.logger ? { level: 'warn' } : false,
+		...options.server,
 		forceCloseConnections: true,
 		bodyLimit: BODY_LIMITS.decision,
 		requestTimeout: 120_000,
@@ -135,33 +141,34 @@ export async function buildApp(
 	});
 	await app.register(fastifySSE);
 	await app.register(swagger, openApiOptions);
-	refuseForeignHosts(app, () => services.sharing?.names() ?? []);
+	refuseForeignHosts(app, entrance.names);
 	refuseForeignPages(app);
 	keepNoCopies(app);
-	guardRoutes(app, services.sharing);
+	entrance.guard(app);
 
-	deviceRoutes(app, services);
-	statusRoutes(app, services);
-	eventRoutes(app, services);
-	uploadRoutes(app, services);
-	photoRoutes(app, services);
-	seasonRoutes(app, services);
-	inspirationRoutes(app, services);
-	paletteRoutes(app, services);
-	garmentRoutes(app, services);
-	garmentPhotoRoutes(app, services);
-	wishRoutes(app, services);
-	candidateRoutes(app, services);
-	makerRoutes(app, services);
-	lineUpRoutes(app, services);
-	wearRoutes(app, services);
-	pairWordRoutes(app, services);
-	decisionRoutes(app, services);
-	pocketRoutes(app, services);
-	exportRoutes(app, services);
-	tableRoutes(app, services);
-	backupRoutes(app, services);
-	demoRoutes(app, services);
+	entrance.routes(app);
+	const { servicesOf } = entrance;
+	statusRoutes(app, servicesOf);
+	eventRoutes(app, servicesOf, entrance.isStillLetIn);
+	uploadRoutes(app, servicesOf);
+	photoRoutes(app, servicesOf);
+	seasonRoutes(app, servicesOf);
+	inspirationRoutes(app, servicesOf);
+	paletteRoutes(app, servicesOf);
+	garmentRoutes(app, servicesOf);
+	garmentPhotoRoutes(app, servicesOf);
+	wishRoutes(app, servicesOf);
+	candidateRoutes(app, servicesOf);
+	makerRoutes(app, servicesOf);
+	lineUpRoutes(app, servicesOf);
+	wearRoutes(app, servicesOf);
+	pairWordRoutes(app, servicesOf);
+	decisionRoutes(app, servicesOf);
+	pocketRoutes(app, servicesOf);
+	exportRoutes(app, servicesOf);
+	tableRoutes(app, servicesOf);
+	backupRoutes(app, servicesOf);
+	demoRoutes(app, servicesOf);
 	await servePage(app);
 	return app;
 }

@@ -2,6 +2,7 @@ import { type OpenSettings, openServices } from '../app/open-services.ts';
 import type { Services } from '../app/services.ts';
 import { networkAddresses } from '../app/sharing.ts';
 import { buildApp } from './app.ts';
+import { ownEntrance } from './entrance.ts';
 import { listen } from './listen.ts';
 
 export type ServeSettings = OpenSettings & {
@@ -15,7 +16,7 @@ export type RunningServer = { readonly address: string; readonly services: Servi
 export async function serve(settings: ServeSettings): Promise<RunningServer> {
 	const services = await openServices(settings);
 	for (const finding of services.findings) settings.log(finding);
-	const app = await buildApp(services, { logger: true });
+	const app = await buildApp(ownEntrance(services), { server: { logger: { level: 'warn' } } });
 	const close = async () => {
 		await app.close();
 		await services.close();

@@ -4,6 +4,7 @@ import type { FastifyInstance } from 'fastify';
 import { createEventHub } from '../../src/app/events.ts';
 import type { Services } from '../../src/app/services.ts';
 import { buildApp } from '../../src/server/app.ts';
+import { ownEntrance } from '../../src/server/entrance.ts';
 import { directoryPhotoFiles } from '../../src/store/directory-photo-files.ts';
 import { receiveFile } from '../../src/store/incoming-file.ts';
 import { migrateToNewest } from '../../src/store/migrations/all.ts';
@@ -52,7 +53,7 @@ async function openStage() {
 	const routes: string[] = [];
 	const services = {
 		store: current,
-		jobs: { enqueue: () => {}, cancelWaiting: () => [], settled: async () => {}, close: async () => {} },
+		jobs: { enqueue: async () => {}, cancelWaiting: async () => [], settled: async () => {}, close: async () => {} },
 		events: createEventHub(),
 		sharing: null,
 		backup: null,
@@ -63,7 +64,7 @@ async function openStage() {
 		sharedLight: async () => null,
 		followLight: async () => {},
 	} as Partial<Services> as Services;
-	const app = await buildApp(services, {
+	const app = await buildApp(ownEntrance(services), {
 		onRoute: ({ method, url }) => {
 			for (const one of [method].flat()) if (WRITING.has(one)) routes.push(`${one} ${url}`);
 		},

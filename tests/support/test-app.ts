@@ -3,6 +3,7 @@ import type { FastifyInstance, onRouteHookHandler } from 'fastify';
 import { openServices } from '../../src/app/open-services.ts';
 import type { Services } from '../../src/app/services.ts';
 import { buildApp } from '../../src/server/app.ts';
+import { ownEntrance } from '../../src/server/entrance.ts';
 import { checkAnswers } from './answer-check.ts';
 import { temporaryFolder } from './temporary-home.ts';
 
@@ -54,7 +55,7 @@ export async function testApp(
 		share: options.share ?? false,
 		log: (sentence) => problems.push(sentence),
 	});
-	const app = await buildApp(services, options.onRoute ? { onRoute: options.onRoute } : {});
+	const app = await buildApp(ownEntrance(services), options.onRoute ? { onRoute: options.onRoute } : {});
 	checkAnswers(app, (problem) => problems.push(problem));
 	const answer = (response: { statusCode: number; payload: string; headers: Record<string, unknown> }) => ({
 		status: response.statusCode,

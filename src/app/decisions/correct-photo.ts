@@ -35,11 +35,11 @@ async function correct(
 }
 
 /** Has a photo read again whose pixels are to be looked at anew. */
-function readAnew(
+async function readAnew(
 	{ jobs }: Services,
 	{ before, photo }: { readonly before: PhotoRecord | null; readonly photo: PhotoRecord },
-): PhotoRecord {
-	if (before) jobs.enqueue(photo.id);
+): Promise<PhotoRecord> {
+	if (before) await jobs.enqueue(photo.id);
 	return photo;
 }
 

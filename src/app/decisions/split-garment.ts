@@ -64,7 +64,7 @@ export async function splitGarment(
 	});
 	for (const { photo } of crops) {
 		if ((await services.store.photos.get(photo.id))?.status === 'read') await suggestFromPhotos(services, [photo.id]);
-		else services.jobs.enqueue(photo.id);
+		else await services.jobs.enqueue(photo.id);
 	}
 	return answer;
 }

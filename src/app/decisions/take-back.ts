@@ -8,7 +8,7 @@ import { suggestForThings } from '../suggest-from-photos.ts';
 /** What follows a move through the decisions: photos corrected otherwise are read again, and what photos tell is told once more. */
 async function followUp(services: Services, changed: readonly ChangedThing[]): Promise<void> {
 	tellChanged(services.events, changed);
-	for (const { kind, id } of changed) if (kind === CORRECTION) services.jobs.enqueue(id);
+	for (const { kind, id } of changed) if (kind === CORRECTION) await services.jobs.enqueue(id);
 	await suggestForThings(services, changed);
 }
 

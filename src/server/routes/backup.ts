@@ -1,20 +1,22 @@
 import { PassThrough } from 'node:stream';
 import { UserError } from '../../app/errors.ts';
-import { type Services, todayOf } from '../../app/services.ts';
+import { todayOf } from '../../app/services.ts';
 import { homeOperations } from '../operations/home.ts';
+import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
 /** A backup of 10,000 photos takes about a minute. */
 const COME_BACK_S = 30;
 
 /** The whole home as one archive, taken while the program runs: one at a time, and given up when whoever asked leaves. */
-export function backupRoutes(app: App, services: Services): void {
+export function backupRoutes(app: App, servicesOf: ServicesOf): void {
 	let isRunning = false;
 	// No HEAD beside it: that would do the whole work and throw it away.
 	app.route({
 		...homeOperations.getBackup,
 		exposeHeadRoute: false,
 		handler: async (request, reply) => {
+			const services = servicesOf(request);
 			const { backup } = services;
 			if (!backup)
 				throw new UserError(

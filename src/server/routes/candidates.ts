@@ -3,29 +3,35 @@ import { binCandidate } from '../../app/decisions/bin-candidate.ts';
 import { buyCandidate } from '../../app/decisions/buy-candidate.ts';
 import { changeCandidate } from '../../app/decisions/change-candidate.ts';
 import { passCandidate } from '../../app/decisions/pass-candidate.ts';
-import type { Services } from '../../app/services.ts';
 import { askedBy } from '../asked.ts';
 import { wishOperations as operations } from '../operations/wishes.ts';
+import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
 /** Pieces found for sale: checked, then bought (they become garments) or passed. */
-export function candidateRoutes(app: App, services: Services): void {
-	app.route({ ...operations.listCandidates, handler: ({ params }) => candidatesOf(services.store, params.id) });
-	app.route({ ...operations.checkCandidate, handler: ({ params }) => candidateCheckOf(services, params.id) });
+export function candidateRoutes(app: App, servicesOf: ServicesOf): void {
+	app.route({
+		...operations.listCandidates,
+		handler: (request) => candidatesOf(servicesOf(request).store, request.params.id),
+	});
+	app.route({
+		...operations.checkCandidate,
+		handler: (request) => candidateCheckOf(servicesOf(request), request.params.id),
+	});
 	app.route({
 		...operations.changeCandidate,
-		handler: (request) => changeCandidate(services, askedBy(request), request.params.id, request.body),
+		handler: (request) => changeCandidate(servicesOf(request), askedBy(request), request.params.id, request.body),
 	});
 	app.route({
 		...operations.removeCandidate,
-		handler: (request) => binCandidate(services, askedBy(request), request.params.id, request.query.version),
+		handler: (request) => binCandidate(servicesOf(request), askedBy(request), request.params.id, request.query.version),
 	});
 	app.route({
 		...operations.buyCandidate,
-		handler: (request) => buyCandidate(services, askedBy(request), request.params.id),
+		handler: (request) => buyCandidate(servicesOf(request), askedBy(request), request.params.id),
 	});
 	app.route({
 		...operations.passCandidate,
-		handler: (request) => passCandidate(services, askedBy(request), request.params.id),
+		handler: (request) => passCandidate(servicesOf(request), askedBy(request), request.params.id),
 	});
 }

@@ -1,13 +1,13 @@
 import { loadDemo } from '../../app/load-demo.ts';
-import type { Services } from '../../app/services.ts';
 import { askedBy } from '../asked.ts';
 import { homeOperations as operations } from '../operations/home.ts';
+import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
 /** The demo wardrobe with one click. */
-export function demoRoutes(app: App, services: Services): void {
+export function demoRoutes(app: App, servicesOf: ServicesOf): void {
 	app.route({
 		...operations.loadDemo,
-		handler: async (request, reply) => reply.code(201).send(await loadDemo(services, askedBy(request))),
+		handler: async (request, reply) => reply.code(201).send(await loadDemo(servicesOf(request), askedBy(request))),
 	});
 }

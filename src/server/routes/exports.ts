@@ -1,7 +1,7 @@
 import { everything, type TABLES, tableCsv } from '../../app/exports.ts';
-import type { Services } from '../../app/services.ts';
 import { exportOperations } from '../operations/exports.ts';
 import { homeOperations } from '../operations/home.ts';
+import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
 /** Which operation takes which table along. */
@@ -25,21 +25,23 @@ type TableOperation = {
 };
 
 /** Everything in open formats. */
-export function exportRoutes(app: App, services: Services): void {
+export function exportRoutes(app: App, servicesOf: ServicesOf): void {
 	for (const [id, table] of Object.entries(TABLE_OF)) {
 		const operation: TableOperation = exportOperations[id as keyof typeof exportOperations];
 		app.route({
 			...operation,
-			handler: async (_request, reply) =>
+			handler: async (request, reply) =>
 				reply
 					.type('text/csv; charset=utf-8')
 					.header('content-disposition', `attachment; filename="${table}.csv"`)
-					.send(await tableCsv(services.store, table)),
+					.send(await tableCsv(servicesOf(request).store, table)),
 		});
 	}
 	app.route({
 		...homeOperations.getEverything,
-		handler: async (_request, reply) =>
-			reply.header('content-disposition', 'attachment; filename="dyelot.json"').send(await everything(services.store)),
+		handler: async (request, reply) =>
+			reply
+				.header('content-disposition', 'attachment; filename="dyelot.json"')
+				.send(await everything(servicesOf(request).store)),
 	});
 }

@@ -3,28 +3,33 @@ import { binGarments } from '../../app/decisions/bin-garments.ts';
 import { changeGarment, changeGarments } from '../../app/decisions/change-garments.ts';
 import { knownIn } from '../../app/found-or-refused.ts';
 import { loadGarment, loadGarments } from '../../app/load-garments.ts';
-import type { Services } from '../../app/services.ts';
 import { askedBy } from '../asked.ts';
 import { garmentOperations as operations } from '../operations/garments.ts';
+import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
 /** The wardrobe: list, add, change or put away one or many. */
-export function garmentRoutes(app: App, services: Services): void {
-	const { store } = services;
-	const known = knownIn({ get: (id) => loadGarment(store, id) }, 'garment');
-	app.route({ ...operations.listGarments, handler: () => loadGarments(store) });
-	app.route({ ...operations.getGarment, handler: ({ params }) => known(params.id) });
+export function garmentRoutes(app: App, servicesOf: ServicesOf): void {
+	app.route({ ...operations.listGarments, handler: (request) => loadGarments(servicesOf(request).store) });
+	app.route({
+		...operations.getGarment,
+		handler: (request) => {
+			const { store } = servicesOf(request);
+			return knownIn({ get: (id: string) => loadGarment(store, id) }, 'garment')(request.params.id);
+		},
+	});
 	app.route({
 		...operations.addGarment,
-		handler: async (request, reply) => reply.code(201).send(await addGarment(services, askedBy(request), request.body)),
+		handler: async (request, reply) =>
+			reply.code(201).send(await addGarment(servicesOf(request), askedBy(request), request.body)),
 	});
 	app.route({
 		...operations.changeGarment,
-		handler: (request) => changeGarment(services, askedBy(request), request.params.id, request.body),
+		handler: (request) => changeGarment(servicesOf(request), askedBy(request), request.params.id, request.body),
 	});
 	app.route({
 		...operations.changeGarments,
-		handler: (request) => changeGarments(services, askedBy(request), request.body),
+		handler: (request) => changeGarments(servicesOf(request), askedBy(request), request.body),
 	});
 	app.route({
 		...operations.removeGarment,
@@ -32,12 +37,12 @@ export function garmentRoutes(app: App, services: Services): void {
 			const { id } = request.params;
 			const { version } = request.query;
 			const versions = version === undefined ? {} : { versions: { [id]: version } };
-			await binGarments(services, askedBy(request), { ids: [id], ...versions });
+			await binGarments(servicesOf(request), askedBy(request), { ids: [id], ...versions });
 			return { removed: true as const };
 		},
 	});
 	app.route({
 		...operations.removeGarments,
-		handler: (request) => binGarments(services, askedBy(request), request.body),
+		handler: (request) => binGarments(servicesOf(request), askedBy(request), request.body),
 	});
 }

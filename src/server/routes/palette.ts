@@ -2,9 +2,9 @@ import { deriveSeasonPalette } from '../../app/decisions/derive-palette.ts';
 import { editSeasonPalette } from '../../app/decisions/edit-palette.ts';
 import { type PALETTE_FILES, paletteFile } from '../../app/palette-files.ts';
 import { seasonPalette } from '../../app/season-palette.ts';
-import type { Services } from '../../app/services.ts';
 import { askedBy } from '../asked.ts';
 import { paletteOperations as operations } from '../operations/palette.ts';
+import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
 /** Any of those that hand a palette out as a file. */
@@ -23,22 +23,25 @@ const FILES = [
 ] as const satisfies readonly (readonly [FileOperation, (typeof PALETTE_FILES)[number]])[];
 
 /** The season's palette: derive, edit, compare with last year's, take along. */
-export function paletteRoutes(app: App, services: Services): void {
-	app.route({ ...operations.getPalette, handler: ({ params }) => seasonPalette(services.store, params.id) });
+export function paletteRoutes(app: App, servicesOf: ServicesOf): void {
+	app.route({
+		...operations.getPalette,
+		handler: (request) => seasonPalette(servicesOf(request).store, request.params.id),
+	});
 	app.route({
 		...operations.derivePalette,
-		handler: (request) => deriveSeasonPalette(services, askedBy(request), request.params.id, request.body),
+		handler: (request) => deriveSeasonPalette(servicesOf(request), askedBy(request), request.params.id, request.body),
 	});
 	app.route({
 		...operations.editPalette,
-		handler: (request) => editSeasonPalette(services, askedBy(request), request.params.id, request.body),
+		handler: (request) => editSeasonPalette(servicesOf(request), askedBy(request), request.params.id, request.body),
 	});
 	for (const [fileOperation, ending] of FILES) {
 		const operation: FileOperation = fileOperation;
 		app.route({
 			...operation,
 			handler: async (request, reply) => {
-				const { type, body } = await paletteFile(services.store, request.params.id, ending);
+				const { type, body } = await paletteFile(servicesOf(request).store, request.params.id, ending);
 				return reply.type(type).header('content-disposition', `attachment; filename="palette.${ending}"`).send(body);
 			},
 		});

@@ -11,6 +11,7 @@ import type { Asked } from '../../store/store.ts';
 import { askedBy } from '../asked.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
 import { photoOperations } from '../operations/photos.ts';
+import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
 const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
@@ -88,7 +89,7 @@ async function takeParts(services: Services, request: FastifyRequest): Promise<I
 }
 
 /** Photos come in here: several a request, each written to disk as it comes; one that cannot be taken never stops the others. */
-export function uploadRoutes(app: App, services: Services): void {
+export function uploadRoutes(app: App, servicesOf: ServicesOf): void {
 	const turns = createUploadTurns();
 	app.route({
 		...photoOperations.addPhotos,
@@ -101,7 +102,7 @@ export function uploadRoutes(app: App, services: Services): void {
 			// Until its turn comes its bytes wait on the line, not here.
 			const leave = await turns.enter(request.ip, left.signal);
 			try {
-				return await reply.code(202).send({ items: await takeParts(services, request) });
+				return await reply.code(202).send({ items: await takeParts(servicesOf(request), request) });
 			} finally {
 				leave();
 			}

@@ -1,0 +1,31 @@
+import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { Services } from '../app/services.ts';
+import { deviceRoutes } from './routes/devices.ts';
+import type { ServicesOf } from './services-of.ts';
+import type { App } from './typed-app.ts';
+import { guardRoutes, isLetIn } from './who-may-come-in.ts';
+
+/** How requests come in: under which names, who may ask, and which home answers. */
+export type Entrance = {
+	/** Names by which the program is reached beside those of this computer, lower case. */
+	readonly names: () => readonly string[];
+	/** Refuses whoever may not come in; before any route. */
+	readonly guard: (app: FastifyInstance) => void;
+	/** Routes that only this entrance has. */
+	readonly routes: (app: App) => void;
+	readonly servicesOf: ServicesOf;
+	/** Whether who asked some time ago may still hear the answer, now. */
+	readonly isStillLetIn: (request: FastifyRequest) => Promise<boolean>;
+};
+
+/** One home, for the person at this computer and for the devices that they paired. */
+export function ownEntrance(services: Services): Entrance {
+	const { sharing } = services;
+	return {
+		names: () => sharing?.names() ?? [],
+		guard: (app) => guardRoutes(app, sharing),
+		routes: (app) => deviceRoutes(app, services),
+		servicesOf: () => services,
+		isStillLetIn: async (request) => isLetIn(request, sharing),
+	};
+}
