@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
+import { say } from '../language/speak.ts';
 import type { GarmentDetails } from '../wardrobe/words/garment.ts';
 import type { Kind } from '../wardrobe/words/kind.ts';
 import type { Season } from '../wardrobe/words/season.ts';
@@ -35,10 +36,7 @@ export type DemoScenario = {
 /** The demo scenario of this checkout. */
 export async function demoScenario(): Promise<DemoScenario> {
 	if (!existsSync(`${folder}scenario.json`)) {
-		throw new UserError(
-			'not-found',
-			`Expected the demo scenario in ${folder}; the file scenario.json is missing. Restore the folder demo-images.`,
-		);
+		throw new UserError('not-found', say('refusals.noScenario', { folder }));
 	}
 	return JSON.parse(await readFile(`${folder}scenario.json`, 'utf8')) as DemoScenario;
 }

@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 /** Everything that can go wrong for a user of the HTTP interface: code, status. Messages always say what was expected, for what, what came. */
 export const ERRORS = {
 	'bad-request': 400,
@@ -44,7 +45,4 @@ export class UserError extends Error {
 
 /** The error for an address that names nothing: `what` as in "garment". */
 export const notFound = (what: string, id: string): UserError =>
-	new UserError(
-		'not-found',
-		`Expected the id of a ${what} that exists; "${id.slice(0, 80)}" names none. It may have been deleted: look in the bin.`,
-	);
+	new UserError('not-found', say('refusals.notFound', { what, id: id.slice(0, 80) }));

@@ -1,10 +1,15 @@
+import type { ENGLISH } from '../language/en/english.ts';
+import { say } from '../language/speak.ts';
 import { notFound } from './errors.ts';
+
+/** What things are called that can be asked for. */
+type Noun = keyof (typeof ENGLISH)['nouns'];
 
 /** Finds a thing by its id, or refuses with a sentence; `what` as in "garment". */
 export const knownIn =
-	<T>(things: { get(id: string): Promise<T | null> }, what: string) =>
+	<T>(things: { get(id: string): Promise<T | null> }, what: Noun) =>
 	async (id: string): Promise<T> => {
 		const found = await things.get(id);
-		if (!found) throw notFound(what, id);
+		if (!found) throw notFound(say(`nouns.${what}`), id);
 		return found;
 	};

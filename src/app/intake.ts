@@ -66,7 +66,10 @@ async function keep(
 		const { thingId, does } = await thingFor(home, given);
 		return {
 			does: { ...does, photos: [photo] },
-			sentence: purpose === 'inspiration' ? `Added the inspiration ${fileTitle(name)}` : `Added a ${purpose}`,
+			sentence:
+				purpose === 'inspiration'
+					? say('decisions.addedInspiration', { name: fileTitle(name) })
+					: say(`decisions.added_${purpose}`),
 			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, thingId, known }),
 		};
 	});

@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import type { HomeReads } from '../store/store.ts';
 import { notFound } from './errors.ts';
 
@@ -12,5 +13,5 @@ export async function refuseUnknownGarments(
 	if (asked.size === 0) return;
 	for (const { id } of await home.garments.list()) asked.delete(id);
 	const [unknown] = asked;
-	if (unknown !== undefined) throw notFound('garment', unknown);
+	if (unknown !== undefined) throw notFound(say('nouns.garment'), unknown);
 }

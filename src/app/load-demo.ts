@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import { photoFormatOf } from '../photo/file/photo-format.ts';
 import type { Asked, Decided, HomeReads, NewPhoto } from '../store/store.ts';
 import { defaultSeason } from '../wardrobe/days/season-defaults.ts';
@@ -112,7 +113,7 @@ export async function loadDemo(services: Services, asked: Asked): Promise<Season
 		};
 		return {
 			does,
-			sentence: `Opened the demo ${season.name}`,
+			sentence: say('decisions.openedDemo', { name: season.name }),
 			answer: async (after) => (await after.seasons.get(season.id))!,
 		};
 	});

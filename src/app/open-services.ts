@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
+import { say } from '../language/speak.ts';
 import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
 import { writeBackup } from '../store/backup.ts';
 import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
@@ -44,7 +45,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 			await suggestFromPhotos({ store, events }, [photo.id]);
 			await followLight(photo, reading);
 		},
-		report: (error) => settings.log(`A photo could not be read because of a fault in the program: ${String(error)}`),
+		report: (error) => settings.log(say('refusals.faultOfPhoto', { error: String(error) })),
 	});
 	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
 	return {
@@ -56,14 +57,12 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 			? await createSharing({
 					records: store.pairings,
 					now: () => now().getTime(),
-					report: (error) => settings.log(`A note on a paired device could not be written: ${String(error)}`),
+					report: (error) => settings.log(say('refusals.faultOfDevice', { error: String(error) })),
 				})
 			: null,
 		backup: async (to) => {
 			for (const path of await writeBackup(settings.homePath, to))
-				settings.log(
-					`Expected "${path}" as it was added; its bytes have changed on the disk. The backup holds it as it is.`,
-				);
+				settings.log(say('refusals.changedOnDisk', { path }));
 		},
 		receive: (from) => receiveFile(from, join(settings.homePath, INCOMING_FOLDER)),
 		findings: home.findings,

@@ -1,4 +1,5 @@
 import { createHash, randomInt, timingSafeEqual } from 'node:crypto';
+import { say } from '../language/speak.ts';
 import { UserError } from './errors.ts';
 
 const CODE_LIFETIME_MS = 10 * 60_000;
@@ -28,17 +29,10 @@ export function createPairingCode(now: () => number): PairingCode {
 			return { code: current.code, validForMs: CODE_LIFETIME_MS - (now() - current.madeAt) };
 		},
 		use: (given) => {
-			if (isOver())
-				throw new UserError(
-					'too-many-tries',
-					'Expected a code that is still valid for pairing this device; the last one has expired or was tried too often. Ask for a new code on the computer that runs Dyelot.',
-				);
+			if (isOver()) throw new UserError('too-many-tries', say('refusals.codeOver'));
 			current = { ...current, triesLeft: current.triesLeft - 1 };
 			if (!sameSecret(given.replace(/\D/g, ''), current.code))
-				throw new UserError(
-					'wrong-code',
-					`Expected the 8 digits shown on the computer for pairing this device; received others. ${current.triesLeft} tries are left.`,
-				);
+				throw new UserError('wrong-code', say('refusals.codeWrong', { count: current.triesLeft }));
 			current = { ...current, triesLeft: 0 };
 		},
 	};

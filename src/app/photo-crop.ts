@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import type { NewPhoto, PhotoRecord } from '../store/store.ts';
 import { type Correction, neutralsOf } from '../wardrobe/words/reading.ts';
 import { notFound } from './errors.ts';
@@ -50,7 +51,7 @@ export type Crop = {
 export async function cropOf(services: Services, photo: PhotoRecord, box: Box): Promise<Crop> {
 	const { photos } = services.store;
 	const display = await photos.derived(photo.id, 'display');
-	if (!display || !photo.reading) throw notFound('photo that was read', photo.id);
+	if (!display || !photo.reading) throw notFound(say('nouns.readPhoto'), photo.id);
 	const { part, widthPx } = await cut(display, box);
 	const bytes = await part.jpeg({ quality: 95 }).toBuffer();
 	const id = await photos.keepOriginal(bytes);

@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import type { ReaderPool, ReadSource } from '../photo/readers/pool.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
 import type { Light } from '../wardrobe/words/light.ts';
@@ -65,8 +66,7 @@ export function createPhotoJobs(services: JobServices): PhotoJobs {
 			const job: Promise<void> = readOne(id)
 				.catch(async (error: unknown) => {
 					services.report(error);
-					const message =
-						'Expected to read this photo; the program itself failed on it. The photo is kept: try again, and if it fails once more, tell us.';
+					const message = say('refusals.readFault');
 					await store.photos.saveFailure(id, { reason: 'internal', message });
 					events.send({ event: 'photo', data: { id, status: 'failed' } });
 				})

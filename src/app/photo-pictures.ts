@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import type { DerivedName, Store } from '../store/store.ts';
 import { notFound, UserError } from './errors.ts';
 import { knownIn } from './found-or-refused.ts';
@@ -6,7 +7,7 @@ import type { Services } from './services.ts';
 /** A picture made from a photo that was read. */
 export async function pictureOf(store: Store, id: string, name: DerivedName): Promise<Buffer> {
 	const bytes = await store.photos.derived(id, name);
-	if (!bytes) throw notFound(`picture "${name}" of a photo that was read`, id);
+	if (!bytes) throw notFound(say('nouns.pictureOf', { name }), id);
 	return Buffer.from(bytes);
 }
 

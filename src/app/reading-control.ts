@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import { knownIn } from './found-or-refused.ts';
 import type { Services } from './services.ts';
 
@@ -14,7 +15,7 @@ export async function stopReading({ store, jobs, events }: Services): Promise<{ 
 	for (const id of dropped) {
 		await store.photos.saveFailure(id, {
 			reason: 'stopped',
-			message: 'Reading was stopped before this photo. It is kept: read it whenever you like.',
+			message: say('refusals.readStopped'),
 		});
 		events.send({ event: 'photo', data: { id, status: 'failed' } });
 	}

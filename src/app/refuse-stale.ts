@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import type { HomeReads, VersionedKind } from '../store/store.ts';
 import { UserError } from './errors.ts';
 
@@ -15,15 +16,14 @@ export function staleError(things: readonly StaleThing[]): UserError {
 		.slice(0, 3)
 		.map(({ kind, fields, now }) => {
 			const { name, title } = now as { name?: string; title?: string };
-			const called = name || title ? ` "${name || title}"` : '';
-			return `of the ${kind}${called}: ${fields.join(', ') || 'something'}`;
+			const what = say(`nouns.${kind}`);
+			const parts = fields.join(', ') || say('refusals.something');
+			return name || title
+				? say('refusals.staleNamed', { what, name: name || title || '', fields: parts })
+				: say('refusals.staleThing', { what, fields: parts });
 		})
 		.join('; ');
-	return new UserError(
-		'stale',
-		`Expected the newest state for a change; meanwhile something else was changed in another window or program (${told}). Yours was not saved: look at what is there now, and change it again.`,
-		{ details: { changed: things } },
-	);
+	return new UserError('stale', say('refusals.stale', { told }), { details: { changed: things } });
 }
 
 /** What changed of a thing since the version that was seen; null where nothing did, or no version was told. */

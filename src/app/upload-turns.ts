@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import { UserError } from './errors.ts';
 
 /** Uploads on their way at once: of one device, and of all together. Each holds a line and a file open. */
@@ -21,13 +22,9 @@ export type UploadTurns = {
 type Waiting = { readonly device: string; readonly begin: () => void };
 
 const busy = () =>
-	new UserError(
-		'busy',
-		'Expected fewer photos on their way at once; others are still coming in. Send this one again in a moment.',
-		{
-			retryAfterS: COME_BACK_S,
-		},
-	);
+	new UserError('busy', say('refusals.tooManyPhotos'), {
+		retryAfterS: COME_BACK_S,
+	});
 
 /** `later` calls a function after milliseconds and returns the way to call it off; tests put their own clock here. */
 export function createUploadTurns(

@@ -8,6 +8,10 @@ export const numberText = (value: number): string =>
 export const moneyText = (value: number): string =>
 	new Intl.NumberFormat(spokenLanguage(), { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value);
 
+/** Names in a row as the language lists them: shirt, skirt and coat; Hemd, Rock und Mantel. */
+export const listText = (names: readonly string[]): string =>
+	new Intl.ListFormat(spokenLanguage(), { type: 'conjunction' }).format(names);
+
 /** An ISO day (2026-03-14) as the language writes days: 14 Mar 2026, Mar 14, 2026, 14.03.2026. Anything else is given back as it is. */
 export function dayText(isoDay: string): string {
 	const day = new Date(`${isoDay.slice(0, 10)}T12:00:00Z`);

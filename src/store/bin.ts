@@ -1,5 +1,5 @@
 import type { Kysely, Transaction } from 'kysely';
-import { counted } from '../wardrobe/words/counted.ts';
+import { say } from '../language/speak.ts';
 import { decideIn } from './deciding.ts';
 import type { Tables } from './schema.ts';
 import type { BinEntry, ChangedThing } from './store.ts';
@@ -51,8 +51,10 @@ export async function restoreIn(
 					.execute()
 			: [];
 	const things = [row, ...withIt].map(({ kind, id, body }) => ({ kind, id, body: JSON.parse(body) as unknown }));
-	const company = withIt.length > 0 ? ` and ${counted(withIt.length, 'garment')}` : '';
-	const sentence = `Took ${nameIn(row.body) || 'it'}${company} out of the bin`;
+	const name = nameIn(row.body) || say('nouns.it');
+	const company = say('counts.garments', { count: withIt.length });
+	const sentence =
+		withIt.length > 0 ? say('decisions.outOfBinWith', { name, company }) : say('decisions.outOfBin', { name });
 	return { answer: true, changed: await decideIn(trx, { things, photos: [] }, sentence, at) };
 }
 

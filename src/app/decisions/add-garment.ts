@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Garment } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
@@ -18,7 +19,7 @@ export function addGarment(
 		const garment = newGarment(id, name, services.now().toISOString(), { photoIds });
 		return {
 			does: { garments: { put: [garment] } },
-			sentence: `Added the garment ${name}`,
+			sentence: say('decisions.addedGarment', { name }),
 			answer: async (after) => (await loadGarment(after, id))!,
 		};
 	});

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Maker } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
@@ -8,7 +9,7 @@ export function addMaker(services: Services, asked: Asked, told: Pick<Maker, 'na
 	const maker = { id: services.newId(), ...told };
 	return decide(services, asked, async () => ({
 		does: { makers: { put: [maker] } },
-		sentence: `Added the maker ${maker.name}`,
+		sentence: say('decisions.addedMaker', { name: maker.name }),
 		answer: async (after) => (await after.makers.get(maker.id))!,
 	}));
 }

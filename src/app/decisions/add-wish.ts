@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Wish } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
@@ -11,7 +12,7 @@ export function addWish(services: Services, asked: Asked, told: Omit<Wish, 'id' 
 		await knownIn(home.seasons, 'season')(wish.seasonId);
 		return {
 			does: { wishes: { put: [wish] } },
-			sentence: `Wished for ${wish.name}`,
+			sentence: say('decisions.wished', { name: wish.name }),
 			answer: async (after) => (await after.wishes.get(wish.id))!,
 		};
 	});

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { decide } from '../decide.ts';
 import type { Services } from '../services.ts';
@@ -13,7 +14,7 @@ export function binGarments(
 		const garments = await garmentsAsSeen(home, ids, versions);
 		return {
 			does: { garments: { remove: ids } },
-			sentence: `Put ${namesOf(garments)} in the bin`,
+			sentence: say('decisions.binned', { names: namesOf(garments) }),
 			answer: async () => ({ removed: garments.length }),
 		};
 	});

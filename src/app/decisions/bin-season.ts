@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { decide } from '../decide.ts';
 import { demoPhotoIds, garmentsThatGoWith } from '../demo-garments.ts';
@@ -17,11 +18,13 @@ export async function binSeason(
 		const season = await knownIn(home.seasons, 'season')(id);
 		await refuseStale(home, 'season', id, season, seen);
 		const garments = await garmentsThatGoWith(home, id, demo);
-		const what =
-			garments.length > 0 ? `demo ${season.name} with its ${garments.length} garments` : `season ${season.name}`;
+		const sentence =
+			garments.length > 0
+				? say('decisions.binnedDemo', { name: season.name, count: garments.length })
+				: say('decisions.binnedSeason', { name: season.name });
 		return {
 			does: { seasons: { remove: [id] }, garments: { remove: garments } },
-			sentence: `Put the ${what} in the bin`,
+			sentence,
 			answer: async () => ({ removed: true as const }),
 		};
 	});

@@ -1,5 +1,6 @@
+import { say } from '../../language/speak.ts';
 import type { Wish } from '../../wardrobe/words/wish.ts';
 import { KINDS, remover } from './change-one.ts';
 
 /** Strikes a wish off the list; it lies in the bin. */
-export const binWish = remover<Wish>(KINDS.wish, ({ name }) => `Struck the wish ${name}`);
+export const binWish = remover<Wish>(KINDS.wish, ({ name }) => say('decisions.struckWish', { name }));

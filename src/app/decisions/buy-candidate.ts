@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked, HomeReads } from '../../store/store.ts';
 import { checkCandidate } from '../../wardrobe/wishes/candidate-check.ts';
 import type { Garment } from '../../wardrobe/words/garment.ts';
@@ -25,8 +26,7 @@ export function buyCandidate(services: Services, asked: Asked, id: string): Prom
 	return decide(services, asked, async (home) => {
 		const candidate = await knownIn(home.candidates, 'candidate')(id);
 		const { kind, kindFrom, price, name, nameFrom, photoId } = candidate;
-		if (candidate.state === 'bought')
-			throw new UserError('conflict', `Expected a candidate that is not bought yet; "${name}" is a garment already.`);
+		if (candidate.state === 'bought') throw new UserError('conflict', say('refusals.bought', { name }));
 		const wish = await answeredWish(services, home, candidate);
 		const told = {
 			...(nameFrom ? { nameFrom } : {}),
@@ -43,7 +43,7 @@ export function buyCandidate(services: Services, asked: Asked, id: string): Prom
 				candidates: { put: [{ ...candidate, state: 'bought' }] },
 				...(wish ? { wishes: { put: [{ ...wish, state: 'answered' as const }] } } : {}),
 			},
-			sentence: `Bought ${name}${wish ? `, which answers the wish ${wish.name}` : ''}`,
+			sentence: wish ? say('decisions.boughtForWish', { name, wish: wish.name }) : say('decisions.bought', { name }),
 			answer: async (after) => (await loadGarment(after, garmentId))!,
 		};
 	});

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked, HomeReads, Kept } from '../../store/store.ts';
 import type { Garment, GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { decide } from '../decide.ts';
@@ -65,7 +66,7 @@ export function changeGarment(
 		const put = await changed(home, garment!, changes, services.now().toISOString());
 		return {
 			does: { garments: { put: [put] } },
-			sentence: `Changed ${put.name}`,
+			sentence: say('decisions.changed', { name: put.name }),
 			answer: async (after) => (await loadGarment(after, id))!,
 		};
 	});
@@ -89,7 +90,7 @@ export function changeGarments(
 		for (const garment of garments) put.push(await changed(home, garment, changes, at));
 		return {
 			does: { garments: { put } },
-			sentence: `Changed ${namesOf(garments)}`,
+			sentence: say('decisions.changed', { name: namesOf(garments) }),
 			answer: async () => ({ changed: garments.length }),
 		};
 	});

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Inspiration } from '../../wardrobe/words/season.ts';
 import { changer, KINDS } from './change-one.ts';
 
@@ -6,6 +7,6 @@ export const changeInspiration = changer<Inspiration, Partial<Pick<Inspiration, 
 	KINDS.inspiration,
 	{
 		changed: (inspiration, changes) => ({ ...inspiration, ...changes }),
-		sentence: ({ title }) => `Changed the inspiration ${title}`,
+		sentence: ({ title }) => say('decisions.changedInspiration', { name: title }),
 	},
 );

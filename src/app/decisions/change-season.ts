@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
 import { changer, KINDS } from './change-one.ts';
 import { refuseWrongDates } from './season-dates.ts';
@@ -9,5 +10,5 @@ export const changeSeason = changer<Season, Partial<Omit<Season, 'id' | 'addedAt
 		refuseWrongDates(changed);
 		return changed;
 	},
-	sentence: ({ name }) => `Changed the season ${name}`,
+	sentence: ({ name }) => say('decisions.changedSeason', { name }),
 });

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Wish } from '../../wardrobe/words/wish.ts';
 import { knownIn } from '../found-or-refused.ts';
 import { changer, KINDS } from './change-one.ts';
@@ -8,5 +9,5 @@ export const changeWish = changer<Wish, Partial<Omit<Wish, 'id' | 'version'>>>(K
 		if (changes.seasonId !== undefined) await knownIn(home.seasons, 'season')(changes.seasonId);
 		return { ...wish, ...changes };
 	},
-	sentence: ({ name }) => `Changed the wish ${name}`,
+	sentence: ({ name }) => say('decisions.changedWish', { name }),
 });

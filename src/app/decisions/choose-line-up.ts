@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked, HomeReads, Kept } from '../../store/store.ts';
 import type { LineUpChoice } from '../../wardrobe/words/season.ts';
 import { decide } from '../decide.ts';
@@ -28,7 +29,7 @@ export function chooseLineUp(
 		await refuseUnknownGarments(home, listed(choice), listed(known));
 		return {
 			does: { lineUps: [choice] },
-			sentence: `Chose ${choice.garmentIds.length} garments for ${season.name}`,
+			sentence: say('decisions.chose', { count: choice.garmentIds.length, season: season.name }),
 			answer: (after) => lineUpOf(after, seasonId),
 		};
 	});

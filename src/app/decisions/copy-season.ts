@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
 import { decide } from '../decide.ts';
@@ -21,7 +22,7 @@ export function copySeason(services: Services, asked: Asked, fromId: string, tol
 				inspirations: { put: board.map((one) => ({ ...one, id: newId(), seasonId: season.id })) },
 				palettes: palette ? [{ seasonId: season.id, palette }] : [],
 			},
-			sentence: `Started the season ${season.name} from ${from.name}`,
+			sentence: say('decisions.startedFrom', { name: season.name, from: from.name }),
 			answer: async (after) => (await after.seasons.get(season.id))!,
 		};
 	});

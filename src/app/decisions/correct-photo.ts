@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import { relit } from '../../reading/light/shown-light.ts';
 import type { Asked, HomeReads, PhotoRecord } from '../../store/store.ts';
 import { type Correction, neutralsOf } from '../../wardrobe/words/reading.ts';
@@ -62,7 +63,7 @@ export async function correctLight(
 	const { before, photo } = await correct(services, asked, id, version, async (known, home) => ({
 		correction: { ...told, ...(known.correction.mask ? { mask: true } : {}) },
 		mask: await home.photos.maskOf(id),
-		sentence: `Corrected the light of ${known.originalName}`,
+		sentence: say('decisions.correctedLight', { photo: known.originalName }),
 	}));
 	const isRead = before?.status === 'read' && before.reading && readsAlike(before.correction, photo.correction);
 	const next = isRead ? relit(before.reading, photo.correction, await services.sharedLight(photo)) : null;
@@ -83,14 +84,13 @@ export async function drawOutline(
 	png: unknown,
 	version: number | undefined,
 ): Promise<PhotoRecord> {
-	if (!(png instanceof Uint8Array) || !isPng(png))
-		throw new UserError('bad-request', 'Expected a PNG picture for the corrected outline; received something else.');
+	if (!(png instanceof Uint8Array) || !isPng(png)) throw new UserError('bad-request', say('refusals.noPng'));
 	await knownIn(services.store.photos, 'photo')(id);
 	const mask = await services.store.photos.keepMask(id, png);
 	const corrected = await correct(services, asked, id, version, async (photo) => ({
 		correction: { ...photo.correction, mask: true },
 		mask,
-		sentence: `Drew the outline of ${photo.originalName}`,
+		sentence: say('decisions.drewOutline', { photo: photo.originalName }),
 	}));
 	return readAnew(services, corrected);
 }
@@ -104,7 +104,7 @@ export async function forgetOutline(
 ): Promise<PhotoRecord> {
 	const corrected = await correct(services, asked, id, version, async (photo) => {
 		const { mask: _drawn, ...correction } = photo.correction;
-		return { correction, mask: null, sentence: `Took back the outline drawn on ${photo.originalName}` };
+		return { correction, mask: null, sentence: say('decisions.forgotOutline', { photo: photo.originalName }) };
 	});
 	return readAnew(services, corrected);
 }

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { derivePalette } from '../../wardrobe/palette/palette.ts';
 import { decide } from '../decide.ts';
@@ -21,7 +22,9 @@ export function deriveSeasonPalette(
 		const palette = derivePalette(readings, { baseCount, colourCount, seed: 1, keep });
 		return {
 			does: { palettes: [{ seasonId, palette }] },
-			sentence: `Derived the palette from ${readings.length} ${from === 'garments' ? 'garments' : 'pictures'}`,
+			sentence: say('decisions.derived', {
+				from: say(`counts.${from === 'garments' ? 'garments' : 'pictures'}`, { count: readings.length }),
+			}),
 			answer: (after) => paletteAnswer(after, season),
 		};
 	});

@@ -9,7 +9,7 @@ import { loadGarment } from '../load-garments.ts';
 /** The garment, if it shows the photo. */
 export async function garmentWithPhoto(home: HomeReads, id: string, photoId: string): Promise<Kept<GarmentDetails>> {
 	const garment = await knownIn(home.garments, 'garment')(id);
-	if (!garment.photoIds.includes(photoId)) throw notFound(`photo of ${garment.name}`, photoId);
+	if (!garment.photoIds.includes(photoId)) throw notFound(say('nouns.photoOf', { name: garment.name }), photoId);
 	return garment;
 }
 

@@ -1,3 +1,5 @@
+import { listText } from '../../language/numbers.ts';
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Garment } from '../../wardrobe/words/garment.ts';
 import { joinedGarment } from '../../wardrobe/words/joined-garment.ts';
@@ -15,8 +17,7 @@ export function joinGarments(
 ): Promise<Garment> {
 	return decide(services, asked, async (home) => {
 		const [first, ...rest] = await garmentsAsSeen(home, ids, versions);
-		if (!first || rest.length === 0)
-			throw new UserError('bad-request', 'Expected two or more garments to join; received one.');
+		if (!first || rest.length === 0) throw new UserError('bad-request', say('refusals.joinOne'));
 		const joined = { ...joinedGarment(first, rest), changedAt: services.now().toISOString() };
 		const gone = rest.map(({ id }) => id);
 		// The wears of all count for the one entry.
@@ -25,7 +26,7 @@ export function joinGarments(
 			.map(({ on }) => ({ garmentId: first.id, on }));
 		return {
 			does: { garments: { put: [joined], remove: gone }, wears: { put: wears } },
-			sentence: `Joined ${[first, ...rest].map(({ name }) => name).join(' and ')}`.slice(0, 300),
+			sentence: say('decisions.joined', { names: listText([first, ...rest].map(({ name }) => name)) }).slice(0, 300),
 			answer: async (after) => (await loadGarment(after, first.id))!,
 		};
 	});

@@ -1,3 +1,5 @@
+import { dayText } from '../../language/numbers.ts';
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Wear } from '../../wardrobe/words/wear.ts';
 import { decide } from '../decide.ts';
@@ -13,8 +15,7 @@ export function noteWears(
 ): Promise<{ added: number }> {
 	const today = todayOf(services);
 	const tooLate = wears.find(({ on }) => on > today);
-	if (tooLate)
-		throw new UserError('bad-request', `Expected a day up to today (${today}) for a wear; received ${tooLate.on}.`);
+	if (tooLate) throw new UserError('bad-request', say('refusals.wearLater', { today, day: tooLate.on }));
 	return decide(services, asked, async (home) => {
 		const names = new Map<string, string>();
 		for (const id of new Set(wears.map(({ garmentId }) => garmentId)))
@@ -24,8 +25,8 @@ export function noteWears(
 			does: { wears: { put: wears } },
 			sentence:
 				wears.length === 1 && first
-					? `Wore ${names.get(first.garmentId)} on ${first.on}`
-					: `Noted ${wears.length} wears`,
+					? say('decisions.wore', { name: names.get(first.garmentId)!, day: dayText(first.on) })
+					: say('decisions.notedWears', { count: wears.length }),
 			answer: async () => ({ added: wears.length }),
 		};
 	});

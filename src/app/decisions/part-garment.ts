@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { decide } from '../decide.ts';
 import { UserError } from '../errors.ts';
@@ -16,16 +17,13 @@ export function partGarment(
 	return decide(services, asked, async (home) => {
 		const garment = await garmentWithPhoto(home, id, photoId);
 		if (garment.photoIds.length < 2)
-			throw new UserError(
-				'bad-request',
-				`Expected two or more photos of ${garment.name}, to give one to another garment; it has one.`,
-			);
+			throw new UserError('bad-request', say('refusals.partOne', { name: garment.name }));
 		const at = services.now().toISOString();
 		const first = { ...garment, photoIds: garment.photoIds.filter((one) => one !== photoId), changedAt: at };
 		const second = await suggestedGarment(home, otherOf(garment, [photoId], { id: otherId, at }));
 		return {
 			does: { garments: { put: [first, second] } },
-			sentence: `Parted ${second.name} from ${garment.name}`,
+			sentence: say('decisions.parted', { name: second.name, from: garment.name }),
 			answer: (after) => bothOf(after, id, otherId),
 		};
 	});

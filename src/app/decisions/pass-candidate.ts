@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { CandidateDetails } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
@@ -9,14 +10,10 @@ import type { Services } from '../services.ts';
 export function passCandidate(services: Services, asked: Asked, id: string): Promise<CandidateDetails> {
 	return decide(services, asked, async (home) => {
 		const known = await knownIn(home.candidates, 'candidate')(id);
-		if (known.state === 'bought')
-			throw new UserError(
-				'conflict',
-				`Expected a candidate that is not bought yet; "${known.name}" is a garment already.`,
-			);
+		if (known.state === 'bought') throw new UserError('conflict', say('refusals.bought', { name: known.name }));
 		return {
 			does: { candidates: { put: [{ ...known, state: 'passed' }] } },
-			sentence: `Passed on ${known.name}`,
+			sentence: say('decisions.passed', { name: known.name }),
 			answer: async (after) => (await after.candidates.get(id))!,
 		};
 	});

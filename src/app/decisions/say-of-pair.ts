@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { PairWord } from '../../wardrobe/words/wear.ts';
 import { decide } from '../decide.ts';
@@ -5,10 +6,12 @@ import { UserError } from '../errors.ts';
 import { knownIn } from '../found-or-refused.ts';
 import type { Services } from '../services.ts';
 
-const verbOf = (word: PairWord['word'] | null): string => {
-	if (word === null) return 'Took back the word on';
-	return word === 'approved' ? 'Approved' : 'Refused';
-};
+/** The sentence of each word; the last where a word is taken back. */
+const SENTENCES = {
+	approved: 'decisions.approvedPair',
+	refused: 'decisions.refusedPair',
+	none: 'decisions.pairWordBack',
+} as const;
 
 /** What the person says of two garments together; null takes it back. */
 export function sayOfPair(
@@ -16,14 +19,13 @@ export function sayOfPair(
 	asked: Asked,
 	{ a, b, word }: { readonly a: string; readonly b: string; readonly word: PairWord['word'] | null },
 ): Promise<{ saved: true }> {
-	if (a === b)
-		throw new UserError('bad-request', 'Expected two different garments for a pairing; received the same one twice.');
+	if (a === b) throw new UserError('bad-request', say('refusals.pairTwice'));
 	return decide(services, asked, async (home) => {
 		const known = knownIn(home.garments, 'garment');
 		const [first, second] = [await known(a), await known(b)];
 		return {
 			does: { pairWords: [{ a, b, word }] },
-			sentence: `${verbOf(word)} ${first.name} with ${second.name}`,
+			sentence: say(SENTENCES[word ?? 'none'], { one: first.name, other: second.name }),
 			answer: async () => ({ saved: true as const }),
 		};
 	});

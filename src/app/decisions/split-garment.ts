@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { decide } from '../decide.ts';
@@ -12,21 +13,16 @@ function refuseEmpty(boxes: readonly Box[]): void {
 	if (empty)
 		throw new UserError(
 			'bad-request',
-			`Expected a box with a width and a height round each garment; received one from ${empty.left}, ${empty.top} to ${empty.right}, ${empty.bottom}.`,
+			say('refusals.emptyBox', { left: empty.left, top: empty.top, right: empty.right, bottom: empty.bottom }),
 		);
 }
 
 /** The parts of the photo in the boxes, their bytes kept; no decision knows of them yet. */
 async function twoCrops(services: Services, photoId: string, boxes: readonly [Box, Box]) {
 	const photo = await services.store.photos.get(photoId);
-	if (!photo?.reading)
-		throw new UserError('conflict', 'Expected a photo that was read, to cut it in two; this one waits to be read.');
+	if (!photo?.reading) throw new UserError('conflict', say('refusals.cutUnread'));
 	const crops = [await cropOf(services, photo, boxes[0]), await cropOf(services, photo, boxes[1])] as const;
-	if (crops[0].photo.id === crops[1].photo.id)
-		throw new UserError(
-			'bad-request',
-			'Expected two different boxes, one round each garment; received the same twice.',
-		);
+	if (crops[0].photo.id === crops[1].photo.id) throw new UserError('bad-request', say('refusals.sameBoxes'));
 	return crops;
 }
 
@@ -58,7 +54,7 @@ export async function splitGarment(
 				photos: crops.map(({ photo }) => photo),
 				corrections: crops.flatMap(({ correction }) => correction ?? []),
 			},
-			sentence: `Made two garments of ${garment.name}`,
+			sentence: say('decisions.madeTwo', { name: garment.name }),
 			answer: (after) => bothOf(after, id, otherId),
 		};
 	});

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { defaultSeason } from '../../wardrobe/days/season-defaults.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
@@ -15,7 +16,7 @@ export function startSeason(
 	const season = defaultSeason({ id: services.newId(), addedAt: services.now().toISOString(), ...told });
 	return decide(services, asked, async () => ({
 		does: { seasons: { put: [season] } },
-		sentence: `Started the season ${season.name}`,
+		sentence: say('decisions.started', { name: season.name }),
 		answer: async (after) => (await after.seasons.get(season.id))!,
 	}));
 }

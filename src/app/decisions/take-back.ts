@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked, ChangedThing, Decision, Outcome } from '../../store/store.ts';
 import { CORRECTION } from '../../store/thing-state.ts';
 import { askStore, tellChanged } from '../decide.ts';
@@ -21,16 +22,16 @@ async function move(services: Services, asking: Promise<Outcome<Decision | null>
 
 /** Takes back the newest decision. What the program noted by itself since then stays. */
 export const takeBack = (services: Services, asked: Asked): Promise<Decision> =>
-	move(services, services.store.undo(asked), 'Expected a decision to take back; there is none left.');
+	move(services, services.store.undo(asked), say('refusals.nothingToUndo'));
 
 /** Does again what was taken back last. */
 export const doAgain = (services: Services, asked: Asked): Promise<Decision> =>
-	move(services, services.store.redo(asked), 'Expected a decision that was taken back, to do it again; there is none.');
+	move(services, services.store.redo(asked), say('refusals.nothingToRedo'));
 
 /** Takes a thing out of the bin. */
 export async function restoreFromBin(services: Services, asked: Asked, id: string): Promise<{ restored: true }> {
 	const { answer, changed } = await askStore(services.store.restoreFromBin(id, asked));
-	if (!answer) throw notFound('thing in the bin', id);
+	if (!answer) throw notFound(say('nouns.binned'), id);
 	await followUp(services, changed);
 	return { restored: true };
 }

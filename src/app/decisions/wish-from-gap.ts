@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { seasonReport } from '../../wardrobe/season/report.ts';
 import { wishFromGap } from '../../wardrobe/wishes/wishes.ts';
@@ -20,11 +21,11 @@ export function wishForGap(
 		const season = await knownIn(home.seasons, 'season')(seasonId);
 		const input = await loadSeasonInput({ store: home, now: services.now }, season);
 		const gap = seasonReport(input).gaps.find((one) => one.id === gapId);
-		if (!gap) throw notFound('gap', gapId);
+		if (!gap) throw notFound(say('nouns.gap'), gapId);
 		const wish = wishFromGap(gap, input, { id, today: todayOf(services) });
 		return {
 			does: { wishes: { put: [wish] } },
-			sentence: `Wished for ${wish.name}, to fill a gap`,
+			sentence: say('decisions.wishedForGap', { name: wish.name }),
 			answer: async (after) => (await after.wishes.get(id))!,
 		};
 	});

@@ -2,6 +2,7 @@ import { deviceName } from '../../app/device-name.ts';
 import { doorOf } from '../../app/door.ts';
 import { notFound } from '../../app/errors.ts';
 import type { Services } from '../../app/services.ts';
+import { say } from '../../language/speak.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
 import { homeOperations as operations } from '../operations/home.ts';
 import type { App } from '../typed-app.ts';
@@ -26,7 +27,7 @@ export function deviceRoutes(app: App, { sharing, events }: Services): void {
 	app.route({
 		...operations.unpairDevice,
 		handler: async ({ params }) => {
-			if (!(await sharing.unpair(params.id))) throw notFound('paired device', params.id);
+			if (!(await sharing.unpair(params.id))) throw notFound(say('nouns.pairedDevice'), params.id);
 			changed();
 			return { unpaired: true as const };
 		},

@@ -5,6 +5,7 @@ import { takeIn } from '../../app/intake.ts';
 import { type IntakeItem, PURPOSES, type Purpose } from '../../app/intake-item.ts';
 import type { Services } from '../../app/services.ts';
 import { createUploadTurns } from '../../app/upload-turns.ts';
+import { say } from '../../language/speak.ts';
 import { MAX_PHOTO_BYTES } from '../../photo/file/limits.ts';
 import { dropIncoming, type IncomingFile } from '../../store/incoming-file.ts';
 import type { Asked } from '../../store/store.ts';
@@ -53,7 +54,8 @@ async function placeOf(services: Services, fields: ReadonlyMap<string, string>):
 			'bad-request',
 			`Expected the field "purpose" (${PURPOSES.join(', ')}) before the photos of an upload; it is missing.`,
 		);
-	if (purpose !== 'garment' && !(await services.store.seasons.get(seasonId))) throw notFound('season', seasonId);
+	if (purpose !== 'garment' && !(await services.store.seasons.get(seasonId)))
+		throw notFound(say('nouns.season'), seasonId);
 	return [purpose, seasonId];
 }
 

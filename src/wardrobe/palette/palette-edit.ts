@@ -3,6 +3,8 @@ import { chroma, hexFromLab, type Lab65, labFromHex } from '../../colour/lab65.t
 import { colourName } from '../../colour/name.ts';
 import { NEUTRAL_CHROMA } from '../../colour/neutrality.ts';
 import { SAME_SIDE_BY_SIDE } from '../../colour/same-colour.ts';
+import { listText } from '../../language/numbers.ts';
+import { say } from '../../language/speak.ts';
 import { colourWord, type Palette, type PaletteColour, type PaletteRole } from '../words/palette-colour.ts';
 import { meanOf, spreadAround } from './palette-centre.ts';
 import { membersOf } from './palette-members.ts';
@@ -49,13 +51,6 @@ const done = (palette: Palette, colours: readonly PaletteColour[], sentence: str
 	sentence,
 });
 
-const ROLE_WORDS: Readonly<Record<PaletteRole, string>> = {
-	base: 'a base colour',
-	main: 'a main colour',
-	accent: 'an accent',
-	hint: 'a hint, which asks for nothing',
-};
-
 /** Spread of a colour put in by hand: none was measured, so that the fit's own tolerance is all there is. */
 const SPREAD_BY_HAND = 0;
 
@@ -63,10 +58,7 @@ function merge(palette: Palette, ids: readonly string[], board: readonly Palette
 	const chosen = palette.colours.filter(({ id }) => ids.includes(id));
 	const [heaviest] = [...chosen].sort((one, other) => other.weight - one.weight);
 	if (!heaviest || chosen.length < 2)
-		return refused(
-			'too-few-to-merge',
-			`Expected two or more colours of this palette to merge into one; received ${chosen.length}.`,
-		);
+		return refused('too-few-to-merge', say('paletteEdits.tooFew', { count: chosen.length }));
 	const lab = meanOf(chosen);
 	const members = membersOf(palette.colours, board);
 	const points = chosen.flatMap(({ id }) => members.get(id)!);
@@ -96,7 +88,7 @@ function merge(palette: Palette, ids: readonly string[], board: readonly Palette
 		origin: 'merged',
 	};
 	const rest = palette.colours.filter(({ id }) => !ids.includes(id));
-	return done(palette, [...rest, merged], `Merged ${chosen.map(colourWord).join(' and ')}`);
+	return done(palette, [...rest, merged], say('paletteEdits.merged', { colours: listText(chosen.map(colourWord)) }));
 }
 
 function add(palette: Palette, edit: PaletteEdit & { edit: 'add' }, newId: () => string): EditResult {
@@ -106,13 +98,15 @@ function add(palette: Palette, edit: PaletteEdit & { edit: 'add' }, newId: () =>
 	if (!lab || !possible)
 		return refused(
 			'not-a-colour',
-			`Expected a colour to add, as CIELAB (L 0 to 100, a, b) or as hex such as #a1b2c3; received ${edit.lab ? `[${edit.lab.join(', ')}]` : (edit.hex ?? 'nothing')}.`,
+			say('paletteEdits.noColour', {
+				received: edit.lab ? `[${edit.lab.join(', ')}]` : (edit.hex ?? say('paletteEdits.nothing')),
+			}),
 		);
 	const same = palette.colours.find((colour) => distanceBetween(colour.lab, lab) < SAME_SIDE_BY_SIDE);
 	if (same)
 		return refused(
 			'already-there',
-			`Expected a colour that the palette does not hold yet, to add it; received ${hexFromLab(lab)}, which is ${distanceBetween(same.lab, lab).toFixed(1)} from ${colourWord(same)}.`,
+			say('paletteEdits.already', { received: hexFromLab(lab), colour: colourWord(same) }),
 		);
 	const share = Math.min(0.95, Math.max(0.01, edit.weight ?? 1 / (palette.colours.length + 1)));
 	const added: PaletteColour = {
@@ -130,7 +124,11 @@ function add(palette: Palette, edit: PaletteEdit & { edit: 'add' }, newId: () =>
 	};
 	const others = palette.colours.map((colour) => ({ ...colour, weight: colour.weight * (1 - share) }));
 	const removed = palette.removed?.filter((one) => distanceBetween(one, lab) > REACH);
-	return done({ ...palette, ...(removed ? { removed } : {}) }, [...others, added], `Added ${colourWord(added)}`);
+	return done(
+		{ ...palette, ...(removed ? { removed } : {}) },
+		[...others, added],
+		say('paletteEdits.added', { colour: colourWord(added) }),
+	);
 }
 
 /**
@@ -149,32 +147,44 @@ export function editPalette(
 	if (!colour)
 		return refused(
 			'no-such-colour',
-			`Expected a colour of this palette to ${edit.edit}; received "${edit.id}", which is not in it.`,
+			say('paletteEdits.noneSuch', { edit: say(`paletteEdits.to_${edit.edit}`), id: edit.id }),
 		);
 	const word = colourWord(colour);
 	const rest = palette.colours.filter(({ id }) => id !== colour.id);
 	const changed = (changes: Partial<PaletteColour>) => [...rest, { ...colour, ...changes }];
 	switch (edit.edit) {
 		case 'lock':
-			return done(palette, changed({ locked: true }), `Locked ${word}`);
+			return done(palette, changed({ locked: true }), say('paletteEdits.locked', { colour: word }));
 		case 'unlock':
-			return done(palette, changed({ locked: false }), `Unlocked ${word}`);
+			return done(palette, changed({ locked: false }), say('paletteEdits.unlocked', { colour: word }));
 		case 'rename': {
 			const label = edit.label.trim();
-			return done(palette, changed({ label, locked: true }), `Renamed ${word} to ${label || colour.name}`);
+			return done(
+				palette,
+				changed({ label, locked: true }),
+				say('paletteEdits.renamed', { colour: word, name: label || colour.name }),
+			);
 		}
 		case 'role':
-			return done(palette, changed({ role: edit.role, locked: true }), `Made ${word} ${ROLE_WORDS[edit.role]}`);
+			return done(
+				palette,
+				changed({ role: edit.role, locked: true }),
+				say(`paletteEdits.made_${edit.role}`, { colour: word }),
+			);
 		case 'remove':
-			return done({ ...palette, removed: [...(palette.removed ?? []), colour.lab] }, rest, `Removed ${word}`);
+			return done(
+				{ ...palette, removed: [...(palette.removed ?? []), colour.lab] },
+				rest,
+				say('paletteEdits.removed', { colour: word }),
+			);
 		case 'split': {
 			const parts = splitColour(colour, membersOf(palette.colours, board).get(colour.id)!, newId);
-			if (!parts)
-				return refused(
-					'cannot-split',
-					`Expected a colour that is two in your pictures, to split it; received ${word}, in which they hold only one.`,
-				);
-			return done(palette, [...rest, ...parts], `Split ${word} into ${parts.map(colourWord).join(' and ')}`);
+			if (!parts) return refused('cannot-split', say('paletteEdits.onlyOne', { colour: word }));
+			return done(
+				palette,
+				[...rest, ...parts],
+				say('paletteEdits.split', { colour: word, parts: listText(parts.map(colourWord)) }),
+			);
 		}
 	}
 }

@@ -136,7 +136,7 @@ describe('edits that cannot be', () => {
 		[{ edit: 'add', lab: [120, 0, 0] }, 'not-a-colour', 'received [120, 0, 0]'],
 		[{ edit: 'add', lab: [Number.NaN, 0, 0] }, 'not-a-colour', 'received [NaN, 0, 0]'],
 		[{ edit: 'add' }, 'not-a-colour', 'received nothing'],
-		[{ edit: 'add', lab: [84, 1, 12] }, 'already-there', 'from oat'],
+		[{ edit: 'add', lab: [84, 1, 12] }, 'already-there', 'as oat'],
 	] as [PaletteEdit, string, string][])(
 		'%j is refused with what was expected and what came',
 		(edit, reason, received) => {
