@@ -1,4 +1,4 @@
-import { type OutfitTable, outfitParts, outfitsThrough } from '../pairs/outfits.ts';
+import { outfitRows, outfitsThrough } from '../pairs/outfit-gain.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { type PairTable, pairTable } from '../pairs/pair-table.ts';
 import type { Garment } from '../words/garment.ts';
@@ -50,15 +50,6 @@ export function wishedPiece(wish: Wish, palette: Palette): Garment {
 	);
 }
 
-/** Outfits that a piece which goes with everything would add: the same for every piece of a slot. */
-function mostOf(table: OutfitTable, parts: ReturnType<typeof outfitParts>, piece: number): number {
-	const open: OutfitTable = {
-		slots: table.slots,
-		goes: (one, other) => one === piece || other === piece || table.goes(one, other),
-	};
-	return outfitsThrough(open, parts, piece);
-}
-
 /** Exact gains of pieces (not owned yet) over the held garments, in the order of `pieces`. `owned` holds at least the pairs of `held`. */
 export function outfitGains(
 	input: SeasonInput,
@@ -67,33 +58,29 @@ export function outfitGains(
 	owned = pairTable(held, pairContextOf(input)),
 ): { added: number; most: number }[] {
 	if (pieces.length === 0) return [];
-	const all = [...held, ...pieces];
 	const withPieces = pairTable(
-		all,
+		[...held, ...pieces],
 		pairContextOf(input),
 		pieces.map((_, index) => held.length + index),
 	);
 	const rowOf = new Map(owned.garments.map(({ id }, index) => [id, index]));
-	const rows = held.map(({ id }) => rowOf.get(id)!);
-	// Asked many millions of times in a large wardrobe, so written out once.
-	const goes = new Uint8Array(all.length ** 2);
-	for (let one = 0, cell = 0; one < all.length; one++) {
-		for (let other = 0; other < all.length; other++, cell++) {
-			const isOwned = one < rows.length && other < rows.length;
-			if (isOwned ? owned.supported(rows[one]!, rows[other]!) : withPieces.supported(one, other)) goes[cell] = 1;
-		}
-	}
-	const table: OutfitTable = {
-		slots: withPieces.slots,
-		goes: (one, other) => goes[one * all.length + other] === 1,
-	};
-	const parts = outfitParts(table, held.keys());
+	const places = held.map(({ id }) => rowOf.get(id)!);
+	const rows = outfitRows(
+		{ slots: withPieces.slots, goes: (one, other) => owned.supported(places[one]!, places[other]!) },
+		held.keys(),
+	);
+	// What a piece that goes with everything would add: the same for every piece of a slot.
 	const most = new Map<Slot, number>();
 	return pieces.map((_, index) => {
 		const piece = held.length + index;
-		const slot = table.slots[piece]!;
-		if (!most.has(slot)) most.set(slot, mostOf(table, parts, piece));
-		return { added: outfitsThrough(table, parts, piece), most: most.get(slot)! };
+		const slot = withPieces.slots[piece]!;
+		if (!most.has(slot))
+			most.set(
+				slot,
+				outfitsThrough(rows, slot, () => true),
+			);
+		const added = outfitsThrough(rows, slot, (member) => withPieces.supported(piece, member));
+		return { added, most: most.get(slot)! };
 	});
 }
 

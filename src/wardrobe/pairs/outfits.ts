@@ -1,42 +1,4 @@
-import type { Slot } from '../words/slot.ts';
-
-/**
- * Which of a set of pieces go together, as outfits see it. An outfit is top + bottom + shoes, or full + shoes, each worn without or with one
- * of the outer pieces; every pair of its parts is supported. Where nobody owns shoes, outfits are counted without them.
- */
-export type OutfitTable = {
-	readonly slots: readonly Slot[];
-	readonly goes: (one: number, other: number) => boolean;
-};
-
-/** The pieces of a set, by the slots that make outfits. */
-type Parts = {
-	readonly top: readonly number[];
-	readonly bottom: readonly number[];
-	readonly full: readonly number[];
-	readonly shoes: readonly number[];
-	readonly outer: readonly number[];
-};
-
-export function outfitParts(table: OutfitTable, members: Iterable<number>): Parts {
-	const all = [...members];
-	const of = (slot: Slot) => all.filter((member) => table.slots[member] === slot);
-	return { top: of('top'), bottom: of('bottom'), full: of('full'), shoes: of('shoes'), outer: of('outer') };
-}
-
-/** Set bits of a 32-bit word, summed in parallel: pairs of bits, then nibbles, then bytes. */
-function bitsOf(word: number): number {
-	const pairs = word - ((word >>> 1) & 0x55555555);
-	const nibbles = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
-	return Math.imul((nibbles + (nibbles >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
-}
-
-/** One bit for each piece of `others` that goes with `piece`, 32 a word. */
-function bitsWith({ goes }: OutfitTable, piece: number, others: readonly number[]): Int32Array {
-	const bits = new Int32Array((others.length + 31) >> 5);
-	for (let at = 0; at < others.length; at++) if (goes(piece, others[at]!)) bits[at >> 5]! |= 1 << (at & 31);
-	return bits;
-}
+import { bitsOf, bitsWith, eachBit, type OutfitParts, type OutfitTable, outfitParts } from './outfit-parts.ts';
 
 /** A piece with what goes with it, as bits; stands for as many pieces as go with exactly the same. */
 type Row = { piece: number; times: number; readonly shoes: Int32Array; readonly outer: Int32Array };
@@ -48,7 +10,7 @@ const FEW_BODIES = 1024;
 function rowsOf(
 	table: OutfitTable,
 	pieces: readonly number[],
-	{ shoes, outer }: Pick<Parts, 'shoes' | 'outer'>,
+	{ shoes, outer }: Pick<OutfitParts, 'shoes' | 'outer'>,
 	others: readonly number[],
 	join: boolean,
 ): Row[] {
@@ -76,7 +38,7 @@ type Bits = Pick<Row, 'shoes' | 'outer'>;
  */
 function eachBody(
 	table: OutfitTable,
-	{ top, bottom, full, shoes, outer }: Parts,
+	{ top, bottom, full, shoes, outer }: OutfitParts,
 	join: boolean,
 	visit: (bits: Bits, shoes: readonly Row[], times: number, above: number, below: number | null) => void,
 ): void {
@@ -98,9 +60,6 @@ function eachBody(
 	for (const whole of rowsOf(table, full, over, [], join)) visit(whole, shoeRows, whole.times, whole.piece, null);
 }
 
-/** Place of the lowest set bit of a word that is not 0. */
-const lowestBit = (word: number): number => 31 - Math.clz32(word & -word);
-
 /** Outfits over the body whose shoes and outer pieces are `body`. */
 function outfitsOver(body: Bits, shoes: readonly Row[]): number {
 	let coats = 0;
@@ -108,18 +67,16 @@ function outfitsOver(body: Bits, shoes: readonly Row[]): number {
 	// Nobody's shoes are known: one pair that goes with everything stands in.
 	if (shoes.length === 0) return 1 + coats;
 	let outfits = 0;
-	for (let word = 0; word < body.shoes.length; word++) {
-		for (let rest = body.shoes[word]!; rest !== 0; rest &= rest - 1) {
-			const { outer, times } = shoes[(word << 5) + lowestBit(rest)]!;
-			let worn = 1;
-			if (coats > 0) for (let at = 0; at < outer.length; at++) worn += bitsOf(outer[at]! & body.outer[at]!);
-			outfits += times * worn;
-		}
-	}
+	eachBit(body.shoes, (place) => {
+		const { outer, times } = shoes[place]!;
+		let worn = 1;
+		if (coats > 0) for (let at = 0; at < outer.length; at++) worn += bitsOf(outer[at]! & body.outer[at]!);
+		outfits += times * worn;
+	});
 	return outfits;
 }
 
-function countOver(table: OutfitTable, parts: Parts): number {
+function countOver(table: OutfitTable, parts: OutfitParts): number {
 	const { top, bottom, full } = parts;
 	if (top.length * bottom.length + full.length === 0) return 0;
 	let outfits = 0;
@@ -161,30 +118,8 @@ export function eachOutfit(
 export const countOutfits = (table: OutfitTable, members: Iterable<number>): number =>
 	countOver(table, outfitParts(table, members));
 
-/** Outfits of the members (`parts`, without `piece`) and `piece` that wear `piece`: what it adds, or what leaving it out would cost. */
-export function outfitsThrough(table: OutfitTable, parts: Parts, piece: number): number {
-	const slot = table.slots[piece];
-	if (slot !== 'top' && slot !== 'bottom' && slot !== 'full' && slot !== 'shoes' && slot !== 'outer') return 0;
-	// Every part of such an outfit goes with the piece, so only those are looked at.
-	const going = (members: readonly number[]) => members.filter((member) => table.goes(piece, member));
-	const shoes = going(parts.shoes);
-	// No shoes at all means outfits without; shoes that do not go with the piece mean none.
-	if (slot !== 'shoes' && parts.shoes.length > 0 && shoes.length === 0) return 0;
-	const partners = {
-		top: going(parts.top),
-		bottom: going(parts.bottom),
-		full: going(parts.full),
-		shoes,
-		outer: going(parts.outer),
-	};
-	if (slot === 'full') return countOver(table, { ...partners, top: [], bottom: [], full: [piece] });
-	if (slot === 'top' || slot === 'bottom') return countOver(table, { ...partners, full: [], [slot]: [piece] });
-	// Shoes and outer pieces go with all that is left, so they need not be counted through.
-	return countOver(table, { ...partners, [slot]: [] });
-}
-
 /** Pieces of each slot that make outfits. */
-export type PartCounts = Readonly<Record<keyof Parts, number>>;
+export type PartCounts = Readonly<Record<keyof OutfitParts, number>>;
 
 /** Outfits if everything went with everything: the quota ceiling. */
 export function outfitCeiling({ top, bottom, full, shoes, outer }: PartCounts): number {
