@@ -80,6 +80,7 @@ describe.skipIf(!hasBrowser())('the stations, over the demo', () => {
 	it('Sort: three keys decide, U takes the last decision back', async () => {
 		const { page } = opened;
 		await go(page, 'sort');
+		await page.getByRole('button', { name: 'One by one' }).click();
 		const title = page.locator('.sort-one h2');
 		const name = await title.textContent();
 		const placeOf = async () => (await site.services.store.garments.list()).find((one) => one.name === name)?.place;

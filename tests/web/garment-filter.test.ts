@@ -3,7 +3,7 @@ import { fitOf } from '../../src/wardrobe/fit/fit.ts';
 import type { GarmentReport } from '../../src/wardrobe/season/report.ts';
 import type { Palette } from '../../src/wardrobe/words/palette-colour.ts';
 import { filteredGarments, type GarmentRow, NO_FILTER } from '../../web/src/pages/garments/garment-filter.ts';
-import { roundFromText, sortOrder } from '../../web/src/pages/sort/sort-order.ts';
+import { sortGroups, sortOrder } from '../../web/src/pages/sort/sort-order.ts';
 import { aGarment } from '../support/build-wardrobe.ts';
 
 const palette: Palette = { colours: [] };
@@ -75,8 +75,12 @@ describe('the order of sorting', () => {
 		expect(sortOrder(items).map(({ garment }) => garment.id)).toEqual(['y', 'x', 'w']);
 	});
 
-	it('a round that cannot be read begins anew', () => {
-		expect(roundFromText('["a","b"]')).toEqual(['a', 'b']);
-		for (const text of [null, '', '{', '{"a":1}', '[1,2]']) expect(roundFromText(text)).toEqual([]);
+	it('groups what is suggested alike, and leaves out what nothing is suggested for', () => {
+		const items = [item('a', 'top', 'undecided'), item('b', 'shoes', 'keep'), item('c', 'top', 'keep')];
+		const groups = sortGroups(items).map((group) => [group.suggestion, group.items.map(({ garment }) => garment.id)]);
+		expect(groups).toEqual([
+			['keep', ['b', 'c']],
+			['undecided', ['a']],
+		]);
 	});
 });

@@ -8,6 +8,7 @@ import { PAGE } from './page.ts';
 import { PICTURES } from './pictures.ts';
 import { REFUSALS } from './refusals.ts';
 import { SEASON } from './season.ts';
+import { SORT } from './sort.ts';
 import { THINGS } from './things.ts';
 
 /** Every word in German; the compiler finds what is missing. */
@@ -20,5 +21,6 @@ export const GERMAN: SameKeys<typeof ENGLISH> = {
 	...PICTURES,
 	...REFUSALS,
 	...SEASON,
+	...SORT,
 	...THINGS,
 };

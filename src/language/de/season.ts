@@ -74,7 +74,8 @@ export const SEASON = {
 	stations: {
 		noWears: 'nichts als getragen vermerkt',
 		colours: '{{colours}} aus {{pictures}}',
-		sorted: '{{rail}} auf der Stange, {{decided}} eingelagert oder auf dem Weg hinaus',
+		sorted: '{{decided}} von {{count}} entschieden',
+		nothingToSort: 'noch nichts zu sortieren',
 		chosen: '{{chosen}} von {{wanted}} gewählt',
 		wishesGaps: '{{wishes}}, {{gaps}}',
 	},

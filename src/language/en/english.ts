@@ -6,6 +6,7 @@ import { PAGE } from './page.ts';
 import { PICTURES } from './pictures.ts';
 import { REFUSALS } from './refusals.ts';
 import { SEASON } from './season.ts';
+import { SORT } from './sort.ts';
 import { THINGS } from './things.ts';
 
 /** Every word of page, reports and sentences in British English, by area. Other languages have the same keys. */
@@ -18,5 +19,6 @@ export const ENGLISH = {
 	...PICTURES,
 	...REFUSALS,
 	...SEASON,
+	...SORT,
 	...THINGS,
 } as const;

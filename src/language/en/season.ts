@@ -75,7 +75,8 @@ export const SEASON = {
 	stations: {
 		noWears: 'no wears noted',
 		colours: '{{colours}} from {{pictures}}',
-		sorted: '{{rail}} on the rail, {{decided}} put away or leaving',
+		sorted: '{{decided}} of {{count}} decided',
+		nothingToSort: 'nothing to sort yet',
 		chosen: '{{chosen}} of {{wanted}} chosen',
 		wishesGaps: '{{wishes}}, {{gaps}}',
 	},

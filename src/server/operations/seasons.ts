@@ -2,8 +2,9 @@ import { Type } from 'typebox';
 import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
 import { report, season } from '../schemas/answers.ts';
 import { byId, exact, isoDate, name, oneOf, seen } from '../schemas/basics.ts';
+import { sortedGarments, versionsById } from '../schemas/garment.ts';
 import { seasonChanges } from '../schemas/season.ts';
-import { fileOf, listOf, removed } from './answers.ts';
+import { countOf, fileOf, listOf, removed } from './answers.ts';
 import { LOOKING, LOOKING_AT_ONE, REFUSED } from './refusals.ts';
 
 const dates = { name, startsOn: isoDate, endsOn: isoDate };
@@ -87,6 +88,29 @@ export const seasonOperations = {
 			params: byId,
 			body: exact(dates),
 			response: { 201: season, ...REFUSED },
+		},
+	},
+	sortGarments: {
+		method: 'POST',
+		url: '/api/seasons/:id/sorted',
+		schema: {
+			operationId: 'sortGarments',
+			tags,
+			summary: 'Give garments their places in the season’s round of sorting',
+			params: byId,
+			body: exact({ garments: sortedGarments, versions: Type.Optional(versionsById) }),
+			response: { 200: exact({ versions: versionsById }), ...REFUSED },
+		},
+	},
+	sortAgain: {
+		method: 'DELETE',
+		url: '/api/seasons/:id/sorted',
+		schema: {
+			operationId: 'sortAgain',
+			tags,
+			summary: 'Begin the season’s round of sorting anew',
+			params: byId,
+			response: { 200: countOf('changed', 'So many are asked about again.'), ...REFUSED },
 		},
 	},
 	getPocketPage: {

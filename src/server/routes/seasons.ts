@@ -1,6 +1,7 @@
 import { binSeason } from '../../app/decisions/bin-season.ts';
 import { changeSeason } from '../../app/decisions/change-season.ts';
 import { copySeason } from '../../app/decisions/copy-season.ts';
+import { sortAgain, sortGarments } from '../../app/decisions/sort-garments.ts';
 import { startSeason } from '../../app/decisions/start-season.ts';
 import { knownIn } from '../../app/found-or-refused.ts';
 import { reportOf } from '../../app/load-season.ts';
@@ -29,6 +30,14 @@ export function seasonRoutes(app: App, servicesOf: ServicesOf): void {
 	app.route({
 		...operations.removeSeason,
 		handler: (request) => binSeason(servicesOf(request), askedBy(request), request.params.id, request.query.version),
+	});
+	app.route({
+		...operations.sortGarments,
+		handler: (request) => sortGarments(services, askedBy(request), request.params.id, request.body),
+	});
+	app.route({
+		...operations.sortAgain,
+		handler: (request) => sortAgain(services, askedBy(request), request.params.id),
 	});
 	app.route({
 		...operations.copySeason,

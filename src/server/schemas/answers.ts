@@ -213,6 +213,9 @@ export const garment = Type.Unsafe<Garment>({
 		),
 		condition: oneOf(['good', 'worn', 'worn-out']),
 		wayOut: Type.Union([oneOf(['mend', 'sell', 'swap', 'give', 'recycle']), Type.Null()]),
+		sortedFor: Type.Optional(
+			told(Type.Array(Type.String()), 'Ids of the seasons in whose round of sorting it was decided on; absent = none.'),
+		),
 		patternByUser: told(
 			Type.Union([oneOf(['plain', 'striped', 'checked', 'printed', 'mottled']), Type.Null()]),
 			'Set by the user where the reading is wrong.',

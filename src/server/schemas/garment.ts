@@ -36,6 +36,17 @@ export const garmentFields = {
 	care: notes,
 };
 
+/** Garments with the places that a round of sorting gives them. */
+export const sortedGarments = Type.Array(
+	exact({
+		id: Type.String({ maxLength: 100 }),
+		place: oneOf(PLACES),
+		wayOut: orNull(oneOf(WAYS_OUT)),
+		decided: Type.Boolean(),
+	}),
+	{ minItems: 1, maxItems: 2000 },
+);
+
 /** Versions that the client saw, by garment. */
 export const versionsById = Type.Record(Type.String({ maxLength: 100 }), version, { maxProperties: 2000 });
 

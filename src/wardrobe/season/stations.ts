@@ -1,5 +1,6 @@
 import { say } from '../../language/speak.ts';
 import type { Gap } from '../gaps/gaps.ts';
+import type { Garment } from '../words/garment.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import type { LookBack } from './look-back.ts';
 
@@ -12,10 +13,15 @@ export type Station = {
 	readonly sentence: string;
 };
 
+/** Whether a round of sorting asks about it: year-round basics stay where they are, and what is gone is decided. */
+export const isSorted = ({ basic, place }: Pick<Garment, 'basic' | 'place'>): boolean => !basic && place !== 'gone';
+
 /** Where the season stands, station by station, in their order. */
 export function stationsOf(input: SeasonInput, gaps: readonly Gap[], back: LookBack): Station[] {
-	const rail = input.garments.filter(({ place }) => place === 'rail').length;
-	const decided = input.garments.filter(({ place }) => place === 'stored' || place === 'leaving').length;
+	const asked = input.garments.filter(isSorted);
+	const decided = asked.filter(({ sortedFor = [] }) => sortedFor.includes(input.season.id)).length;
+	// Of an empty wardrobe everything is missing, which tells nothing.
+	const isEmpty = input.garments.length === 0;
 	const chosen = input.lineUp?.garmentIds.length ?? 0;
 	const wishes = input.wishes.filter(({ state }) => state === 'open').length;
 	const candidates = input.candidates.filter(({ state }) => state === 'open').length;
@@ -37,8 +43,9 @@ export function stationsOf(input: SeasonInput, gaps: readonly Gap[], back: LookB
 		},
 		{
 			station: 'sort',
-			state: input.garments.length === 0 ? 'empty' : decided > 0 ? 'done' : 'open',
-			sentence: say('stations.sorted', { rail, decided }),
+			state: asked.length === 0 ? 'empty' : decided === asked.length ? 'done' : 'open',
+			sentence:
+				asked.length === 0 ? say('stations.nothingToSort') : say('stations.sorted', { decided, count: asked.length }),
 		},
 		{
 			station: 'line-up',
@@ -47,11 +54,13 @@ export function stationsOf(input: SeasonInput, gaps: readonly Gap[], back: LookB
 		},
 		{
 			station: 'wish-list',
-			state: wishes > 0 ? 'done' : gaps.length > 0 ? 'open' : 'empty',
-			sentence: say('stations.wishesGaps', {
-				wishes: say('counts.wishes', { count: wishes }),
-				gaps: say('counts.gaps', { count: gaps.length }),
-			}),
+			state: wishes > 0 ? 'done' : isEmpty || gaps.length === 0 ? 'empty' : 'open',
+			sentence: isEmpty
+				? say('counts.wishes', { count: wishes })
+				: say('stations.wishesGaps', {
+						wishes: say('counts.wishes', { count: wishes }),
+						gaps: say('counts.gaps', { count: gaps.length }),
+					}),
 		},
 		{
 			station: 'shop',

@@ -48,6 +48,8 @@ export type GarmentDetails = Versioned & {
 	readonly occasions?: readonly string[];
 	readonly condition: Condition;
 	readonly wayOut: WayOut | null;
+	/** Ids of the seasons in whose round of sorting it was decided on; absent = none. */
+	readonly sortedFor?: readonly string[];
 	/** Set by the user where the reading is wrong. */
 	readonly patternByUser: PatternType | null;
 	readonly notes: string;

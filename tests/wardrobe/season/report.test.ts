@@ -4,6 +4,7 @@ import { generatedBoard, generatedWardrobe } from '../../../bench/generated-ward
 import { defaultSeason, yearPartOf } from '../../../src/wardrobe/days/season-defaults.ts';
 import { derivePalette } from '../../../src/wardrobe/palette/palette.ts';
 import { seasonReport } from '../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import { EMPTY_PALETTE } from '../../../src/wardrobe/words/palette-colour.ts';
 import type { SeasonInput } from '../../../src/wardrobe/words/season-input.ts';
 import { aCandidate, aSeasonInput, aWish } from '../../support/build-season.ts';
@@ -36,7 +37,7 @@ describe("the season's report", () => {
 		const report = soundReport(aSeasonInput({ palette: { colours: [] } }));
 		expect(report.held.sentence).toBe('Nothing is on the rail yet.');
 		expect(report.lookBack.sentence).toContain('nothing can be said');
-		expect(report.stations.map(({ state }) => state)).toEqual(['empty', 'empty', 'empty', 'empty', 'open', 'empty']);
+		expect(report.stations.map(({ state }) => state)).toEqual(['empty', 'empty', 'empty', 'empty', 'empty', 'empty']);
 		expect(report.garments).toEqual([]);
 		expect(report.caution).toContain('is not the cloth');
 	});
@@ -140,7 +141,7 @@ describe("the season's report", () => {
 	});
 
 	it('follows the season from station to station', () => {
-		const garments = [aGarment({ id: 'a', lab: OAT }), aGarment({ id: 'b', place: 'stored' })];
+		const garments = [aGarment({ id: 'a', lab: OAT, sortedFor: ['spring'] }), aGarment({ id: 'b', place: 'stored' })];
 		const lineUp = { seasonId: 'spring', garmentIds: ['a'], mustKeep: [], neverUse: [] };
 		const wears = [{ garmentId: 'a', on: '2026-03-01' }];
 		const full = aSeasonInput({
@@ -154,11 +155,29 @@ describe("the season's report", () => {
 		expect(soundReport(full).stations).toEqual([
 			{ station: 'look-back', state: 'done', sentence: '1 wear' },
 			{ station: 'direction', state: 'done', sentence: '4 colours from 1 picture' },
-			{ station: 'sort', state: 'done', sentence: '1 on the rail, 1 put away or leaving' },
+			{ station: 'sort', state: 'open', sentence: '1 of 2 decided' },
 			{ station: 'line-up', state: 'open', sentence: '1 of 33 chosen' },
 			{ station: 'wish-list', state: 'done', sentence: expect.stringMatching(/^1 wish, \d+ gaps$/) },
 			{ station: 'shop', state: 'open', sentence: '1 piece in view' },
 		]);
+	});
+
+	it('takes Sort for done once every garment that is asked about was decided on in this season', () => {
+		const sortOf = (...garments: Garment[]) =>
+			soundReport(aSeasonInput({ garments })).stations.find(({ station }) => station === 'sort')!;
+		const decided = aGarment({ id: 'a', sortedFor: ['spring'] });
+		expect(sortOf(decided)).toMatchObject({ state: 'done', sentence: '1 of 1 decided' });
+		expect(sortOf(decided, aGarment({ id: 'b', basic: true })).state).toBe('done');
+		expect(sortOf(decided, aGarment({ id: 'b', sortedFor: ['another'] })).state).toBe('open');
+		expect(sortOf(aGarment({ id: 'b', basic: true }))).toMatchObject({
+			state: 'empty',
+			sentence: 'nothing to sort yet',
+		});
+	});
+
+	it('tells of no gaps while there are no garments: of nothing, everything is missing', () => {
+		const wishes = soundReport(aSeasonInput({ garments: [] })).stations.find(({ station }) => station === 'wish-list');
+		expect(wishes).toEqual({ station: 'wish-list', state: 'empty', sentence: '0 wishes' });
 	});
 });
 

@@ -44,7 +44,7 @@ const staleThings = (error: unknown): readonly StaleThing[] =>
 const underWay = new Map<string, Promise<unknown>>();
 
 /** One change of a thing after the other, so that each knows the version that the one before made. */
-function afterOthers<T>(path: string, act: () => Promise<T>): Promise<T> {
+export function afterOthers<T>(path: string, act: () => Promise<T>): Promise<T> {
 	const before = underWay.get(path) ?? Promise.resolve();
 	const mine = before.then(act, act);
 	underWay.set(path, mine);
@@ -122,3 +122,8 @@ export const versionsSeen = (garments: readonly (Seen & { readonly id: string })
 			return version === undefined ? [] : [[garment.id, version] as const];
 		}),
 	);
+
+/** Notes the versions that this page made of garments. */
+export function noteOwnVersions(versions: Readonly<Record<string, number>>): void {
+	for (const [id, version] of Object.entries(versions)) own.set(pathOf('changeGarment', id), version);
+}

@@ -31,6 +31,8 @@ export const ADDRESSES = {
 	stopReading: 'POST /api/photos/cancel',
 	listSeasons: 'GET /api/seasons',
 	getSeason: 'GET /api/seasons/:id',
+	sortGarments: 'POST /api/seasons/:id/sorted',
+	sortAgain: 'DELETE /api/seasons/:id/sorted',
 	getReport: 'GET /api/seasons/:id/report',
 	startSeason: 'POST /api/seasons',
 	changeSeason: 'PATCH /api/seasons/:id',

@@ -31,3 +31,14 @@ export function usePicture(photoId: string | undefined, name: DerivedName): stri
 	const address = useCallback(() => (photoId ? pictureAddress(photoId, name) : null), [photoId, name]);
 	return useSyncExternalStore(subscribe, address);
 }
+
+const fetchedEarly = new Set<string>();
+
+/** Has the browser fetch a picture that will be shown next, so that it is there at once. */
+export function fetchPictureEarly(photoId: string | undefined, name: DerivedName): void {
+	if (!photoId) return;
+	const address = pictureAddress(photoId, name);
+	if (fetchedEarly.has(address)) return;
+	fetchedEarly.add(address);
+	new Image().src = address;
+}

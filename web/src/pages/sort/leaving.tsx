@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import { type GarmentDetails, WAYS_OUT, type WayOut } from '../../../../src/wardrobe/words/garment.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
@@ -7,31 +8,33 @@ import { Problem } from '../../parts/problem.tsx';
 import type { SortItem } from './sort-order.ts';
 
 function LeavingRow({ item: { garment, said } }: { item: SortItem }) {
+	const { name } = garment;
 	const change = useChange((changes: Partial<GarmentDetails>) =>
 		changeThing('changeGarment', garment.id, garment, changes),
 	);
+	const suggested = say(`waysOut.${said.sorting.wayOut ?? 'give'}`);
 	return (
 		<li className="row leaving-row">
-			<span className="tile-name">{garment.name}</span>
+			<span className="tile-name">{name}</span>
 			<SelectField<WayOut | ''>
-				label={`Way out of ${garment.name}`}
+				label={say('sort.wayOutOf', { name })}
 				value={garment.wayOut ?? ''}
 				options={[
-					{ value: '', label: `not decided (suggested: ${said.sorting.wayOut ?? 'give'})` },
-					...WAYS_OUT.map((way) => ({ value: way, label: way })),
+					{ value: '', label: say('sort.wayOutOpen', { wayOut: suggested }) },
+					...WAYS_OUT.map((way) => ({ value: way, label: say(`waysOut.${way}`) })),
 				]}
 				onChange={(way) => change.run({ wayOut: way === '' ? null : way })}
 			/>
 			<span className="row">
-				<Button small onPress={() => change.run({ place: 'gone' })} aria-label={`${garment.name} is gone`}>
-					It is gone
+				<Button small onPress={() => change.run({ place: 'gone' })} aria-label={say('sort.isGoneNamed', { name })}>
+					{say('sort.isGone')}
 				</Button>
 				<Button
 					small
 					onPress={() => change.run({ place: 'rail', wayOut: null })}
-					aria-label={`Keep ${garment.name} after all`}
+					aria-label={say('sort.keepAfterAllNamed', { name })}
 				>
-					Keep it after all
+					{say('sort.keepAfterAll')}
 				</Button>
 			</span>
 			<Problem of={change.problem} />
@@ -45,7 +48,7 @@ export function Leaving({ items }: { items: readonly SortItem[] }) {
 	if (leaving.length === 0) return null;
 	return (
 		<section className="section" aria-labelledby="leaving">
-			<h2 id="leaving">Leaving</h2>
+			<h2 id="leaving">{say('sort.leaving')}</h2>
 			<ul>
 				{leaving.map((item) => (
 					<LeavingRow key={item.garment.id} item={item} />

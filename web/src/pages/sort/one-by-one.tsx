@@ -1,139 +1,60 @@
 import { useEffect, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
-import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
-import { useChange } from '../../api/change.ts';
-import { changeThing } from '../../api/change-thing.ts';
+import { fetchPictureEarly } from '../../api/pictures.ts';
 import { Button } from '../../parts/button.tsx';
-import { Empty } from '../../parts/empty.tsx';
 import { GarmentJudgement } from '../../parts/garment-judgement.tsx';
-import { GarmentPhoto } from '../../parts/garment-photo.tsx';
-import { Problem } from '../../parts/problem.tsx';
-import { SwatchStrip } from '../../parts/swatch.tsx';
-import { PLACE_OF, type SortItem, type SortWord } from './sort-order.ts';
-import { useRound } from './use-round.ts';
+import { OneGarment } from './one-garment.tsx';
+import { useKeys } from './sort-keys.ts';
+import type { SortItem, SortWord } from './sort-order.ts';
+import { TakeBack } from './take-back.tsx';
+import type { Sorting } from './use-sorting.ts';
 
-const WORDS: readonly { readonly word: SortWord; readonly name: string; readonly key: string }[] = [
-	{ word: 'keep', name: 'Keep on the rail', key: '1' },
-	{ word: 'store', name: 'Store', key: '2' },
-	{ word: 'let-go', name: 'Let go', key: '3' },
-];
+const WORDS = [
+	{ word: 'keep', name: 'sort.keep', key: '1' },
+	{ word: 'store', name: 'sort.store', key: '2' },
+	{ word: 'let-go', name: 'sort.letGo', key: '3' },
+] as const;
 
-type Step = { readonly garment: Garment };
-
-const isTyping = (target: EventTarget | null) =>
-	target instanceof HTMLElement && /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName);
-
-/** One garment at a time, big, with the reasons: keys 1, 2, 3 decide, U takes the last one back, S skips. */
-export function OneByOne({ items, report }: { items: readonly SortItem[]; report: Report }) {
-	const { decided, save } = useRound(report.season.id);
-	const [steps, setSteps] = useState<readonly Step[]>([]);
+/** One garment at a time, big, with the reasons: keys 1, 2, 3 decide, U takes the last one back, S skips. At least one must be left. */
+export function OneByOne({ left, report, sorting }: { left: readonly SortItem[]; report: Report; sorting: Sorting }) {
 	const [skipped, setSkipped] = useState<readonly string[]>([]);
-	const left = items.filter(({ garment }) => !decided.includes(garment.id));
-	const item = left.find(({ garment }) => !skipped.includes(garment.id)) ?? left[0];
-	const place = useChange(({ garment, changes }: { garment: Garment; changes: Pick<Garment, 'place' | 'wayOut'> }) =>
-		changeThing('changeGarment', garment.id, garment, changes),
-	);
-
-	const decide = (word: SortWord) => {
-		if (!item) return;
-		const { garment, said } = item;
-		place.run({
-			garment,
-			changes: { place: PLACE_OF[word], wayOut: word === 'let-go' ? (garment.wayOut ?? said.sorting.wayOut) : null },
-		});
-		save([...decided, garment.id]);
-		setSteps([...steps, { garment }]);
-	};
-	const undo = () => {
-		const last = steps.at(-1);
-		if (!last) return;
-		const { id, place: before, wayOut } = last.garment;
-		place.run({ garment: last.garment, changes: { place: before, wayOut } });
-		save(decided.filter((one) => one !== id));
-		setSteps(steps.slice(0, -1));
-	};
-	const skip = () => item && setSkipped([...skipped.filter((id) => id !== item.garment.id), item.garment.id]);
-
-	useEffect(() => {
-		const onKey = (event: KeyboardEvent) => {
-			if (event.ctrlKey || event.metaKey || event.altKey || isTyping(event.target)) return;
-			const word = WORDS.find(({ key }) => key === event.key)?.word;
-			if (word) decide(word);
-			else if (event.key === 'u') undo();
-			else if (event.key === 's') skip();
-		};
-		document.addEventListener('keydown', onKey);
-		return () => document.removeEventListener('keydown', onKey);
-	});
-
-	const done = items.length - left.length;
-	const progress = (
-		<div>
-			<p role="status">
-				{done} of {items.length} decided
-			</p>
-			<progress value={done} max={items.length} aria-label="Garments decided" />
-		</div>
-	);
-	const undoButton = (
-		<Button onPress={undo} isDisabled={steps.length === 0}>
-			Take the last one back <kbd>U</kbd>
-		</Button>
-	);
-	if (!item) {
-		return (
-			<div className="stack">
-				{progress}
-				<Empty title="All sorted">
-					<p>Every garment has its place. The Line-up chooses from what is on the rail.</p>
-					<div className="row">
-						{undoButton}
-						<Button onPress={() => save([])}>Go through them again</Button>
-					</div>
-				</Empty>
-			</div>
-		);
-	}
+	const waiting = left.filter(({ garment }) => !skipped.includes(garment.id));
+	const item = (waiting[0] ?? left[0])!;
 	const { garment, said } = item;
+	const next = waiting[1]?.garment;
+	const nextPhoto = next && next.swatches.length > 0 ? next.photoIds[0] : undefined;
+	useEffect(() => fetchPictureEarly(nextPhoto, 'display'), [nextPhoto]);
+
+	const decide = (word: SortWord) => sorting.decide([item], word);
+	const skip = () => setSkipped([...skipped.filter((id) => id !== garment.id), garment.id]);
+	useKeys({
+		1: () => decide('keep'),
+		2: () => decide('store'),
+		3: () => decide('let-go'),
+		u: sorting.takeBack,
+		s: skip,
+	});
 	return (
-		<section className="stack" aria-label="One garment at a time">
-			{progress}
-			<div className="sort-one">
-				<GarmentPhoto garment={garment} picture="display" alt={garment.name} shape="square" />
-				<div className="stack">
-					<div>
-						<h2>{garment.name}</h2>
-						<p className="quiet">
-							{say(`kinds.${garment.kind}`)}, now {garment.place}
-						</p>
-					</div>
-					<SwatchStrip swatches={garment.swatches} label={`Colours of ${garment.name}`} />
-					<div className="sort-suggestion">
-						<p className="italic">Suggested</p>
-						<p>{said.sorting.sentence}</p>
-					</div>
-					<fieldset className="row">
-						<legend className="hidden-visually">Your decision</legend>
-						{WORDS.map(({ word, name, key }) => (
-							<Button
-								key={word}
-								look={said.sorting.suggestion === word ? 'main' : 'plain'}
-								onPress={() => decide(word)}
-							>
-								{name} <kbd>{key}</kbd>
-							</Button>
-						))}
-					</fieldset>
-					<div className="row">
-						{undoButton}
-						<Button look="bare" onPress={skip}>
-							Decide later <kbd>S</kbd>
-						</Button>
-					</div>
-					<Problem of={place.problem} />
-					<GarmentJudgement said={said} garment={garment} report={report} />
-				</div>
+		<section className="sort-one" aria-label={say('sort.oneByOne')}>
+			{/* Photo and words are one thing: they change together. */}
+			<OneGarment key={garment.id} item={item} />
+			<fieldset className="row sort-decisions">
+				<legend className="hidden-visually">{say('sort.yourDecision')}</legend>
+				{WORDS.map(({ word, name, key }) => (
+					<Button key={word} look={said.sorting.suggestion === word ? 'main' : 'plain'} onPress={() => decide(word)}>
+						{say(name)} <kbd>{key}</kbd>
+					</Button>
+				))}
+			</fieldset>
+			<div className="row sort-beside">
+				<TakeBack sorting={sorting} />
+				<Button look="bare" onPress={skip}>
+					{say('sort.later')} <kbd>S</kbd>
+				</Button>
+			</div>
+			<div className="sort-why">
+				<GarmentJudgement key={garment.id} said={said} garment={garment} report={report} />
 			</div>
 		</section>
 	);

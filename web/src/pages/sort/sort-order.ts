@@ -1,4 +1,6 @@
 import type { GarmentReport } from '../../../../src/wardrobe/season/report.ts';
+import type { SortingSuggestion } from '../../../../src/wardrobe/season/sorting.ts';
+import { isSorted } from '../../../../src/wardrobe/season/stations.ts';
 import type { Garment, Place } from '../../../../src/wardrobe/words/garment.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 
@@ -11,30 +13,37 @@ export type SortWord = 'keep' | 'store' | 'let-go';
 /** The place a word puts a garment in. */
 export const PLACE_OF: Readonly<Record<SortWord, Place>> = { keep: 'rail', store: 'stored', 'let-go': 'leaving' };
 
+const CLEAR_FIRST = { keep: 0, 'let-go': 1, store: 2, undecided: 3 } as const;
+
 /**
  * The order to go through: slot by slot, so that like is compared with like; within a slot the clear cases first (keep, then let go, then
  * store), the undecided last, better fit first. Basics are not asked about.
  */
 export function sortOrder(items: readonly SortItem[]): SortItem[] {
-	const clear = { keep: 0, 'let-go': 1, store: 2, undecided: 3 };
 	return items
-		.filter(({ garment }) => !garment.basic && garment.place !== 'gone')
+		.filter(({ garment }) => isSorted(garment))
 		.sort(
 			(a, b) =>
 				SLOTS.indexOf(a.said.slot) - SLOTS.indexOf(b.said.slot) ||
-				clear[a.said.sorting.suggestion] - clear[b.said.sorting.suggestion] ||
+				CLEAR_FIRST[a.said.sorting.suggestion] - CLEAR_FIRST[b.said.sorting.suggestion] ||
 				b.said.fit.percent - a.said.fit.percent ||
 				(a.garment.id < b.garment.id ? -1 : 1),
 		);
 }
 
-/** Ids decided on in this round, kept on the device so that a reload goes on where it was; unreadable text is an empty round. */
-export function roundFromText(text: string | null): readonly string[] {
-	if (!text) return [];
-	try {
-		const parsed: unknown = JSON.parse(text);
-		return Array.isArray(parsed) ? parsed.filter((id): id is string => typeof id === 'string') : [];
-	} catch {
-		return [];
-	}
+/** Whether it was decided on in the season's round. */
+export const isDecided = ({ garment }: SortItem, seasonId: string): boolean =>
+	garment.sortedFor?.includes(seasonId) ?? false;
+
+/** The items by what is suggested for them, the surest first; suggestions that nothing has are left out. */
+export function sortGroups(items: readonly SortItem[]): {
+	readonly suggestion: SortingSuggestion['suggestion'];
+	readonly items: readonly SortItem[];
+}[] {
+	return (['keep', 'store', 'let-go', 'undecided'] as const)
+		.map((suggestion) => ({
+			suggestion,
+			items: items.filter(({ said }) => said.sorting.suggestion === suggestion),
+		}))
+		.filter((group) => group.items.length > 0);
 }

@@ -1,0 +1,73 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Garment } from '../../src/wardrobe/words/garment.ts';
+import { type TestApp, testApp } from '../support/test-app.ts';
+
+const HOOK_MS = 120_000;
+let test: TestApp;
+beforeAll(async () => {
+	test = await testApp();
+}, HOOK_MS);
+afterAll(() => test.close(), HOOK_MS);
+
+const aSeason = async (name: string) =>
+	(await test.send('POST', '/api/seasons', { name, startsOn: '2026-09-01', endsOn: '2026-11-30' })).body;
+const aPiece = async (name: string): Promise<Garment> => (await test.send('POST', '/api/garments', { name })).body;
+const seen = async (id: string): Promise<Garment> => (await test.get(`/api/garments/${id}`)).body;
+const sortStation = async (seasonId: string) => {
+	const { body } = await test.get(`/api/seasons/${seasonId}/report`);
+	return body.stations.find(({ station }: { station: string }) => station === 'sort');
+};
+
+describe('a round of sorting', () => {
+	it('lives in the home: many garments are decided at once, one undo takes all of it back', async () => {
+		const season = await aSeason('Heather');
+		const [coat, boots] = [await aPiece('Oilskin coat'), await aPiece('Boots')];
+		expect(await sortStation(season.id)).toMatchObject({ state: 'open', sentence: '0 of 2 decided' });
+		const garments = [
+			{ id: coat.id, place: 'stored', wayOut: null, decided: true },
+			{ id: boots.id, place: 'leaving', wayOut: 'swap', decided: true },
+		];
+		const { status, body } = await test.send('POST', `/api/seasons/${season.id}/sorted`, { garments });
+		expect(status).toBe(200);
+		expect(body.versions[coat.id]).toBe((await seen(coat.id)).version);
+		expect(await seen(boots.id)).toMatchObject({ place: 'leaving', wayOut: 'swap', sortedFor: [season.id] });
+		expect(await sortStation(season.id)).toMatchObject({ state: 'done', sentence: '2 of 2 decided' });
+
+		await test.send('POST', '/api/undo');
+		expect((await seen(coat.id)).place).toBe('rail');
+		expect(await sortStation(season.id)).toMatchObject({ state: 'open' });
+		await test.send('POST', '/api/redo');
+
+		const other = await aSeason('Frost');
+		expect(await sortStation(other.id)).toMatchObject({ state: 'open', sentence: '0 of 2 decided' });
+	});
+
+	it('is begun anew without moving anything, and a single decision is taken back', async () => {
+		const season = await aSeason('Bracken');
+		const scarf = await aPiece('Scarf');
+		const decide = (decided: boolean, place: string) =>
+			test.send('POST', `/api/seasons/${season.id}/sorted`, {
+				garments: [{ id: scarf.id, place, wayOut: null, decided }],
+			});
+		await decide(true, 'stored');
+		await decide(false, 'rail');
+		expect(await seen(scarf.id)).toMatchObject({ place: 'rail', sortedFor: [] });
+		await decide(true, 'stored');
+		const again = await test.send('DELETE', `/api/seasons/${season.id}/sorted`);
+		expect(again.body).toEqual({ changed: 1 });
+		expect(await seen(scarf.id)).toMatchObject({ place: 'stored', sortedFor: [] });
+	});
+
+	it('overwrites nothing that another window changed meanwhile', async () => {
+		const season = await aSeason('Rowan');
+		const hat = await aPiece('Hat');
+		await test.send('PATCH', `/api/garments/${hat.id}`, { place: 'gone', version: hat.version });
+		const late = await test.send('POST', `/api/seasons/${season.id}/sorted`, {
+			garments: [{ id: hat.id, place: 'stored', wayOut: null, decided: true }],
+			versions: { [hat.id]: hat.version },
+		});
+		expect(late.status).toBe(409);
+		expect(late.body.error.code).toBe('stale');
+		expect((await seen(hat.id)).place).toBe('gone');
+	});
+});
