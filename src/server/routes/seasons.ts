@@ -33,11 +33,11 @@ export function seasonRoutes(app: App, servicesOf: ServicesOf): void {
 	});
 	app.route({
 		...operations.sortGarments,
-		handler: (request) => sortGarments(services, askedBy(request), request.params.id, request.body),
+		handler: (request) => sortGarments(servicesOf(request), askedBy(request), request.params.id, request.body),
 	});
 	app.route({
 		...operations.sortAgain,
-		handler: (request) => sortAgain(services, askedBy(request), request.params.id),
+		handler: (request) => sortAgain(servicesOf(request), askedBy(request), request.params.id),
 	});
 	app.route({
 		...operations.copySeason,
