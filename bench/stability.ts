@@ -55,8 +55,7 @@ function homeOf(seed: string): SeasonInput {
 
 /** The garments as each of the rounds reads them anew, within their photos' stated errors. */
 function reread(garments: readonly Garment[]): Garment[][] {
-	const colours = garments.map(({ swatches }) => swatches.map(({ lab }) => lab));
-	return rereadsOf(garments, colours, 7)
+	return rereadsOf(garments, 7)
 		.slice(0, ROUNDS)
 		.map((round) =>
 			garments.map((garment, index) => ({

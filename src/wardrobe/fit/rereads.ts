@@ -16,8 +16,6 @@ const ERROR_AT_MOST = 17;
 
 /** One imagined re-reading of all photos. */
 export type Reread = {
-	/** The garment's colours as this re-read has them. */
-	readonly colours: (garment: number) => readonly Lab65[];
 	/** A colour of the garment moved as this re-read moves all of them. */
 	readonly shifted: (garment: number, lab: Lab65) => Lab65;
 };
@@ -26,11 +24,7 @@ export type Reread = {
  * Re-readings of all garments within their photos' trust: every garment's colours move together, as a lamp moves them, by a normal error. Depends
  * on the seed and the garments' photos alone, not on their order, nor on ids drawn anew in every home: the same photos, the same re-reads.
  */
-export function rereadsOf(
-	garments: readonly Garment[],
-	colours: readonly (readonly Lab65[])[],
-	seed: number,
-): Reread[] {
+export function rereadsOf(garments: readonly Garment[], seed: number): Reread[] {
 	const moves = garments.map(({ id, photoIds, trust }) => {
 		const random = seededRandom(`reread ${seed} ${photoIds.length > 0 ? photoIds.join(' ') : id}`);
 		const deviation = Math.min(ERROR_AT_MOST, trust.error) * ERROR_TO_DEVIATION;
@@ -40,11 +34,10 @@ export function rereadsOf(
 			return [L * deviation, a * deviation, b * deviation];
 		});
 	});
-	return Array.from({ length: REREADS }, (_, round) => {
-		const shifted = (garment: number, [L, a, b]: Lab65): Lab65 => {
+	return Array.from({ length: REREADS }, (_, round) => ({
+		shifted: (garment, [L, a, b]) => {
 			const move = moves[garment]![round]!;
 			return [Math.min(100, Math.max(0, L + move[0])), a + move[1], b + move[2]];
-		};
-		return { colours: (garment) => colours[garment]!.map((lab) => shifted(garment, lab)), shifted };
-	});
+		},
+	}));
 }

@@ -1,4 +1,4 @@
-import { distanceBetween } from '../../colour/delta-e-many.ts';
+import { distanceBetween, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { isNeutral } from '../../colour/neutrality.ts';
 import { fitsPalette, nearestColour } from '../fit/fit.ts';
@@ -6,9 +6,10 @@ import { rereadsOf } from '../fit/rereads.ts';
 import { REACH } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
 import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
-import { type AlonePartner, alonenessOf, carrierOf } from './aloneness.ts';
+import { type AlonePartners, alonenessOf, carrierOf } from './aloneness.ts';
 import type { Loner } from './loner.ts';
 import { lonerSentence } from './loner-sentence.ts';
+import { CODE } from './pair-facts.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
 import type { PairContext } from './support.ts';
 
@@ -28,25 +29,41 @@ const FLAGGED_AT_MOST = 3;
 /** Most that are ranked and re-read, unless more are asked for: the ranking is looked at from the top. */
 const RANKED_AT_MOST = 12;
 
-/** Garments that something beyond colour already joins to a partner: worn, approved, or shown by the inspirations. */
-const isJoined = (table: PairTable, index: number): boolean =>
-	table.garments.some((_, other) => {
-		if (other === index) return false;
-		const kind = table.kind(index, other);
-		return kind === 'approved' || kind === 'worn' || kind === 'inspired';
-	});
+/** Whether something beyond colour already joins the garment to a partner: worn, approved, or shown by the inspirations. */
+function isJoined({ codes, garments }: PairTable, index: number): boolean {
+	const from = index * garments.length;
+	return codes
+		.subarray(from, from + garments.length)
+		.some((code) => code === CODE.approved || code === CODE.worn || code === CODE.inspired);
+}
 
-/** What the ranking looks at: coloured, outside the palette, joined to nothing, with enough possible partners. */
-function candidatesIn(table: PairTable, context: PairContext) {
+/** A coloured garment outside the palette that nothing joins to another, with the garments that it could be worn with. */
+type Candidate = {
+	readonly garment: Garment;
+	readonly index: number;
+	readonly main: Lab65;
+	readonly partners: readonly number[];
+};
+
+/** What the ranking looks at: those with enough possible partners. */
+function candidatesIn(table: PairTable, context: PairContext): Candidate[] {
+	const coloured = [...table.garments.keys()].filter((index) => table.garments[index]!.swatches.length > 0);
 	return table.garments.flatMap((garment, index) => {
 		const main = mainSwatch(garment)?.lab;
 		if (!main || isNeutral(main)) return [];
 		if (fitsPalette(garment, context.palette) || isJoined(table, index)) return [];
-		const partners = Array.from(table.garments.keys()).filter(
-			(other) => other !== index && table.together(index, other) && table.garments[other]!.swatches.length > 0,
-		);
+		const partners = coloured.filter((other) => other !== index && table.together(index, other));
 		return partners.length >= LEAST_POSSIBLE_PARTNERS ? [{ garment, index, main, partners }] : [];
 	});
+}
+
+/** The partners with their colours, packed. */
+function packedPartners(
+	table: PairTable,
+	partners: readonly number[],
+	labOf: (partner: number) => Lab65,
+): AlonePartners {
+	return { labs: packLabs(partners.map(labOf)), slots: partners.map((partner) => table.slots[partner]!) };
 }
 
 /** Whether a partner wears nearly the same colour, in its main part or another that is seen: then nothing is alone. */
@@ -64,38 +81,32 @@ export function lonersOf(
 ): Loner[] {
 	const table = options.table ?? pairTable(garments, context);
 	const mains = table.garments.map((garment) => mainSwatch(garment)?.lab ?? null);
-	const rereads = rereadsOf(
-		table.garments,
-		mains.map((lab) => (lab ? [lab] : [])),
-		options.seed ?? 1,
-	);
-	const asPartners = (partners: readonly number[], labOf: (partner: number) => Lab65): AlonePartner[] =>
-		partners.map((partner) => ({ lab: labOf(partner), slot: table.slots[partner]! }));
-	const alone = (main: Lab65, partners: readonly AlonePartner[]) =>
+	const alone = (main: Lab65, partners: AlonePartners) =>
 		alonenessOf(main, partners, nearestColour(main, context.palette)?.margin ?? null);
 	const furthest = candidatesIn(table, context)
 		.map((candidate) => {
-			const partners = asPartners(candidate.partners, (partner) => mains[partner]!);
-			return { ...candidate, asRead: partners, aloneness: alone(candidate.main, partners) };
+			const asRead = packedPartners(table, candidate.partners, (partner) => mains[partner]!);
+			return { ...candidate, aloneness: alone(candidate.main, asRead) };
 		})
 		.sort((one, other) => other.aloneness - one.aloneness || (one.garment.id < other.garment.id ? -1 : 1))
 		.slice(0, options.limit ?? RANKED_AT_MOST);
-	return furthest.map(({ garment, index, main, partners, asRead, aloneness }, position) => {
+	const rereads = furthest.length > 0 ? rereadsOf(table.garments, options.seed ?? 1) : [];
+	/** Share of the re-reads in which the candidate stands alone. */
+	const heldShare = ({ index, main, partners }: Candidate): number =>
+		rereads.filter(({ shifted }) => {
+			const packed = packedPartners(table, partners, (partner) => shifted(partner, mains[partner]!));
+			return alone(shifted(index, main), packed) >= ALONE_FROM;
+		}).length / rereads.length;
+	return furthest.map((candidate, position) => {
+		const { garment, main, partners, aloneness } = candidate;
+		const labs = partners.map((partner) => mains[partner]!);
 		const echoed = isEchoed(
 			main,
 			partners.map((partner) => table.garments[partner]!),
 		);
 		const isAlone = aloneness >= ALONE_FROM && !echoed;
-		const held = isAlone
-			? rereads.filter(
-					({ shifted, colours }) =>
-						alone(
-							shifted(index, main),
-							asPartners(partners, (partner) => colours(partner)[0]!),
-						) >= ALONE_FROM,
-				).length / rereads.length
-			: 0;
-		const carrier = table.garments[partners[carrierOf(main, asRead)]!]!;
+		const held = isAlone ? heldShare(candidate) : 0;
+		const carrier = table.garments[partners[carrierOf(main, labs)]!]!;
 		const facts = {
 			flagged: position < FLAGGED_AT_MOST && held >= HELD_FROM,
 			possiblePartners: partners.length,
@@ -105,7 +116,7 @@ export function lonersOf(
 			garmentId: garment.id,
 			rank: position + 1,
 			aloneness,
-			nearestDistance: Math.min(...asRead.map(({ lab }) => distanceBetween(lab, main))),
+			nearestDistance: Math.min(...labs.map((lab) => distanceBetween(lab, main))),
 			carrierId: carrier.id,
 			held,
 			...facts,
