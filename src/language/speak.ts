@@ -96,8 +96,8 @@ const FORMS: Readonly<Record<Language, Intl.PluralRules>> = {
 export function say(key: SentenceKey, blanks: Blanks = {}): string {
 	const language = spokenLanguage();
 	const { count } = blanks;
-	const form = typeof count === 'number' ? `${key}_${FORMS[language].select(count)}` : key;
-	const words = wordsOf(form, language);
+	const form = typeof count === 'number' ? wordsOf(`${key}_${FORMS[language].select(count)}`, language) : undefined;
+	const words = form ?? wordsOf(key, language);
 	if (words === undefined) return SPEAKERS[language](key, blanks);
 	return words.replace(/{{(\w+)}}/g, (_, blank: string) => String(blanks[blank] ?? ''));
 }

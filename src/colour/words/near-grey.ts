@@ -1,4 +1,4 @@
-import { deltaE2000 } from '../delta-e.ts';
+import { distanceBetween } from '../delta-e-many.ts';
 import type { Lab65 } from '../lab65.ts';
 
 /**
@@ -24,7 +24,7 @@ const TINT_PER_ERROR = 0.64;
 export function isNearGrey(colour: Lab65, error: number): boolean {
 	const [L] = colour;
 	const least = GREY_WITHIN + (L < DARK_UNDER ? DARK_EXTRA : 0);
-	return deltaE2000(colour, [L, 0, 0]) < Math.max(least, TINT_PER_ERROR * error);
+	return distanceBetween(colour, [L, 0, 0]) < Math.max(least, TINT_PER_ERROR * error);
 }
 
 /** Names of the steps from black to white with the L* under which each ends. */

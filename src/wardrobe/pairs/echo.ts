@@ -1,4 +1,4 @@
-import { deltaE2000Of, MOST_LIGHTNESS_DIVISOR } from '../../colour/delta-e-many.ts';
+import { deltaE2000Of, MOST_LIGHTNESS_DIVISOR, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { isNeutral } from '../../colour/neutrality.ts';
 import { SAME_WORN } from '../../colour/same-colour.ts';
@@ -7,20 +7,32 @@ import { SAME_WORN } from '../../colour/same-colour.ts';
 const COLOURED_WITHIN = 10;
 
 /**
- * The distance (CIEDE2000) at which two pieces echo each other, or `null` where they do not: the nearest two of their colours are the
- * same, or both clearly coloured and close. Greys should come as exact greys.
+ * Which pieces of a list, by their places, echo each other: two of their colours are the same, or both clearly coloured and close. `seen` holds the
+ * colours of each piece, greys as exact greys. Asked for all pairs of a wardrobe, so the colours are packed once.
  */
-export function echoDistance(one: readonly Lab65[], other: readonly Lab65[]): number | null {
-	let nearest: number | null = null;
-	for (const a of one) {
-		for (const b of other) {
-			const apart = Math.abs(a[0] - b[0]);
-			if (apart > COLOURED_WITHIN * MOST_LIGHTNESS_DIVISOR) continue;
-			const within = isNeutral(a) || isNeutral(b) ? SAME_WORN : COLOURED_WITHIN;
-			if (apart > within * MOST_LIGHTNESS_DIVISOR) continue;
-			const distance = deltaE2000Of(a[0], a[1], a[2], b[0], b[1], b[2]);
-			if (distance < within && (nearest === null || distance < nearest)) nearest = distance;
+export function echoesAmong(seen: readonly (readonly Lab65[])[]): (one: number, other: number) => boolean {
+	const colours = seen.flat();
+	const labs = packLabs(colours);
+	const within = Float64Array.from(colours, (lab) => (isNeutral(lab) ? SAME_WORN : COLOURED_WITHIN));
+	const from = new Int32Array(seen.length + 1);
+	for (const [piece, own] of seen.entries()) from[piece + 1] = from[piece]! + own.length;
+	return (one, other) => {
+		for (let a = from[one]!; a < from[one + 1]!; a++) {
+			const L = labs[3 * a]!;
+			for (let b = from[other]!; b < from[other + 1]!; b++) {
+				const most = Math.min(within[a]!, within[b]!);
+				if (Math.abs(L - labs[3 * b]!) > most * MOST_LIGHTNESS_DIVISOR) continue;
+				const apart = deltaE2000Of(
+					L,
+					labs[3 * a + 1]!,
+					labs[3 * a + 2]!,
+					labs[3 * b]!,
+					labs[3 * b + 1]!,
+					labs[3 * b + 2]!,
+				);
+				if (apart < most) return true;
+			}
 		}
-	}
-	return nearest;
+		return false;
+	};
 }

@@ -7,7 +7,7 @@ import { slotOfKind } from '../words/kind.ts';
 import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
 import type { Slot } from '../words/slot.ts';
 import { isBaseNeutral } from './base-neutral.ts';
-import { echoDistance } from './echo.ts';
+import { echoesAmong } from './echo.ts';
 import { type InspiredPairs, inspiredPairs } from './inspired-pairs.ts';
 import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
 
@@ -20,8 +20,8 @@ export type PairFacts = {
 	readonly mains: readonly (Lab65 | null)[];
 	/** Main colours with exact greys. */
 	readonly greyed: readonly (Lab65 | null)[];
-	/** All colours seen, with exact greys. */
-	readonly seen: readonly (readonly Lab65[])[];
+	/** Whether two of their colours echo each other, see {@link echoesAmong}. */
+	readonly echoes: (one: number, other: number) => boolean;
 	readonly inPalette: readonly boolean[];
 	readonly base: readonly boolean[];
 	readonly inspired: InspiredPairs;
@@ -40,7 +40,7 @@ export function pairFacts(garments: readonly Garment[], context: PairContext): P
 		slots,
 		mains,
 		greyed: mains.map((lab) => (lab ? withExactGrey(lab) : null)),
-		seen: garments.map((garment) => seenSwatches(garment).map(({ lab }) => withExactGrey(lab))),
+		echoes: echoesAmong(garments.map((garment) => seenSwatches(garment).map(({ lab }) => withExactGrey(lab)))),
 		inPalette: garments.map((garment) => fitsPalette(garment, context.palette)),
 		base: garments.map((garment) => isBaseNeutral(garment, context.palette)),
 		inspired: inspiredPairs(slots, mains, context.pairings),
@@ -49,7 +49,7 @@ export function pairFacts(garments: readonly Garment[], context: PairContext): P
 
 /** The strongest support that colours give a pair, as a code; the user's own word is not looked at. */
 export function codeByColour(
-	{ together, mains, seen, inPalette, base, inspired }: PairFacts,
+	{ together, mains, echoes, inPalette, base, inspired }: PairFacts,
 	one: number,
 	other: number,
 ): number {
@@ -57,5 +57,5 @@ export function codeByColour(
 	if (inspired.has(one, other)) return CODE.inspired;
 	if (inPalette[one] && inPalette[other]) return CODE.palette;
 	if (base[one] || base[other]) return CODE.base;
-	return echoDistance(seen[one]!, seen[other]!) === null ? CODE.unproven : CODE.echo;
+	return echoes(one, other) ? CODE.echo : CODE.unproven;
 }

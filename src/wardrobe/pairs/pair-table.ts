@@ -1,9 +1,8 @@
-import { distanceBetween, MOST_LIGHTNESS_DIVISOR } from '../../colour/delta-e-many.ts';
 import type { Garment } from '../words/garment.ts';
 import type { Slot } from '../words/slot.ts';
-import { echoDistance } from './echo.ts';
 import { CODE, codeByColour, type PairFacts, pairFacts } from './pair-facts.ts';
-import { isSupported, type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
+import { mainDistance, type RankOptions, rankingOf } from './pair-rank.ts';
+import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
 import { supportSentence } from './support-sentence.ts';
 
 /** What speaks for every pair of a set of garments, computed once; sentences are only made when asked for. */
@@ -25,22 +24,6 @@ export type PairTable = {
 	/** Garments that go with this one. */
 	readonly partnerCount: (index: number) => number;
 };
-
-export type RankOptions = {
-	/** Kinds asked for; default the supported ones. */
-	readonly include?: (kind: SupportKind) => boolean;
-	/** Most garments returned; later kinds are not even looked at once it is reached. */
-	readonly limit?: number;
-};
-
-/** A partner as it is ranked among those of the same support. */
-type Ranked = { readonly other: number; readonly id: string; readonly echoes: boolean; readonly apart: number };
-
-const compareRanked = (one: Ranked, other: Ranked): number =>
-	Number(other.echoes) - Number(one.echoes) || one.apart - other.apart || (one.id < other.id ? -1 : 1);
-
-/** Stands for "no colours to compare": as far as black from white. */
-const UNKNOWN_DISTANCE = 100;
 
 /** The codes of all pairs by colour, or only of those in `rows`; both halves. */
 function codesByColour(facts: PairFacts, rows: readonly number[] | null): Uint8Array {
@@ -89,18 +72,12 @@ function writeUserWords(
 export function pairTable(garments: readonly Garment[], context: PairContext, rows?: readonly number[]): PairTable {
 	const count = garments.length;
 	const facts = pairFacts(garments, context);
-	const { slots, together, mains, greyed, seen, base, inspired } = facts;
+	const { slots, together, mains, base, inspired } = facts;
 	const codes = codesByColour(facts, rows ?? null);
 	const days = writeUserWords(codes, garments, context);
-
 	const kind = (one: number, other: number) => SUPPORT_KINDS[codes[one * count + other]!]!;
 	const supported = (one: number, other: number) => codes[one * count + other]! < CODE.unproven;
-	const distance = (one: number, other: number) => {
-		const a = greyed[one];
-		const b = greyed[other];
-		return a && b ? distanceBetween(a, b) : UNKNOWN_DISTANCE;
-	};
-	const lightnessGap = (one: number, other: number) => Math.abs((greyed[one]?.[0] ?? 0) - (greyed[other]?.[0] ?? 0));
+	const distance = mainDistance(facts);
 	const sentence = (one: number, other: number) =>
 		supportSentence(kind(one, other), {
 			one: garments[one]!,
@@ -109,46 +86,14 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 			baseName: base[one] ? garments[one]!.name : garments[other]!.name,
 			days: days.get(one * count + other) ?? 0,
 			pairing: () => inspired.best(one, other),
-			echo: () => echoDistance(seen[one]!, seen[other]!),
-			distance: () => (mains[one] && mains[other] ? distance(one, other) : null),
+			hasColours: mains[one] !== null && mains[other] !== null,
 		});
-	/** The best `most` of `others`: echoes before the rest, then by distance, then by id. */
-	const bestOf = (index: number, others: readonly number[], most: number): number[] => {
-		const best: Ranked[] = [];
-		for (const other of others) {
-			const last = best.length < most ? null : best[most - 1]!;
-			// Once the places are filled with echoes, only a nearer one can come in: most are told by their lightness or distance alone.
-			if (last?.echoes && lightnessGap(index, other) > last.apart * MOST_LIGHTNESS_DIVISOR) continue;
-			const apart = distance(index, other);
-			if (last?.echoes && apart > last.apart) continue;
-			const echoes = echoDistance(seen[index]!, seen[other]!) !== null;
-			const ranked = { other, id: garments[other]!.id, echoes, apart };
-			if (last && compareRanked(ranked, last) > 0) continue;
-			let at = best.length;
-			while (at > 0 && compareRanked(ranked, best[at - 1]!) < 0) at--;
-			best.splice(at, 0, ranked);
-			if (best.length > most) best.pop();
-		}
-		return best.map(({ other }) => other);
-	};
-	const ranked = (index: number, options: RankOptions = {}) => {
-		const { include = isSupported, limit = count } = options;
-		const asked = SUPPORT_KINDS.map(include);
-		const byCode = SUPPORT_KINDS.map((): number[] => []);
-		for (let other = 0; other < count; other++) {
-			const code = codes[index * count + other]!;
-			if (asked[code] && other !== index && together(index, other)) byCode[code]!.push(other);
-		}
-		const result: number[] = [];
-		for (const others of byCode)
-			if (result.length < limit) result.push(...bestOf(index, others, limit - result.length));
-		return result;
-	};
 	const partnerCount = (index: number) => {
 		let partners = 0;
 		for (let other = 0; other < count; other++)
 			if (supported(index, other) && other !== index && together(index, other)) partners++;
 		return partners;
 	};
+	const ranked = rankingOf(garments, facts, codes);
 	return { garments, slots, codes, together, kind, supported, distance, sentence, ranked, partnerCount };
 }

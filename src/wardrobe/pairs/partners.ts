@@ -1,6 +1,7 @@
 import type { Garment } from '../words/garment.ts';
 import type { Slot } from '../words/slot.ts';
-import { type PairTable, pairTable, type RankOptions } from './pair-table.ts';
+import type { RankOptions } from './pair-rank.ts';
+import { type PairTable, pairTable } from './pair-table.ts';
 import type { PairContext, Support } from './support.ts';
 
 /** A garment of a complementary slot and what speaks for wearing the two together. */

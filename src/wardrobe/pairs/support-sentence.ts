@@ -12,17 +12,16 @@ export type SupportFacts = {
 	/** Name of the one that is a base neutral, where one is. */
 	readonly baseName: string;
 	readonly days: number;
-	/** Asked only where the sentence tells of it, as are the distances. */
+	/** Asked only where the sentence tells of it. */
 	readonly pairing: () => Pairing | null;
-	readonly echo: () => number | null;
-	/** Between the main colours; `null` where one has none yet. */
-	readonly distance: () => number | null;
+	/** Whether both have colours yet. */
+	readonly hasColours: boolean;
 };
 
-function unprovenSentence({ one, other, together, distance }: SupportFacts): string {
+function unprovenSentence({ one, other, together, hasColours }: SupportFacts): string {
 	const names = { one: one.name, other: other.name };
 	if (!together) return say('pairs.instead', names);
-	return say(distance() === null ? 'pairs.noColours' : 'pairs.unproven', names);
+	return say(hasColours ? 'pairs.unproven' : 'pairs.noColours', names);
 }
 
 function inspiredSentence(pairing: Pairing | null): string {
@@ -55,7 +54,7 @@ export function supportSentence(kind: SupportKind, facts: SupportFacts): string 
 		case 'base':
 			return say('pairs.base', { name: facts.baseName });
 		case 'echo':
-			return say(facts.echo() === null ? 'pairs.echoSame' : 'pairs.echoNear');
+			return say('pairs.echo');
 		case 'unproven':
 			return unprovenSentence(facts);
 	}

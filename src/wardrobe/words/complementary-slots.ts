@@ -23,5 +23,6 @@ const TOGETHER = Uint8Array.from(
 /** {@link areWornTogether} for places in a list of kinds: for judgements over all pairs of a wardrobe. */
 export function togetherAmong(kinds: readonly Kind[]): (one: number, other: number) => boolean {
 	const places = Uint8Array.from(kinds, (kind) => KIND_NAMES.indexOf(kind));
-	return (one, other) => TOGETHER[places[one]! * KIND_NAMES.length + places[other]!] === 1;
+	const across = KIND_NAMES.length;
+	return (one, other) => TOGETHER[places[one]! * across + places[other]!] === 1;
 }
