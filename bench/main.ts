@@ -12,6 +12,7 @@ const sections: Readonly<Record<string, () => Promise<{ run: () => Promise<reado
 	photos: () => import('./photos.ts'),
 	batch: () => import('./batch.ts'),
 	start: () => import('./start.ts'),
+	tables: () => import('./tables.ts'),
 	page: () => import('./page.ts'),
 	install: () => import('./install.ts'),
 };

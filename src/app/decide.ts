@@ -1,4 +1,5 @@
-import { DamagedDecisionError, KeyReusedError } from '../store/deciding.ts';
+import { KeyReusedError } from '../store/deciding.ts';
+import { DamagedDecisionError } from '../store/moving.ts';
 import type { Asked, ChangedThing, HomeReads, Outcome, Plan } from '../store/store.ts';
 import { CORRECTION } from '../store/thing-state.ts';
 import { UserError } from './errors.ts';

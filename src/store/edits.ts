@@ -1,5 +1,5 @@
 import type { Wear } from '../wardrobe/words/wear.ts';
-import type { Edits, ThingEdit } from './deciding.ts';
+import type { Edits, ThingEdit } from './carry-out.ts';
 import type { Changes, Decided } from './store.ts';
 import { CORRECTION } from './thing-state.ts';
 

@@ -4,7 +4,8 @@ import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
 import { photoReads, photosNear } from './photo-reads.ts';
 import type { ShowingKind } from './shown-photos.ts';
 import type { HomeReads, Kept, Reads } from './store.ts';
-import { type Connection, storedOf } from './thing-state.ts';
+import { storedOf } from './thing-rows.ts';
+import type { Connection } from './thing-state.ts';
 
 /** Kinds that carry their version: those of which a page may hold an old state. */
 const UNVERSIONED: ReadonlySet<string> = new Set(['wear', 'pair-word']);

@@ -5,6 +5,9 @@ import type { Tables } from './schema.ts';
 export const SHOWING_KINDS = ['garment', 'inspiration', 'candidate'] as const;
 export type ShowingKind = (typeof SHOWING_KINDS)[number];
 
+/** One thing may show many photos; three values a row stay below what a statement takes. */
+const ROWS_AT_ONCE = 2000;
+
 const isShowing = (kind: string): kind is ShowingKind => SHOWING_KINDS.some((one) => one === kind);
 
 /** Ids of the photos that a thing of these fields shows. */
@@ -13,18 +16,21 @@ export function shownPhotoIds({ photoIds, photoId }: Readonly<Record<string, unk
 	return [...new Set(ids.filter((id): id is string => typeof id === 'string'))];
 }
 
-/** Notes which photos a thing shows, so that what shows a photo is found without reading every thing. */
+/** Notes which photos things of a kind show, so that what shows a photo is found without reading every thing. */
 export async function noteShownPhotos(
 	db: Kysely<Tables> | Transaction<Tables>,
-	{ kind, id }: { readonly kind: string; readonly id: string },
-	fields: Readonly<Record<string, unknown>>,
+	kind: string,
+	things: readonly { readonly id: string; readonly fields: Readonly<Record<string, unknown>> }[],
 ): Promise<void> {
-	if (!isShowing(kind)) return;
-	const photoIds = shownPhotoIds(fields);
-	await db.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', '=', id).execute();
-	if (photoIds.length === 0) return;
-	await db
-		.insertInto('shown_photos')
-		.values(photoIds.map((photo_id) => ({ photo_id, kind, thing_id: id })))
-		.execute();
+	if (!isShowing(kind) || things.length === 0) return;
+	const ids = things.map(({ id }) => id);
+	await db.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', 'in', ids).execute();
+	const rows = things.flatMap(({ id, fields }) =>
+		shownPhotoIds(fields).map((photo_id) => ({ photo_id, kind, thing_id: id })),
+	);
+	for (let at = 0; at < rows.length; at += ROWS_AT_ONCE)
+		await db
+			.insertInto('shown_photos')
+			.values(rows.slice(at, at + ROWS_AT_ONCE))
+			.execute();
 }

@@ -1,7 +1,9 @@
 import type { Kysely, Transaction } from 'kysely';
 import { binOf, restoreIn } from './bin.ts';
-import { carryOut, changedBy, decideIn, type InTurn, moveIn, once } from './deciding.ts';
+import { carryOut, changedBy } from './carry-out.ts';
+import { decideIn, type InTurn, once } from './deciding.ts';
 import { editsOf } from './edits.ts';
+import { moveIn } from './moving.ts';
 import { pairingRecords } from './pairing-records.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import { photoRecords } from './photo-records.ts';

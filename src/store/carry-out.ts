@@ -1,0 +1,98 @@
+import { setImmediate as letOthersIn } from 'node:timers/promises';
+import { insertPhoto } from './photo-rows.ts';
+import type { ChangedThing, NewPhoto } from './store.ts';
+import { keyOf, MOST_AT_ONCE, type Setting, setStates, storedOfAll } from './thing-rows.ts';
+import { type Connection, fieldsOf, NOTHING, type State, type ThingKey } from './thing-state.ts';
+
+/** What a decision does to one thing: a new body, or `null` to take it away (to the bin, where it has one). */
+export type ThingEdit = ThingKey & { readonly body: unknown };
+
+/** What is done at once: edits of things, and photos that come in with them. */
+export type Edits = { readonly things: readonly ThingEdit[]; readonly photos: readonly NewPhoto[] };
+
+/** One thing before and after a decision. */
+export type Change = ThingKey & { readonly before: State; readonly after: State };
+
+/** Kinds that go to the bin when deleted; all others just go (the decision that took them away can be undone). */
+const BINNED: ReadonlySet<string> = new Set(['garment', 'inspiration', 'wish', 'candidate', 'season']);
+
+/** The number of the change that begins now. */
+export async function nextRevision(trx: Connection): Promise<number> {
+	const { newest } = await trx
+		.updateTable('revisions')
+		.set(({ eb }) => ({ newest: eb('newest', '+', 1) }))
+		.where('id', '=', 1)
+		.returning('newest')
+		.executeTakeFirstOrThrow();
+	return newest;
+}
+
+/** `at` is the decision's moment: what went to the bin together lies there with the same one. */
+function afterEdit({ kind, body }: ThingEdit, before: State, at: string): State {
+	if (body !== null) return { body: JSON.stringify(body), binnedAt: null };
+	if (before === null || !BINNED.has(kind)) return null;
+	// What lies in the bin already keeps its day.
+	return before.binnedAt === null ? { body: before.body, binnedAt: at } : before;
+}
+
+export const sameState = (one: State, other: State): boolean =>
+	one?.body === other?.body && one?.binnedAt === other?.binnedAt && (one === null) === (other === null);
+
+/** What open pages hear of a thing. */
+export const toldOf = (key: ThingKey, state: State): ChangedThing => {
+	const { seasonId } = state === null ? {} : fieldsOf(state.body);
+	return { kind: key.kind, id: key.id, ...(typeof seasonId === 'string' ? { seasonId } : {}) };
+};
+
+/** Parts in which each thing stands once, small enough for one statement each. */
+export function* partsOf<T extends ThingKey>(things: readonly T[]): Generator<readonly T[]> {
+	let part: T[] = [];
+	let keys = new Set<string>();
+	for (const thing of things) {
+		if (part.length === MOST_AT_ONCE || keys.has(keyOf(thing))) {
+			yield part;
+			part = [];
+			keys = new Set();
+		}
+		part.push(thing);
+		keys.add(keyOf(thing));
+	}
+	if (part.length > 0) yield part;
+}
+
+/** Carries out edits within a transaction; what is as wanted already is passed over. Other work has its turn between many. */
+export async function carryOut(trx: Connection, { things, photos }: Edits, at: string): Promise<readonly Change[]> {
+	for (const photo of photos) await insertPhoto(trx, photo);
+	const changes: Change[] = [];
+	let revision = 0;
+	for (const part of partsOf(things)) {
+		const stored = await storedOfAll(trx, part);
+		const settings: Setting[] = [];
+		for (const edit of part) {
+			const before = stored.get(keyOf(edit)) ?? NOTHING;
+			const after = afterEdit(edit, before.state, at);
+			if (sameState(before.state, after)) continue;
+			settings.push({ thing: edit, before, after });
+			changes.push({ kind: edit.kind, id: edit.id, before: before.state, after });
+		}
+		if (settings.length === 0) continue;
+		if (revision === 0) revision = await nextRevision(trx);
+		await setStates(trx, settings, revision);
+		if (part.length === MOST_AT_ONCE) await letOthersIn();
+	}
+	return changes;
+}
+
+/** What open pages hear of these changes. */
+export const changedBy = (changes: readonly Change[]): ChangedThing[] =>
+	changes.map((change) => toldOf(change, change.after ?? change.before));
+
+/** The changes as JSON, as a decision keeps them. Many are written in pieces, so that other work has its turn between. */
+export async function changesText(changes: readonly Change[]): Promise<string> {
+	const pieces: string[] = [];
+	for (let at = 0; at < changes.length; at += MOST_AT_ONCE) {
+		pieces.push(JSON.stringify(changes.slice(at, at + MOST_AT_ONCE)).slice(1, -1));
+		if (at > 0) await letOthersIn();
+	}
+	return `[${pieces.join(',')}]`;
+}

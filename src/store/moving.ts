@@ -1,0 +1,77 @@
+import { setImmediate as letOthersIn } from 'node:timers/promises';
+import { type Change, changesText, nextRevision, partsOf, sameState, toldOf } from './carry-out.ts';
+import type { ChangedThing, Decision } from './store.ts';
+import { keyOf, MOST_AT_ONCE, type Setting, setStates, storedOfAll } from './thing-rows.ts';
+import { type Connection, differingFields, fieldsOf, NOTHING, type State } from './thing-state.ts';
+
+/** What the newest decision changed can no longer be read. */
+export class DamagedDecisionError extends Error {}
+
+/**
+ * The state that leads a thing from `from` to `to`, where it is `current` meanwhile: only what the decision changed is moved, so that what the
+ * program noted since (a suggested name, the kind that a photo tells) stays.
+ */
+export function movedState(current: State, from: State, to: State): State {
+	if (sameState(current, from) || to === null || current === null || from === null) return to;
+	const fields = { ...fieldsOf(current.body) };
+	const wanted = fieldsOf(to.body);
+	for (const name of differingFields(from.body, to.body)) {
+		if (name in wanted) fields[name] = wanted[name];
+		else delete fields[name];
+	}
+	const binnedAt = from.binnedAt === to.binnedAt ? current.binnedAt : to.binnedAt;
+	return { body: JSON.stringify(fields), binnedAt };
+}
+
+function readChanges(json: string): Change[] {
+	const changes = JSON.parse(json) as Change[];
+	const isState = (state: State) => state === null || typeof state?.body === 'string';
+	const isWhole = (one: Change) => typeof one?.kind === 'string' && isState(one.before) && isState(one.after);
+	if (!Array.isArray(changes) || !changes.every(isWhole))
+		throw new DamagedDecisionError(
+			'Expected to read what the last decision changed; it is not of the form that this program writes. It cannot be taken back.',
+		);
+	return changes;
+}
+
+/** Takes back the newest decision, or does the oldest that was taken back again; null where there is none. */
+export async function moveIn(
+	trx: Connection,
+	which: 'undo' | 'redo',
+): Promise<{ readonly decision: Decision; readonly changed: readonly ChangedThing[] } | null> {
+	const undone = which === 'undo' ? 0 : 1;
+	const row = await trx
+		.selectFrom('decisions')
+		.selectAll()
+		.where('undone', '=', undone)
+		.orderBy('id', which === 'undo' ? 'desc' : 'asc')
+		.limit(1)
+		.executeTakeFirst();
+	if (!row) return null;
+	const changes = readChanges(row.changes);
+	const revision = await nextRevision(trx);
+	const moved: Change[] = [];
+	for (const part of partsOf(which === 'undo' ? changes.reverse() : changes)) {
+		const stored = await storedOfAll(trx, part);
+		const settings: Setting[] = [];
+		for (const change of part) {
+			const current = stored.get(keyOf(change)) ?? NOTHING;
+			const [from, to] = which === 'undo' ? [change.after, change.before] : [change.before, change.after];
+			const target = movedState(current.state, from, to);
+			settings.push({ thing: change, before: current, after: target });
+			const [before, after] = which === 'undo' ? [target, current.state] : [current.state, target];
+			moved.push({ kind: change.kind, id: change.id, before, after });
+		}
+		await setStates(trx, settings, revision);
+		if (part.length === MOST_AT_ONCE) await letOthersIn();
+	}
+	// Moving it the other way later brings back what is there now, with what was noted since it was decided.
+	const kept = which === 'undo' ? [...moved].reverse() : moved;
+	await trx
+		.updateTable('decisions')
+		.set({ undone: 1 - undone, changes: await changesText(kept) })
+		.where('id', '=', row.id)
+		.execute();
+	const decision = { id: row.id, at: row.at, sentence: row.sentence, undone: which === 'undo' };
+	return { decision, changed: moved.map((change) => toldOf(change, change.after ?? change.before)) };
+}
