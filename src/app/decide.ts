@@ -8,11 +8,27 @@ import type { Services } from './services.ts';
 /** What deciding takes of the services. */
 export type Deciders = Pick<Services, 'store' | 'events'>;
 
+/** Changed things that are told one by one; of more, only the kinds and seasons are. */
+const MOST_TOLD = 200;
+
+/** The things, or where there are many of them one for each kind and season, with the id `*`. */
+function inShort(things: readonly ChangedThing[]): readonly ChangedThing[] {
+	if (things.length <= MOST_TOLD) return things;
+	const told = new Map<string, ChangedThing>();
+	for (const thing of things) {
+		// A palette and a line-up are named by the season that they are of.
+		const isNamed = thing.kind === 'palette' || thing.kind === 'line-up';
+		const one = isNamed ? thing : { ...thing, id: '*' };
+		told.set(`${one.kind} ${one.id} ${one.seasonId ?? ''}`, one);
+	}
+	return [...told.values()];
+}
+
 /** Tells the open pages what was changed, and no more than that. */
 export function tellChanged(events: Services['events'], changed: readonly ChangedThing[]): void {
 	for (const { kind, id } of changed)
 		if (kind === CORRECTION) events.send({ event: 'photo', data: { id, status: 'waiting' } });
-	const things = changed.filter(({ kind }) => kind !== CORRECTION);
+	const things = inShort(changed.filter(({ kind }) => kind !== CORRECTION));
 	if (things.length > 0) events.send({ event: 'changed', data: { things } });
 }
 

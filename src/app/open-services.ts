@@ -5,6 +5,7 @@ import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
 import { writeBackup } from '../store/backup.ts';
 import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
 import { openHome } from '../store/open-home.ts';
+import { workBeside } from './beside/work-beside.ts';
 import { createEventHub } from './events.ts';
 import { createPhotoJobs } from './photo-jobs.ts';
 import { followSameLight } from './same-light-jobs.ts';
@@ -60,6 +61,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 					report: (error) => settings.log(say('refusals.faultOfDevice', { error: String(error) })),
 				})
 			: null,
+		beside: workBeside(settings.homePath, { events, enqueue: (id) => jobs.enqueue(id) }),
 		backup: async (to) => {
 			for (const path of await writeBackup(settings.homePath, to))
 				settings.log(say('refusals.changedOnDisk', { path }));

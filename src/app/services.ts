@@ -4,6 +4,7 @@ import type { IncomingFile } from '../store/incoming-file.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
 import type { Light } from '../wardrobe/words/light.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
+import type { LargeWork } from './beside/large-work.ts';
 import type { EventHub } from './events.ts';
 import type { PhotoJobs } from './photo-jobs.ts';
 import type { Sharing } from './sharing.ts';
@@ -16,6 +17,8 @@ export type Services = {
 	readonly events: EventHub;
 	/** null unless started with --share. */
 	readonly sharing: Sharing | null;
+	/** Does large work in a thread of its own and gives its answer; null where the store is not on local disk. */
+	readonly beside: ((work: LargeWork) => Promise<unknown>) | null;
 	/** Writes the whole home as one archive; null where the store is not on local disk. */
 	readonly backup: ((to: NodeJS.WritableStream) => Promise<void>) | null;
 	/** Takes a file in as it comes, before anything is known of it. */

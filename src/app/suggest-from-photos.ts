@@ -1,4 +1,4 @@
-import type { ChangedThing, Decided, HomeReads } from '../store/store.ts';
+import type { ChangedThing, Decided, HomeReads, Kept, Reads } from '../store/store.ts';
 import { appearanceOf } from '../wardrobe/words/appearance.ts';
 import type { GarmentDetails } from '../wardrobe/words/garment.ts';
 import { garmentName } from '../wardrobe/words/garment-name.ts';
@@ -42,20 +42,41 @@ export const suggestedGarment = <T extends GarmentDetails>(home: HomeReads, garm
 export const suggestedCandidate = <T extends CandidateDetails>(home: HomeReads, candidate: T): Promise<T> =>
 	suggested(home, candidate, candidate.photoId);
 
-async function suggestion(home: HomeReads, { kind, id }: ChangedThing): Promise<Decided> {
-	if (kind === 'garment') {
-		const garment = await home.garments.get(id);
-		return garment ? { garments: { put: [await suggestedGarment(home, garment)] } } : {};
+/** Ids looked up one by one; for more, all things of the kind are read at once. */
+const FEW = 20;
+
+/** Those of the ids that name something. */
+async function namedBy<T extends { readonly id: string }>(
+	reads: Reads<T>,
+	ids: ReadonlySet<string>,
+): Promise<Kept<T>[]> {
+	if (ids.size > FEW) return (await reads.list()).filter(({ id }) => ids.has(id));
+	const found: (Kept<T> | null)[] = [];
+	for (const id of ids) found.push(await reads.get(id));
+	return found.filter((one) => one !== null);
+}
+
+const idsOf = (things: readonly ChangedThing[], wanted: ChangedThing['kind']): ReadonlySet<string> =>
+	new Set(things.filter(({ kind }) => kind === wanted).map(({ id }) => id));
+
+async function suggestions(home: HomeReads, things: readonly ChangedThing[]): Promise<Decided> {
+	const garments: GarmentDetails[] = [];
+	for (const garment of await namedBy(home.garments, idsOf(things, 'garment'))) {
+		const now = await suggestedGarment(home, garment);
+		if (now !== garment) garments.push(now);
 	}
-	const candidate = kind === 'candidate' ? await home.candidates.get(id) : null;
-	return candidate ? { candidates: { put: [await suggestedCandidate(home, candidate)] } } : {};
+	const candidates: CandidateDetails[] = [];
+	for (const candidate of await namedBy(home.candidates, idsOf(things, 'candidate'))) {
+		const now = await suggestedCandidate(home, candidate);
+		if (now !== candidate) candidates.push(now);
+	}
+	return { garments: { put: garments }, candidates: { put: candidates } };
 }
 
 /** Notes what their photos suggest of these garments and candidates; of other things nothing. */
 export async function suggestForThings({ store, events }: Deciders, things: readonly ChangedThing[]): Promise<void> {
-	for (const thing of things)
-		if (thing.kind === 'garment' || thing.kind === 'candidate')
-			tellChanged(events, await store.note((home) => suggestion(home, thing)));
+	if (things.some(({ kind }) => kind === 'garment' || kind === 'candidate'))
+		tellChanged(events, await store.note((home) => suggestions(home, things)));
 }
 
 /** Notes what these photos suggest of the garments and candidates that show them. Reads those and nothing else. */

@@ -1,4 +1,5 @@
 import { setImmediate as letOthersIn } from 'node:timers/promises';
+import { sql } from 'kysely';
 import { type Change, changesText, nextRevision, partsOf, sameState, toldOf } from './carry-out.ts';
 import type { ChangedThing, Decision } from './store.ts';
 import { keyOf, MOST_AT_ONCE, type Setting, setStates, storedOfAll } from './thing-rows.ts';
@@ -34,19 +35,26 @@ function readChanges(json: string): Change[] {
 	return changes;
 }
 
+/** The decision that moves next. */
+const nextToMove = (db: Connection, which: 'undo' | 'redo') =>
+	db
+		.selectFrom('decisions')
+		.where('undone', '=', which === 'undo' ? 0 : 1)
+		.orderBy('id', which === 'undo' ? 'desc' : 'asc')
+		.limit(1);
+
+/** Bytes of the changes that would move next; 0 where there are none. */
+export async function sizeOfNext(db: Connection, which: 'undo' | 'redo'): Promise<number> {
+	const row = await nextToMove(db, which).select(sql<number>`octet_length(changes)`.as('size')).executeTakeFirst();
+	return Number(row?.size ?? 0);
+}
+
 /** Takes back the newest decision, or does the oldest that was taken back again; null where there is none. */
 export async function moveIn(
 	trx: Connection,
 	which: 'undo' | 'redo',
 ): Promise<{ readonly decision: Decision; readonly changed: readonly ChangedThing[] } | null> {
-	const undone = which === 'undo' ? 0 : 1;
-	const row = await trx
-		.selectFrom('decisions')
-		.selectAll()
-		.where('undone', '=', undone)
-		.orderBy('id', which === 'undo' ? 'desc' : 'asc')
-		.limit(1)
-		.executeTakeFirst();
+	const row = await nextToMove(trx, which).selectAll().executeTakeFirst();
 	if (!row) return null;
 	const changes = readChanges(row.changes);
 	const revision = await nextRevision(trx);
@@ -69,7 +77,7 @@ export async function moveIn(
 	const kept = which === 'undo' ? [...moved].reverse() : moved;
 	await trx
 		.updateTable('decisions')
-		.set({ undone: 1 - undone, changes: await changesText(kept) })
+		.set({ undone: which === 'undo' ? 1 : 0, changes: await changesText(kept) })
 		.where('id', '=', row.id)
 		.execute();
 	const decision = { id: row.id, at: row.at, sentence: row.sentence, undone: which === 'undo' };

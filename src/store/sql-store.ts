@@ -3,7 +3,7 @@ import { binOf, restoreIn } from './bin.ts';
 import { carryOut, changedBy } from './carry-out.ts';
 import { decideIn, type InTurn, once } from './deciding.ts';
 import { editsOf } from './edits.ts';
-import { moveIn } from './moving.ts';
+import { moveIn, sizeOfNext } from './moving.ts';
 import { pairingRecords } from './pairing-records.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import { photoRecords } from './photo-records.ts';
@@ -57,6 +57,7 @@ export function sqlStore(
 				.execute();
 			return rows.map(({ id, at, sentence, undone }) => ({ id, at, sentence, undone: undone === 1 }));
 		},
+		sizeOfNext: (which) => sizeOfNext(db, which),
 		undo: (asked = UNASKED) => move('undo', asked),
 		redo: (asked = UNASKED) => move('redo', asked),
 		bin: () => binOf(db),

@@ -142,7 +142,7 @@ export type Asked = {
 	readonly request: string;
 };
 
-/** A thing that was changed; `seasonId` where it belongs to one. Of a correction, `id` is the photo's. */
+/** A thing that was changed; `seasonId` where it belongs to one. Of a correction, `id` is the photo's; `*` stands for many of the kind. */
 export type ChangedThing = { readonly kind: string; readonly id: string; readonly seasonId?: string };
 
 /** What came of a request to decide. */
@@ -172,6 +172,8 @@ export type Store = Omit<HomeReads, 'photos'> & {
 	/** The same for what the program finds out by itself: nobody's decision, so that undo passes over it. */
 	note(plan: (home: HomeReads) => Promise<Decided>): Promise<readonly ChangedThing[]>;
 	decisions(limit: number): Promise<Decision[]>;
+	/** How many bytes the changes take that `undo` or `redo` would move now; 0 where there is nothing to move. */
+	sizeOfNext(which: 'undo' | 'redo'): Promise<number>;
 	/** Undoes the newest not yet undone decision; null when there is none. */
 	undo(asked?: Asked): Promise<Outcome<Decision | null>>;
 	/** Takes back the last undo. */

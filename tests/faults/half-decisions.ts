@@ -56,6 +56,7 @@ async function openStage() {
 		jobs: { enqueue: async () => {}, cancelWaiting: async () => [], settled: async () => {}, close: async () => {} },
 		events: createEventHub(),
 		sharing: null,
+		beside: null,
 		backup: null,
 		receive: (from) => receiveFile(from, join(folder, 'incoming')),
 		findings: [],

@@ -1,32 +1,46 @@
 import { say } from '../../language/speak.ts';
-import type { Asked, ChangedThing, Decision, Outcome } from '../../store/store.ts';
+import type { Asked, ChangedThing, Decision } from '../../store/store.ts';
 import { CORRECTION } from '../../store/thing-state.ts';
-import { askStore, tellChanged } from '../decide.ts';
+import { LARGE } from '../beside/large-work.ts';
+import { askStore, type Deciders, tellChanged } from '../decide.ts';
 import { notFound, UserError } from '../errors.ts';
 import type { Services } from '../services.ts';
 import { suggestForThings } from '../suggest-from-photos.ts';
 
+/** What moving through the decisions takes of the services. */
+type Movers = Deciders & Pick<Services, 'beside'> & { readonly jobs: Pick<Services['jobs'], 'enqueue'> };
+
 /** What follows a move through the decisions: photos corrected otherwise are read again, and what photos tell is told once more. */
-async function followUp(services: Services, changed: readonly ChangedThing[]): Promise<void> {
+async function followUp(services: Movers, changed: readonly ChangedThing[]): Promise<void> {
 	tellChanged(services.events, changed);
 	for (const { kind, id } of changed) if (kind === CORRECTION) await services.jobs.enqueue(id);
 	await suggestForThings(services, changed);
 }
 
-async function move(services: Services, asking: Promise<Outcome<Decision | null>>, none: string): Promise<Decision> {
-	const { answer, changed } = await askStore(asking);
+async function move(
+	services: Movers,
+	{ asked, which, none }: { readonly asked: Asked; readonly which: 'undo' | 'redo'; readonly none: string },
+): Promise<Decision> {
+	const { store, beside } = services;
+	if (beside && (await store.sizeOfNext(which)) > LARGE)
+		return (await beside({ what: which === 'undo' ? 'take-back' : 'do-again', asked })) as Decision;
+	const { answer, changed } = await askStore(store[which](asked));
 	if (!answer) throw new UserError('conflict', none);
 	await followUp(services, changed);
 	return answer;
 }
 
 /** Takes back the newest decision. What the program noted by itself since then stays. */
-export const takeBack = (services: Services, asked: Asked): Promise<Decision> =>
-	move(services, services.store.undo(asked), say('refusals.nothingToUndo'));
+export const takeBack = (services: Movers, asked: Asked): Promise<Decision> =>
+	move(services, { asked, which: 'undo', none: say('refusals.nothingToUndo') });
 
 /** Does again what was taken back last. */
-export const doAgain = (services: Services, asked: Asked): Promise<Decision> =>
-	move(services, services.store.redo(asked), say('refusals.nothingToRedo'));
+export const doAgain = (services: Movers, asked: Asked): Promise<Decision> =>
+	move(services, {
+		asked,
+		which: 'redo',
+		none: say('refusals.nothingToRedo'),
+	});
 
 /** Takes a thing out of the bin. */
 export async function restoreFromBin(services: Services, asked: Asked, id: string): Promise<{ restored: true }> {

@@ -1,6 +1,7 @@
 import type { Asked, HomeReads } from '../../store/store.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
+import { LARGE } from '../beside/large-work.ts';
 import { decide } from '../decide.ts';
 import { loadNamedDetails } from '../load-garments.ts';
 import type { Services } from '../services.ts';
@@ -44,13 +45,13 @@ async function garmentsToPut(
 	{ newId, at }: { readonly newId: () => string; readonly at: string },
 ): Promise<GarmentDetails[]> {
 	const put: GarmentDetails[] = [];
+	const there = new Map((await home.garments.list()).map((garment) => [garment.id, garment]));
 	for (const told of added) {
-		const isTaken = told.id !== undefined && (await home.garments.get(told.id)) !== null;
-		const id = told.id === undefined || isTaken ? newId() : told.id;
+		const id = told.id === undefined || there.has(told.id) ? newId() : told.id;
 		put.push(newGarment(id, told.name, at, { ...told, id }));
 	}
 	for (const { garment, changes } of changed) {
-		const now = await home.garments.get(garment.id);
+		const now = there.get(garment.id);
 		if (now) put.push({ ...now, ...changes, changedAt: at });
 	}
 	return put;
@@ -58,11 +59,13 @@ async function garmentsToPut(
 
 /** Takes a table of garments in as one decision; a preview only says what that would do. */
 export async function importGarments(
-	services: Pick<Services, 'store' | 'events' | 'newId' | 'now'>,
+	services: Pick<Services, 'store' | 'events' | 'beside' | 'newId' | 'now'>,
 	asked: Asked,
 	bytes: Uint8Array,
 	{ preview }: { readonly preview: boolean },
 ): Promise<GarmentImportAnswer> {
+	if (services.beside && bytes.length > LARGE)
+		return (await services.beside({ what: 'import-garments', asked, bytes, preview })) as GarmentImportAnswer;
 	const found = await garmentsFromTable(bytes, await loadNamedDetails(services.store));
 	const { added, changed } = found;
 	if (preview || added.length + changed.length === 0) return answerOf(found);

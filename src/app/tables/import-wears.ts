@@ -1,4 +1,5 @@
 import type { Asked } from '../../store/store.ts';
+import { LARGE } from '../beside/large-work.ts';
 import { decide } from '../decide.ts';
 import { type Services, todayOf } from '../services.ts';
 import type { Problem, TableForm } from './read-table.ts';
@@ -16,11 +17,13 @@ export type WearImportAnswer = TableForm & {
 
 /** Takes a table of wears in as one decision; a preview only says what that would do. */
 export async function importWears(
-	services: Pick<Services, 'store' | 'events' | 'now'>,
+	services: Pick<Services, 'store' | 'events' | 'beside' | 'now'>,
 	asked: Asked,
 	bytes: Uint8Array,
 	{ preview }: { readonly preview: boolean },
 ): Promise<WearImportAnswer> {
+	if (services.beside && bytes.length > LARGE)
+		return (await services.beside({ what: 'import-wears', asked, bytes, preview })) as WearImportAnswer;
 	const { store } = services;
 	const [garments, noted] = await Promise.all([store.garments.list(), store.wears()]);
 	const { form, wears, known, problems } = await wearsFromTable(bytes, garments, noted, todayOf(services));

@@ -1,3 +1,4 @@
+import { setTimeout as pause } from 'node:timers/promises';
 import { DatabaseSync } from '@photostructure/sqlite';
 import {
 	CompiledQuery,
@@ -9,6 +10,7 @@ import {
 	SqliteDriver,
 } from 'kysely';
 import type { Tables } from '../schema.ts';
+import { patientConnection } from './patient-connection.ts';
 
 type Connection = InstanceType<typeof DatabaseSync>;
 
@@ -63,6 +65,18 @@ class OwnRollbackSqliteDriver extends SqliteDriver {
 		this.#sqlite = sqlite;
 	}
 
+	/** Waits, without stopping everything else, where another program or thread is writing. */
+	override async acquireConnection(): Promise<DatabaseConnection> {
+		return patientConnection(await super.acquireConnection(), {
+			isInTransaction: () => this.#sqlite.isTransaction,
+			letOthersIn: async (ms) => {
+				await super.releaseConnection();
+				await pause(ms);
+				await super.acquireConnection();
+			},
+		});
+	}
+
 	/**
 	 * Takes the right to write at once: a transaction that read first and asks for it later is refused where another program wrote between
 	 * (sqlite.org/rescode.html, SQLITE_BUSY_SNAPSHOT).
@@ -76,7 +90,7 @@ class OwnRollbackSqliteDriver extends SqliteDriver {
 	}
 }
 
-class TransactionalSqliteDialect extends SqliteDialect {
+class OwnSqliteDialect extends SqliteDialect {
 	readonly #config: SqliteDialectConfig;
 	readonly #sqlite: Connection;
 
@@ -102,10 +116,11 @@ class TransactionalSqliteDialect extends SqliteDialect {
 export function openSqlite(path: string, check: (connection: Connection) => void = () => {}): SqliteDatabase {
 	const connection = new DatabaseSync(path);
 	try {
+		connection.exec('PRAGMA busy_timeout = 5000;');
 		check(connection);
-		connection.exec(
-			'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = 5000;',
-		);
+		connection.exec('PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;');
+		// From here on it is `patientConnection` that waits.
+		connection.exec('PRAGMA busy_timeout = 0;');
 	} catch (error) {
 		connection.close();
 		throw error;
@@ -114,5 +129,5 @@ export function openSqlite(path: string, check: (connection: Connection) => void
 		close: () => closeSqlite(connection),
 		prepare: (sql: string) => dialectStatement(connection, sql),
 	};
-	return { db: new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }, connection) }), connection };
+	return { db: new Kysely<Tables>({ dialect: new OwnSqliteDialect({ database }, connection) }), connection };
 }
