@@ -2,20 +2,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
+import { tableOfGarments } from '../tests/support/large-table.ts';
 import { cpuSeconds, residentMb, type ServerProcess, startServer } from './server-process.ts';
 import type { Row, Table } from './table.ts';
 
 /** Lines of each table: what a shop's whole stock would be, far beyond a wardrobe. */
 const LINES = 100_000;
-
-const garments = (): string =>
-	[
-		'name,kind,place,price,boughtOn,yearParts,notes',
-		...Array.from(
-			{ length: LINES },
-			(_, line) => `Piece ${line},shirt,rail,${line % 90},2025-03-14,spring summer,"from, box ${line}"`,
-		),
-	].join('\n');
 
 /** Days counted back from one that is past, for one garment. */
 const wears = (): string =>
@@ -73,8 +65,8 @@ export async function run(): Promise<readonly Table[]> {
 	try {
 		const rows: Row[] = [await measured(server, 'nothing, for 5 s', () => pause(5_000))];
 		for (const [name, path, body] of [
-			['garments, shown first', 'api/garments/import?preview=true', garments()],
-			['garments, taken in', 'api/garments/import', garments()],
+			['garments, shown first', 'api/garments/import?preview=true', tableOfGarments(LINES)],
+			['garments, taken in', 'api/garments/import', tableOfGarments(LINES)],
 			['garments, taken back', 'api/undo', ''],
 			['garments, done again', 'api/redo', ''],
 			['wears, shown first', 'api/wears/import?preview=true', wears()],

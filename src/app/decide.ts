@@ -1,5 +1,5 @@
+import { DamagedDecisionError } from '../store/changes-text.ts';
 import { KeyReusedError } from '../store/deciding.ts';
-import { DamagedDecisionError } from '../store/moving.ts';
 import type { Asked, ChangedThing, HomeReads, Outcome, Plan } from '../store/store.ts';
 import { CORRECTION } from '../store/thing-state.ts';
 import { UserError } from './errors.ts';

@@ -40,7 +40,8 @@ export const sameState = (one: State, other: State): boolean =>
 
 /** What open pages hear of a thing. */
 export const toldOf = (key: ThingKey, state: State): ChangedThing => {
-	const { seasonId } = state === null ? {} : fieldsOf(state.body);
+	// Most things belong to no season, and of many things reading each body takes long.
+	const { seasonId } = state?.body.includes('"seasonId"') ? fieldsOf(state.body) : {};
 	return { kind: key.kind, id: key.id, ...(typeof seasonId === 'string' ? { seasonId } : {}) };
 };
 
@@ -86,13 +87,3 @@ export async function carryOut(trx: Connection, { things, photos }: Edits, at: s
 /** What open pages hear of these changes. */
 export const changedBy = (changes: readonly Change[]): ChangedThing[] =>
 	changes.map((change) => toldOf(change, change.after ?? change.before));
-
-/** The changes as JSON, as a decision keeps them. Many are written in pieces, so that other work has its turn between. */
-export async function changesText(changes: readonly Change[]): Promise<string> {
-	const pieces: string[] = [];
-	for (let at = 0; at < changes.length; at += MOST_AT_ONCE) {
-		pieces.push(JSON.stringify(changes.slice(at, at + MOST_AT_ONCE)).slice(1, -1));
-		if (at > 0) await letOthersIn();
-	}
-	return `[${pieces.join(',')}]`;
-}

@@ -1,5 +1,6 @@
 import type { Transaction } from 'kysely';
-import { carryOut, changedBy, changesText, type Edits } from './carry-out.ts';
+import { carryOut, changedBy, type Edits } from './carry-out.ts';
+import { changesText } from './changes-text.ts';
 import type { Tables } from './schema.ts';
 import type { Asked, ChangedThing, Outcome } from './store.ts';
 import type { Connection } from './thing-state.ts';
@@ -26,7 +27,7 @@ export async function decideIn(
 	await trx.deleteFrom('decisions').where('undone', '=', 1).execute();
 	await trx
 		.insertInto('decisions')
-		.values({ at, sentence, changes: await changesText(changes), undone: 0 })
+		.values({ at, sentence, changes: await changesText(changes, 'done'), undone: 0 })
 		.execute();
 	return changedBy(changes);
 }

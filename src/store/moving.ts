@@ -1,12 +1,10 @@
 import { setImmediate as letOthersIn } from 'node:timers/promises';
 import { sql } from 'kysely';
-import { type Change, changesText, nextRevision, partsOf, sameState, toldOf } from './carry-out.ts';
+import { type Change, nextRevision, partsOf, sameState, toldOf } from './carry-out.ts';
+import { changesFrom, changesText } from './changes-text.ts';
 import type { ChangedThing, Decision } from './store.ts';
 import { keyOf, MOST_AT_ONCE, type Setting, setStates, storedOfAll } from './thing-rows.ts';
 import { type Connection, differingFields, fieldsOf, NOTHING, type State } from './thing-state.ts';
-
-/** What the newest decision changed can no longer be read. */
-export class DamagedDecisionError extends Error {}
 
 /**
  * The state that leads a thing from `from` to `to`, where it is `current` meanwhile: only what the decision changed is moved, so that what the
@@ -22,17 +20,6 @@ export function movedState(current: State, from: State, to: State): State {
 	}
 	const binnedAt = from.binnedAt === to.binnedAt ? current.binnedAt : to.binnedAt;
 	return { body: JSON.stringify(fields), binnedAt };
-}
-
-function readChanges(json: string): Change[] {
-	const changes = JSON.parse(json) as Change[];
-	const isState = (state: State) => state === null || typeof state?.body === 'string';
-	const isWhole = (one: Change) => typeof one?.kind === 'string' && isState(one.before) && isState(one.after);
-	if (!Array.isArray(changes) || !changes.every(isWhole))
-		throw new DamagedDecisionError(
-			'Expected to read what the last decision changed; it is not of the form that this program writes. It cannot be taken back.',
-		);
-	return changes;
 }
 
 /** The decision that moves next. */
@@ -56,7 +43,7 @@ export async function moveIn(
 ): Promise<{ readonly decision: Decision; readonly changed: readonly ChangedThing[] } | null> {
 	const row = await nextToMove(trx, which).selectAll().executeTakeFirst();
 	if (!row) return null;
-	const changes = readChanges(row.changes);
+	const changes = changesFrom(row.changes);
 	const revision = await nextRevision(trx);
 	const moved: Change[] = [];
 	for (const part of partsOf(which === 'undo' ? changes.reverse() : changes)) {
@@ -77,7 +64,7 @@ export async function moveIn(
 	const kept = which === 'undo' ? [...moved].reverse() : moved;
 	await trx
 		.updateTable('decisions')
-		.set({ undone: which === 'undo' ? 1 : 0, changes: await changesText(kept) })
+		.set({ undone: which === 'undo' ? 1 : 0, changes: await changesText(kept, which === 'undo' ? 'undone' : 'done') })
 		.where('id', '=', row.id)
 		.execute();
 	const decision = { id: row.id, at: row.at, sentence: row.sentence, undone: which === 'undo' };

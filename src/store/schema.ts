@@ -35,7 +35,7 @@ export type DecisionRow = {
 	id: Generated<number>;
 	at: string;
 	sentence: string;
-	/** JSON of `Change[]`. */
+	/** JSON, see `changes-text.ts`. */
 	changes: string;
 	/** 1 once taken back. */
 	undone: number;

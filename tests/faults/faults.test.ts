@@ -6,6 +6,7 @@ import type { Figures } from './figure.ts';
 import { fullDisk } from './full-disk.ts';
 import { halfDecisions } from './half-decisions.ts';
 import { hostileRequests } from './hostile-requests.ts';
+import { largeTables } from './large-tables.ts';
 import { leftBehind } from './left-behind.ts';
 import { manyClients } from './many-clients.ts';
 import { manyPhotos } from './many-photos.ts';
@@ -23,6 +24,7 @@ const sections: readonly (readonly [string, () => Promise<Figures>])[] = [
 	['a program killed at every step of its work', () => storeKills(LONG ? 580 : 10)],
 	['decisions killed between two statements', () => halfDecisions(LONG ? 40 : 3)],
 	['two processes on one database', () => twoProcesses(LONG ? 500 : 40)],
+	['a table of many lines', () => (LONG ? largeTables(100_000, 10) : largeTables(18_000, 1))],
 	['the server killed in the middle of an import', () => serverKills(LONG ? 20 : 1)],
 	['a full disk', () => fullDisk()],
 	['a slow disk', () => slowDisk(LONG ? 12 : 2)],

@@ -1,10 +1,10 @@
-import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { endOf, startServer } from '../../bench/server-process.ts';
 import { formsOf } from '../support/address-forms.ts';
 import { strangerTo } from '../support/stranger.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { atLeast, type Figure, type Figures, noneOf } from './figure.ts';
+import { stallWatch } from './stall-watch.ts';
 
 const MOST_STALL_MS = 50;
 const MEGABYTE = 1024 * 1024;
@@ -31,26 +31,13 @@ async function routesOf(address: string): Promise<Route[]> {
 	) as Route[];
 }
 
-/** The longest stall since the last time it was asked for, in milliseconds. */
-async function longestStall(pid: number, file: string): Promise<number> {
-	rmSync(file, { force: true });
-	process.kill(pid, 'SIGUSR2');
-	while (!existsSync(file) || readFileSync(file, 'utf8') === '') await new Promise((done) => setTimeout(done, 20));
-	return Number(readFileSync(file, 'utf8'));
-}
-
 /**
  * A device of the network that was not paired: every route in every spelling of its address, then bodies that would cost much, each so many `rounds`.
  * How long the server stalls is judged only where `isJudged`: a machine that is busy with other things stalls by itself.
  */
 export async function strangers(rounds: number, isJudged: boolean): Promise<Figures> {
-	const folder = temporaryFolder();
-	const file = join(folder, 'stall');
-	const server = await startServer(join(folder, 'home'), {
-		nodeWords: ['--import', new URL('./loop-delay-preload.mjs', import.meta.url).href],
-		words: ['--share'],
-		env: { DYELOT_LOOP_FILE: file },
-	});
+	const watch = stallWatch();
+	const server = await startServer(join(temporaryFolder(), 'home'), { ...watch.start, words: ['--share'] });
 	const stranger = strangerTo(Number(new URL(server.address).port));
 	const letIn: string[] = [];
 	const wrong: string[] = [];
@@ -63,7 +50,7 @@ export async function strangers(rounds: number, isJudged: boolean): Promise<Figu
 				tried++;
 				if (status !== 401 && status !== 404) letIn.push(`${method} ${form}: ${status}`);
 			}
-		await longestStall(server.process.pid!, file);
+		await watch.longestStallMs(server.process.pid!);
 		const middles: number[] = [];
 		for (const path of ['/api/pair', '/api/garments', '/nothing'])
 			for (const body of HEAVY) {
@@ -71,7 +58,7 @@ export async function strangers(rounds: number, isJudged: boolean): Promise<Figu
 				for (let n = 0; n < rounds; n++) {
 					const status = await stranger.statusOf('POST', path, JSON_TYPE, body);
 					if (![0, 400, 401, 403, 404, 413, 429].includes(status)) wrong.push(`POST ${path}: ${status}`);
-					stallsMs.push(await longestStall(server.process.pid!, file));
+					stallsMs.push(await watch.longestStallMs(server.process.pid!));
 				}
 				// What a post causes is there each time; what else the machine is busy with, only sometimes.
 				middles.push(stallsMs.sort((one, other) => one - other)[Math.floor(rounds / 2)]!);

@@ -145,6 +145,29 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(await store.garments.list()).toEqual([]);
 		});
 
+		it('of more things than one statement takes are one, taken back and done again at once', async () => {
+			const store = await fresh();
+			const many = Array.from({ length: 1_201 }, (_, at) => garmentDetails({ id: `g${at}`, photoIds: [`p${at}`] }));
+			await putGarments(store, many, 'Took in a table');
+			// One thing twice: the later word counts, and both are taken back.
+			const [g0] = many;
+			await putGarments(store, [{ ...g0!, notes: 'one' }, ...many.slice(1), { ...g0!, notes: 'two' }], 'Said twice');
+			expect(await store.garments.get('g0')).toMatchObject({ notes: 'two' });
+			expect(await store.showing('garment', 'p1200')).toEqual(['g1200']);
+			await undone(store);
+			expect(await store.garments.get('g0')).toMatchObject({ notes: g0!.notes });
+			await undone(store);
+			expect(await store.garments.count()).toBe(0);
+			expect(await store.showing('garment', 'p1200')).toEqual([]);
+			expect(await store.sizeOfNext('undo')).toBe(0);
+			expect(await store.sizeOfNext('redo')).toBeGreaterThan(1_201);
+			await redone(store);
+			expect(await store.garments.get('g1200')).toMatchObject(many[1_200]!);
+			await undone(store);
+			await redone(store);
+			expect(await store.garments.count()).toBe(1_201);
+		});
+
 		it('about things of several kinds are taken back at once', async () => {
 			const store = await fresh();
 			const worn = { garmentId: 'g1', on: '2026-02-01' };

@@ -1,0 +1,9 @@
+/** A table of garments (CSV) with so many lines, each another piece. */
+export const tableOfGarments = (lines: number): string =>
+	[
+		'name,kind,place,price,boughtOn,yearParts,notes',
+		...Array.from(
+			{ length: lines },
+			(_, line) => `Piece ${line},shirt,rail,${line % 90},2025-03-14,spring summer,"from, box ${line}"`,
+		),
+	].join('\n');
