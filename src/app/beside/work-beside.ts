@@ -11,7 +11,7 @@ import type { LargeOutcome, LargeTask, LargeWork } from './large-work.ts';
  */
 export function workBeside(
 	homePath: string,
-	{ events, enqueue }: { readonly events: EventHub; readonly enqueue: (photoId: string) => void },
+	{ events, enqueue }: { readonly events: EventHub; readonly enqueue: (photoId: string) => Promise<void> },
 ): (work: LargeWork) => Promise<unknown> {
 	let before: Promise<unknown> = Promise.resolve();
 	async function carryOut(task: LargeTask): Promise<unknown> {
@@ -24,7 +24,7 @@ export function workBeside(
 		try {
 			const outcome = await thread.run(task);
 			for (const event of outcome.events) events.send(event);
-			for (const id of outcome.toRead) enqueue(id);
+			for (const id of outcome.toRead) await enqueue(id);
 			if (outcome.ok) return outcome.answer;
 			throw new UserError(outcome.code, outcome.message, { details: outcome.details });
 		} finally {

@@ -10,7 +10,7 @@ import { importWears } from '../tables/import-wears.ts';
 import type { LargeOutcome, LargeTask, LargeWork } from './large-work.ts';
 
 type Here = Deciders & {
-	readonly jobs: { enqueue(id: string): void };
+	readonly jobs: { enqueue(id: string): Promise<void> };
 	readonly newId: () => string;
 	readonly now: () => Date;
 	readonly beside: null;
@@ -39,7 +39,7 @@ export default async function workBeside({ homePath, language, work }: LargeTask
 	const services: Here = {
 		store,
 		events: { send: (event) => void events.push(event), listen: () => () => {} },
-		jobs: { enqueue: (id) => void toRead.push(id) },
+		jobs: { enqueue: async (id) => void toRead.push(id) },
 		newId: randomUUID,
 		now,
 		beside: null,
