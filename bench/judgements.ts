@@ -4,7 +4,7 @@ import { styleProfile } from '../src/wardrobe/fit/style.ts';
 import { styleFit } from '../src/wardrobe/fit/style-fit.ts';
 import { twinsOf } from '../src/wardrobe/fit/twins.ts';
 import { bandsOf } from '../src/wardrobe/gaps/bands.ts';
-import { missingPieces } from '../src/wardrobe/gaps/missing-piece.ts';
+import { seasonGaps } from '../src/wardrobe/gaps/season-gaps.ts';
 import { lonersOf } from '../src/wardrobe/pairs/loners.ts';
 import { pairTable } from '../src/wardrobe/pairs/pair-table.ts';
 import { pairingsFromReadings } from '../src/wardrobe/pairs/pairings.ts';
@@ -43,7 +43,7 @@ async function judgementsOf(count: number): Promise<ReadonlyMap<string, number>>
 		twins: () => twinsOf(garments),
 		'style of every garment, axis by axis': () => garments.map((garment) => styleFit(garment, profile)),
 		'woven bands': () => bandsOf(palette, held),
-		'missing pieces': () => missingPieces(input),
+		'gaps, and outfits with what one more piece adds': () => seasonGaps(input, held, [], { owned: table }),
 		'the whole season report, all of these in it': () => seasonReport(input),
 	};
 	const cpu = new Map<string, number>();

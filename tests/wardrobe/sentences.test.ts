@@ -114,7 +114,7 @@ const TOLD: readonly (readonly [judgement: string, data: string, sentence: strin
 	[
 		'what is held',
 		'five pieces on the rail',
-		'5 garments on the rail make 3 supported outfits and cover 52 % of the palette.',
+		'5 garments on the rail make 4 outfits for the days of this season. They cover 52 % of the palette.',
 		() => report.held.sentence,
 	],
 ];

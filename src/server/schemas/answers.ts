@@ -23,12 +23,13 @@ import type { AxisFit } from '../../wardrobe/fit/style-fit.ts';
 import type { SurerLight } from '../../wardrobe/fit/surer-light.ts';
 import type { Twin } from '../../wardrobe/fit/twins.ts';
 import type { AskedColour, Bands, HeldColour, Thread } from '../../wardrobe/gaps/bands.ts';
-import type { Gap } from '../../wardrobe/gaps/gaps.ts';
+import type { Gap } from '../../wardrobe/gaps/gap.ts';
 import type { MissingPiece } from '../../wardrobe/gaps/missing-piece.ts';
 import type { LineUpProof, LineUpResult } from '../../wardrobe/line-up/line-up.ts';
 import type { Swap } from '../../wardrobe/line-up/swaps.ts';
 import type { WhatIf } from '../../wardrobe/line-up/what-if.ts';
 import type { Loner } from '../../wardrobe/pairs/loner.ts';
+import type { OutfitRange } from '../../wardrobe/pairs/outfit-range.ts';
 import type { Pairing } from '../../wardrobe/pairs/pairings.ts';
 import type { Partner } from '../../wardrobe/pairs/partners.ts';
 import type { Support } from '../../wardrobe/pairs/support.ts';
@@ -1103,6 +1104,13 @@ export const decision = Type.Unsafe<Decision>({
 	description: 'One undoable decision.',
 });
 
+export const outfitRange = Type.Unsafe<OutfitRange>({
+	...exact({ likely: Type.Number(), from: Type.Number(), to: Type.Number() }),
+	title: 'OutfitRange',
+	description:
+		'A number with what other photos of the same clothes would make of it in eight cases of ten; `from` and `to` in steps that a person can tell apart.',
+});
+
 export const lineUpProof = Type.Unsafe<LineUpProof>({
 	...Type.Union([
 		exact({ kind: oneOf(['best-possible']) }),
@@ -1137,7 +1145,7 @@ export const lineUpResult = Type.Unsafe<LineUpResult>({
 			}),
 			'Places that stay open: nothing left is worth one. Each may become a wish.',
 		),
-		outfits: told(Type.Number(), 'Outfits of which every pair is supported.'),
+		outfits: told(outfitRange, "Outfits for the season's days."),
 		parts: told(
 			exact({
 				palette: Type.Number(),
@@ -1179,7 +1187,7 @@ export const lineUpResult = Type.Unsafe<LineUpResult>({
 						}),
 						'Places that stay open: nothing left is worth one. Each may become a wish.',
 					),
-					outfits: told(Type.Number(), 'Outfits of which every pair is supported.'),
+					outfits: told(outfitRange, "Outfits for the season's days."),
 					parts: told(
 						exact({
 							palette: Type.Number(),
@@ -1213,8 +1221,8 @@ export const lineUpResult = Type.Unsafe<LineUpResult>({
 export const swap = Type.Unsafe<Swap>({
 	...exact({
 		garmentId: Type.String(),
-		outfits: Type.Number(),
-		outfitsChange: Type.Number(),
+		outfits: told(outfitRange, "Outfits for the season's days, and how many more or fewer that is."),
+		outfitsChange: outfitRange,
 		coveredShare: told(
 			Type.Number(),
 			'How much of what the palette asks is covered, 0..1, and by how much that changes.',
@@ -1228,21 +1236,79 @@ export const swap = Type.Unsafe<Swap>({
 
 export const gap = Type.Unsafe<Gap>({
 	...exact({
-		id: told(Type.String(), 'Stays the same while the palette and quotas do.'),
-		kind: oneOf(['colour', 'slot']),
+		id: told(Type.String(), 'Stays the same while board, palette and quotas do.'),
+		kind: told(
+			oneOf(['piece', 'colour', 'slot']),
+			'A piece that pictures wear, a palette colour of which too little is held, or a slot with too few pieces.',
+		),
 		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
+		name: told(Type.Union([Type.Null(), Type.String()]), 'Of a piece: what it is called; null for the others.'),
+		pieceKind: told(
+			Type.Union([
+				oneOf([
+					'shirt',
+					'top',
+					'shoes',
+					't-shirt',
+					'long-sleeve',
+					'jumper',
+					'hoodie',
+					'cardigan',
+					'waistcoat',
+					'blazer',
+					'jacket',
+					'coat',
+					'raincoat',
+					'trousers',
+					'jeans',
+					'leggings',
+					'shorts',
+					'skirt',
+					'dress',
+					'one-piece',
+					'tights',
+					'socks',
+					'boots',
+					'heels',
+					'sandals',
+					'flats',
+					'trainers',
+					'hat',
+					'scarf',
+					'bag',
+					'belt',
+					'gloves',
+					'glasses',
+					'jewellery',
+				]),
+				Type.Null(),
+			]),
+			'The kind that the pictures wear; null where none is known.',
+		),
+		lab: told(
+			Type.Union([Type.Null(), lab65]),
+			"Its colour: the piece's own, else that of the palette; null for a slot without a palette.",
+		),
+		spread: told(Type.Number(), 'CIEDE2000 from that colour to the farthest one that it stands for.'),
 		paletteColourId: told(
 			Type.Union([Type.Null(), Type.String()]),
-			'The palette colour that is missing; for a slot gap the one that would add most outfits, null without a palette.',
+			'The palette colour that it belongs to; for a slot gap the one that would add most outfits; null where there is none.',
 		),
 		missing: told(
 			Type.Number(),
-			'Colour gap: the part of the colour that is not covered, 0..1 of its weight. Slot gap: pieces missing.',
+			'Piece: pictures in which nothing owned answers it. Colour: the part of it that is not covered, 0..1. Slot: pieces missing.',
 		),
-		outfitsAdded: told(Type.Number(), 'Supported outfits that one such piece would add.'),
+		pictures: told(
+			Type.Array(Type.String()),
+			'The pictures that show it and that nothing owned answers, by inspiration; none for the others.',
+		),
+		completes: told(Type.Number(), 'Pictures that one such piece would make wearable.'),
+		paletteShare: told(Type.Number(), 'Share of the whole palette that is not covered in its colour, 0..1.'),
+		outfitsAdded: told(outfitRange, "Outfits for the season's days that one such piece would add."),
+		tentative: told(Type.Boolean(), 'Whether other pictures might not bring its colour back: such gaps come last.'),
 		storedFirst: told(
 			Type.Union([Type.Null(), Type.String()]),
-			'A stored garment that would fill it at no cost; null where there is none.',
+			'A stored garment, in season, that would fill it at no cost; null where there is none.',
 		),
 		sentence: Type.String(),
 	}),
@@ -1254,17 +1320,17 @@ export const whatIf = Type.Unsafe<WhatIf>({
 	...exact({
 		before: exact({
 			garmentIds: Type.Array(Type.String()),
-			outfits: Type.Number(),
+			outfits: told(outfitRange, "Outfits for the season's days."),
 			coveredShare: told(Type.Number(), 'How much of what the palette asks is covered, 0..1.'),
 			gaps: Type.Array(gap),
 		}),
 		after: exact({
 			garmentIds: Type.Array(Type.String()),
-			outfits: Type.Number(),
+			outfits: told(outfitRange, "Outfits for the season's days."),
 			coveredShare: told(Type.Number(), 'How much of what the palette asks is covered, 0..1.'),
 			gaps: Type.Array(gap),
 		}),
-		outfitsChange: Type.Number(),
+		outfitsChange: outfitRange,
 		coveredChange: Type.Number(),
 		filled: told(Type.Array(gap), 'Gaps that the change fills, and gaps that it opens.'),
 		opened: Type.Array(gap),
@@ -1602,7 +1668,7 @@ export const missingPiece = Type.Unsafe<MissingPiece>({
 	...exact({
 		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
 		paletteColourId: Type.String(),
-		outfitsAdded: told(Type.Number(), 'Supported outfits it would add, exactly.'),
+		outfitsAdded: told(outfitRange, "Outfits for the season's days that it would add."),
 		shareOfBest: told(
 			Type.Number(),
 			'The same as a share of what a piece that goes with everything would add, 0..1; 0 where even that adds nothing.',
@@ -1784,7 +1850,7 @@ export const wishStanding = Type.Unsafe<WishStanding>({
 			'Points of each part of the priority.',
 		),
 		completes: told(Type.Number(), 'Pictures that such a piece would make wearable.'),
-		outfitsAdded: Type.Number(),
+		outfitsAdded: told(outfitRange, "Outfits for the season's days."),
 		wantedDays: Type.Number(),
 		newInDays: told(Type.Number(), 'Days until new is allowed; 0 = now.'),
 		makers: told(Type.Array(maker), 'Makers the user trusts, once new is allowed.'),
@@ -1914,7 +1980,7 @@ export const report = Type.Unsafe<Report>({
 		pictures: told(picturesReport, "What the board's pictures wear, and which of them the wardrobe can wear."),
 		held: exact({
 			garments: Type.Number(),
-			outfits: Type.Number(),
+			outfits: told(outfitRange, "Outfits for the season's days."),
 			coveredShare: Type.Number(),
 			isLineUp: Type.Boolean(),
 			sentence: Type.String(),
@@ -1949,8 +2015,8 @@ export const candidateCheck = Type.Unsafe<CandidateCheck>({
 		partnerCount: Type.Number(),
 		partners: Type.Array(partner),
 		outfitsAdded: told(
-			Type.Number(),
-			'Supported outfits it would add to what the season holds, and as a share of a piece that goes with everything.',
+			outfitRange,
+			"Outfits for the season's days it would add to what the season holds, and as a share of a piece that goes with everything.",
 		),
 		shareOfBest: Type.Number(),
 		expectedCostPerWear: told(

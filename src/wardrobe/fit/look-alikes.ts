@@ -1,20 +1,46 @@
 import { completeLinkage, groupsWithin } from '../../colour/complete-linkage.ts';
-import { deltaE2000Matrix, packLabs } from '../../colour/delta-e-many.ts';
+import { deltaE2000Matrix, distanceBetween, packLabs } from '../../colour/delta-e-many.ts';
 import type { Garment } from '../words/garment.ts';
 import { mainSwatch } from '../words/main-colour.ts';
 
 /** Two garments of one kind and pattern look alike up to here (CIEDE2000): a little more than two photos of one cloth differ by. */
 const ALIKE_WITHIN = 6;
 
+/** Every further piece of one look counts half as much as the one before. */
+export const ALIKE_FACTOR = 0.5;
+
 /** Cloth that looks plain from across a room. */
 const looksOf = ({ kind, pattern }: Pick<Garment, 'kind' | 'pattern'>): string =>
 	`${kind} ${pattern.type === 'mottled' ? 'plain' : pattern.type}`;
+
+type Looks = Pick<Garment, 'kind' | 'pattern' | 'swatches'>;
+
+/** How many of the garments look like this one. */
+export function alikeCount(garment: Looks, garments: readonly Looks[]): number {
+	const main = mainSwatch(garment)?.lab;
+	if (!main) return 0;
+	return garments.filter((other) => {
+		const lab = mainSwatch(other)?.lab;
+		return lab && looksOf(other) === looksOf(garment) && distanceBetween(lab, main) <= ALIKE_WITHIN;
+	}).length;
+}
+
+/** What each garment counts for among the others: of n that look alike, the first 1, the next a half and so on, shared evenly. */
+export function variedWeights(garments: readonly Looks[]): number[] {
+	const groups = lookAlikes(garments);
+	const sizes = new Map<number, number>();
+	for (const group of groups) sizes.set(group, (sizes.get(group) ?? 0) + 1);
+	return groups.map((group) => {
+		const size = sizes.get(group)!;
+		return (1 - ALIKE_FACTOR ** size) / (1 - ALIKE_FACTOR) / size;
+	});
+}
 
 /**
  * Which garments look alike: a number for each, the same for those of one kind and pattern in nearly one colour. A garment without colours looks like
  * no other.
  */
-export function lookAlikes(garments: readonly Pick<Garment, 'kind' | 'pattern' | 'swatches'>[]): number[] {
+export function lookAlikes(garments: readonly Looks[]): number[] {
 	const looks = new Map<string, number[]>();
 	const groupOf = garments.map((_, index) => index);
 	for (const [index, garment] of garments.entries()) {

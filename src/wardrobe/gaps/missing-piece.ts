@@ -1,11 +1,10 @@
-import { outfitRows, outfitsThrough } from '../pairs/outfit-gain.ts';
-import { pairContextOf } from '../pairs/pair-context.ts';
-import { type PairTable, pairTable } from '../pairs/pair-table.ts';
+import { type OutfitRange, rangeOf } from '../pairs/outfit-range.ts';
+import type { OutfitTallies } from '../pairs/outfit-tallies.ts';
+import type { WishedPiece } from '../pictures/wished-pieces.ts';
 import type { Garment } from '../words/garment.ts';
 import { KIND_NAMES, type Kind, slotOfKind } from '../words/kind.ts';
 import { newGarment } from '../words/new-garment.ts';
 import { type Palette, type PaletteColour, vouchingColours } from '../words/palette-colour.ts';
-import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
 import type { Wish } from '../words/wish.ts';
 
@@ -13,8 +12,8 @@ import type { Wish } from '../words/wish.ts';
 export type MissingPiece = {
 	readonly slot: Slot;
 	readonly paletteColourId: string;
-	/** Supported outfits it would add, exactly. */
-	readonly outfitsAdded: number;
+	/** Outfits for the season's days that it would add. */
+	readonly outfitsAdded: OutfitRange;
 	/** The same as a share of what a piece that goes with everything would add, 0..1; 0 where even that adds nothing. */
 	readonly shareOfBest: number;
 };
@@ -32,6 +31,7 @@ function imaginedPiece(id: string, name: string, kind: Kind, colours: Garment['s
 	};
 }
 
+/** A piece of the slot in exactly that colour. */
 const imagined = (slot: Slot, { id, lab, name, label }: PaletteColour): Garment =>
 	imaginedPiece(`imagined ${slot} ${id}`, `a ${slot} in ${label || name}`, kindOfSlot(slot), [
 		{ lab, share: 1, slot, name },
@@ -50,62 +50,48 @@ export function wishedPiece(wish: Wish, palette: Palette): Garment {
 	);
 }
 
-/** Exact gains of pieces (not owned yet) over the held garments, in the order of `pieces`. `owned` holds at least the pairs of `held`. */
-export function outfitGains(
-	input: SeasonInput,
-	pieces: readonly Garment[],
-	held = heldGarments(input),
-	owned = pairTable(held, pairContextOf(input)),
-): { added: number; most: number }[] {
-	if (pieces.length === 0) return [];
-	const withPieces = pairTable(
-		[...held, ...pieces],
-		pairContextOf(input),
-		pieces.map((_, index) => held.length + index),
+/** A piece that pictures wear and nothing answers, as a plain garment in its colours. */
+export const imaginedAs = ({ id, slot, kind, example }: WishedPiece): Garment =>
+	imaginedPiece(
+		`imagined ${id}`,
+		id,
+		kind ?? kindOfSlot(slot),
+		example.swatches.map((swatch) => ({ ...swatch, slot })),
 	);
-	const rowOf = new Map(owned.garments.map(({ id }, index) => [id, index]));
-	const places = held.map(({ id }) => rowOf.get(id)!);
-	const rows = outfitRows(
-		{ slots: withPieces.slots, goes: (one, other) => owned.supported(places[one]!, places[other]!) },
-		held.keys(),
-	);
-	// What a piece that goes with everything would add: the same for every piece of a slot.
-	const most = new Map<Slot, number>();
-	return pieces.map((_, index) => {
-		const piece = held.length + index;
-		const slot = withPieces.slots[piece]!;
-		if (!most.has(slot))
-			most.set(
-				slot,
-				outfitsThrough(rows, slot, () => true),
-			);
-		const added = outfitsThrough(rows, slot, (member) => withPieces.supported(piece, member));
-		return { added, most: most.get(slot)! };
-	});
-}
 
 /** Slots of which another piece makes outfits. */
 const OUTFIT_SLOTS: readonly Slot[] = SLOTS.filter((slot) => slot !== 'legwear' && slot !== 'accessory');
 
-/** For every slot that makes outfits and every palette colour, what such a piece would add; best first within a slot. `owned` as above. */
-export function missingPieces(input: SeasonInput, held = heldGarments(input), owned?: PairTable): MissingPiece[] {
-	const colours = vouchingColours(input.palette);
-	const wanted = OUTFIT_SLOTS.flatMap((slot) => colours.map((colour) => ({ slot, colour })));
-	const gains = outfitGains(
-		input,
-		wanted.map(({ slot, colour }) => imagined(slot, colour)),
-		held,
-		owned,
+/** A piece that is tried: one for every slot that makes outfits and every palette colour that vouches. */
+export type TriedPiece = { readonly slot: Slot; readonly colour: PaletteColour; readonly garment: Garment };
+
+export const piecesToTry = (palette: Palette): TriedPiece[] =>
+	OUTFIT_SLOTS.flatMap((slot) =>
+		vouchingColours(palette).map((colour) => ({ slot, colour, garment: imagined(slot, colour) })),
 	);
-	return wanted
+
+/**
+ * What the tried pieces would add, best first within a slot; those that photos cannot tell apart by the palette's weights. The tallies begin with theirs.
+ */
+export function missingPiecesOf(tried: readonly TriedPiece[], { added, most }: OutfitTallies): MissingPiece[] {
+	return tried
 		.map(({ slot, colour }, index) => {
-			const { added, most } = gains[index]!;
-			return { slot, paletteColourId: colour.id, outfitsAdded: added, shareOfBest: most > 0 ? added / most : 0 };
+			const best = most[index]!;
+			const tally = added[index]!;
+			const piece: MissingPiece = {
+				slot,
+				paletteColourId: colour.id,
+				outfitsAdded: rangeOf(tally),
+				shareOfBest: best > 0 ? Math.min(1, tally[0] / best) : 0,
+			};
+			return { piece, weight: colour.weight };
 		})
 		.sort(
 			(a, b) =>
-				SLOTS.indexOf(a.slot) - SLOTS.indexOf(b.slot) ||
-				b.outfitsAdded - a.outfitsAdded ||
-				(a.paletteColourId < b.paletteColourId ? -1 : 1),
-		);
+				SLOTS.indexOf(a.piece.slot) - SLOTS.indexOf(b.piece.slot) ||
+				b.piece.outfitsAdded.from - a.piece.outfitsAdded.from ||
+				b.weight - a.weight ||
+				(a.piece.paletteColourId < b.piece.paletteColourId ? -1 : 1),
+		)
+		.map(({ piece }) => piece);
 }

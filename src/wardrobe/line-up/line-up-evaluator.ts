@@ -1,5 +1,6 @@
+import { ALIKE_FACTOR } from '../fit/look-alikes.ts';
 import type { LineUpProblem } from './line-up-choices.ts';
-import { ALIKE_FACTOR, isWearable, LEAST_WORTH } from './line-up-worth.ts';
+import { isWearable, LEAST_WORTH } from './line-up-worth.ts';
 
 /** What sets are compared by. One object is used again and again: copy what is to be kept. */
 export type Standing = { objective: number; largestGap: number; pieces: number; places: number };

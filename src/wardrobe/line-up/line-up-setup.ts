@@ -31,6 +31,8 @@ export type LineUpRequest = {
 
 /** A season's line-up to choose. */
 export type LineUpSetup = {
+	/** The season that it is for. */
+	readonly input: SeasonInput;
 	/** Those to prefer on a tie first; the problem's pieces are indices into it. */
 	readonly garments: readonly Garment[];
 	readonly problem: LineUpProblem;
@@ -179,6 +181,7 @@ export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpS
 		),
 	});
 	return {
+		input,
 		garments,
 		problem,
 		table,

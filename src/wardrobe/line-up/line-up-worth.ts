@@ -1,4 +1,5 @@
 import { dressedDays } from '../days/enough.ts';
+import { ALIKE_FACTOR } from '../fit/look-alikes.ts';
 import { allMatched } from '../pictures/wearable-count.ts';
 import type { LineUpWeights } from '../words/season.ts';
 import type { LineUpProblem, PartOffer } from './line-up-choices.ts';
@@ -17,9 +18,6 @@ export type ScoredSet = {
 
 /** A piece that adds less than this leaves its place open: half a garment of middling fit in a set of 30. */
 export const LEAST_WORTH = 0.005;
-
-/** Every further piece of one look counts half as much as the one before. */
-export const ALIKE_FACTOR = 0.5;
 
 /** Whether every piece of a picture can have a garment of its own among the members. */
 export function isWearable(pieces: readonly (readonly number[])[], isMember: Uint8Array): boolean {

@@ -1,6 +1,6 @@
 import { say } from '../../language/speak.ts';
-import { countOutfits } from '../pairs/outfits.ts';
-
+import { type OutfitRange, rangeOf } from '../pairs/outfit-range.ts';
+import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS, type Slot } from '../words/slot.ts';
 import { columnOf } from './line-up-model.ts';
@@ -20,8 +20,8 @@ export type LineUpResult = {
 	readonly countBySlot: Readonly<Record<Slot, number>>;
 	/** Places that stay open: nothing left is worth one. Each may become a wish. */
 	readonly openBySlot: Readonly<Record<Slot, number>>;
-	/** Outfits of which every pair is supported. */
-	readonly outfits: number;
+	/** Outfits for the season's days. */
+	readonly outfits: OutfitRange;
 	/** The parts of what it is worth, 0..1 each, before their weights. */
 	readonly parts: WorthParts;
 	readonly objective: number;
@@ -80,14 +80,21 @@ function resultOf(
 	proof: LineUpProof,
 	better: LineUpResult | null = null,
 ): LineUpResult {
-	const { garments, problem, problems, table } = setup;
+	const { garments, input, problem, problems, table } = setup;
 	const { members, parts, objective } = score;
 	const inSlot = (slot: Slot) => members.filter((member) => problem.slots[member] === slot).sort((a, b) => a - b);
 	return {
 		garmentIds: SLOTS.flatMap((slot) => inSlot(slot).map((member) => garments[member]!.id)),
 		countBySlot: bySlot((slot) => inSlot(slot).length),
 		openBySlot: bySlot((slot) => Math.max(0, problem.places[slot] - inSlot(slot).length)),
-		outfits: countOutfits({ slots: table.slots, goes: table.supported }, members),
+		outfits: rangeOf(
+			outfitTallies(
+				input,
+				members.map((member) => garments[member]!),
+				[],
+				table,
+			).held,
+		),
 		parts,
 		objective,
 		proof,

@@ -1,5 +1,6 @@
 import { bandsOf } from '../gaps/bands.ts';
-import { countOutfits } from '../pairs/outfits.ts';
+import { type OutfitRange, rangeOf, tallyDifference, tallySum } from '../pairs/outfit-range.ts';
+import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { pairTable } from '../pairs/pair-table.ts';
 import type { Garment } from '../words/garment.ts';
@@ -10,8 +11,9 @@ import { changeSentence } from './what-if.ts';
 /** What the set would be with another garment in one garment's place. */
 export type Swap = {
 	readonly garmentId: string;
-	readonly outfits: number;
-	readonly outfitsChange: number;
+	/** Outfits for the season's days, and how many more or fewer that is. */
+	readonly outfits: OutfitRange;
+	readonly outfitsChange: OutfitRange;
 	/** How much of what the palette asks is covered, 0..1, and by how much that changes. */
 	readonly coveredShare: number;
 	readonly coveredChange: number;
@@ -37,30 +39,37 @@ export function swapsFor(
 		({ id, kind, place }) => !ids.has(id) && place === 'rail' && slotOfKind(kind) === slotOfKind(out.kind),
 	);
 	const table = pairTable([...held, ...others], pairContextOf(input));
-	const outfitTable = { slots: table.slots, goes: table.supported };
-	const setOf = (members: readonly number[]) => {
-		const garments = members.map((member) => table.garments[member]!);
-		const { asked } = bandsOf(input.palette, garments);
-		return {
-			garmentCount: garments.length,
-			outfits: countOutfits(outfitTable, members),
-			coveredShare: asked.reduce((sum, { covered }) => sum + covered, 0),
-		};
-	};
-	const all = [...held.keys()];
-	const rest = all.filter((member) => held[member] !== out);
-	const before = setOf(all);
+	const rest = held.filter((garment) => garment !== out);
+	const {
+		held: without,
+		added: [withOut, ...gains],
+	} = outfitTallies(input, rest, [out, ...others], table);
+	const coveredBy = (garments: readonly Garment[]) =>
+		bandsOf(input.palette, garments).asked.reduce((sum, { covered }) => sum + covered, 0);
+	const before = coveredBy(held);
+	// With the last shoes out, outfits are counted without shoes: none of those is left once others are in.
+	const keeps = slotOfKind(out.kind) !== 'shoes' || rest.some(({ kind }) => slotOfKind(kind) === 'shoes');
 	return others
-		.map(({ id }, index): Swap => {
-			const after = setOf([...rest, held.length + index]);
+		.map((other, index): Swap => {
+			const coveredShare = coveredBy([...rest, other]);
+			const outfits = rangeOf(keeps ? tallySum(without, gains[index]!) : gains[index]!);
+			const outfitsChange = rangeOf(tallyDifference(gains[index]!, withOut!));
 			return {
-				garmentId: id,
-				outfits: after.outfits,
-				outfitsChange: after.outfits - before.outfits,
-				coveredShare: after.coveredShare,
-				coveredChange: after.coveredShare - before.coveredShare,
-				sentence: changeSentence(before, after),
+				garmentId: other.id,
+				outfits,
+				outfitsChange,
+				coveredShare,
+				coveredChange: coveredShare - before,
+				sentence: changeSentence({
+					garmentCount: held.length,
+					outfits,
+					outfitsChange,
+					covered: { before, after: coveredShare },
+				}),
 			};
 		})
-		.sort((a, b) => b.outfits - a.outfits || b.coveredShare - a.coveredShare || (a.garmentId < b.garmentId ? -1 : 1));
+		.sort(
+			(a, b) =>
+				b.outfits.likely - a.outfits.likely || b.coveredShare - a.coveredShare || (a.garmentId < b.garmentId ? -1 : 1),
+		);
 }

@@ -1,16 +1,16 @@
 import { say } from '../../language/speak.ts';
-import { bandsOf } from '../gaps/bands.ts';
-import { type Gap, gapsOf } from '../gaps/gaps.ts';
-import { missingPieces } from '../gaps/missing-piece.ts';
-import { countOutfits } from '../pairs/outfits.ts';
-import { pairContextOf } from '../pairs/pair-context.ts';
-import { pairTable } from '../pairs/pair-table.ts';
+import type { Gap } from '../gaps/gap.ts';
+import { seasonGaps } from '../gaps/season-gaps.ts';
+import { type OutfitRange, outfitsText, rangeOf, type Tally, tallyDifference } from '../pairs/outfit-range.ts';
+import { picturesOf } from '../pictures/picture.ts';
+import { wishedPieces } from '../pictures/wished-pieces.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 
 /** A set tried out: what it makes and what it leaves open. */
 type TriedSet = {
 	readonly garmentIds: readonly string[];
-	readonly outfits: number;
+	/** Outfits for the season's days. */
+	readonly outfits: OutfitRange;
 	/** How much of what the palette asks is covered, 0..1. */
 	readonly coveredShare: number;
 	readonly gaps: readonly Gap[];
@@ -20,7 +20,7 @@ type TriedSet = {
 export type WhatIf = {
 	readonly before: TriedSet;
 	readonly after: TriedSet;
-	readonly outfitsChange: number;
+	readonly outfitsChange: OutfitRange;
 	readonly coveredChange: number;
 	/** Gaps that the change fills, and gaps that it opens. */
 	readonly filled: readonly Gap[];
@@ -28,36 +28,36 @@ export type WhatIf = {
 	readonly sentence: string;
 };
 
-function triedSet(input: SeasonInput, ids: ReadonlySet<string>): TriedSet {
+function triedSet(input: SeasonInput, ids: ReadonlySet<string>): { readonly set: TriedSet; readonly tally: Tally } {
 	const held = input.garments.filter(({ id }) => ids.has(id)).sort((a, b) => (a.id < b.id ? -1 : 1));
-	const context = pairContextOf(input);
-	const table = pairTable(held, context);
-	const bands = bandsOf(input.palette, held);
-	return {
+	const { bands, gaps, outfits } = seasonGaps(input, held, wishedPieces(picturesOf(input.inspirations), held));
+	const set = {
 		garmentIds: held.map(({ id }) => id),
-		outfits: countOutfits({ slots: table.slots, goes: table.supported }, held.keys()),
+		outfits: rangeOf(outfits),
 		coveredShare: bands.asked.reduce((sum, { covered }) => sum + covered, 0),
-		gaps: gapsOf(input, bands, context.pairings, missingPieces(input, held), held),
+		gaps,
 	};
+	return { set, tally: outfits };
 }
 
-/** What a set is measured by when it changes. */
-type MeasuredSet = { readonly garmentCount: number; readonly outfits: number; readonly coveredShare: number };
+/** A change to a set: what it makes afterwards, and the palette it covers before and after, 0..1. */
+type SetChange = {
+	readonly garmentCount: number;
+	readonly outfits: OutfitRange;
+	readonly outfitsChange: OutfitRange;
+	readonly covered: { readonly before: number; readonly after: number };
+};
 
-/** A change to a set in one sentence. */
-export function changeSentence(before: MeasuredSet, after: MeasuredSet): string {
-	const change = after.outfits - before.outfits;
-	const from = Math.round(100 * before.coveredShare);
-	const to = Math.round(100 * after.coveredShare);
-	const made = say(change === 0 ? 'whatIf.same' : change > 0 ? 'whatIf.more' : 'whatIf.fewer', {
-		garments: say('counts.garments', { count: after.garmentCount }),
-		outfits: say('counts.outfits', { count: after.outfits }),
-		change: Math.abs(change),
+/** A change to a set in one sentence; more or fewer outfits only where other photos would say so too. */
+export function changeSentence({ garmentCount, outfits, outfitsChange, covered }: SetChange): string {
+	const [from, to] = [Math.round(100 * covered.before), Math.round(100 * covered.after)];
+	const way = outfitsChange.from > 0 ? 'more' : outfitsChange.to < 0 ? 'fewer' : 'same';
+	const made = say(`whatIf.${way}`, {
+		garments: say('counts.garments', { count: garmentCount }),
+		outfits: outfitsText(outfits),
 	});
 	return `${made} ${say(from === to ? 'whatIf.coverSame' : 'whatIf.cover', { from, to })}`;
 }
-
-const measured = ({ garmentIds, ...rest }: TriedSet): MeasuredSet => ({ ...rest, garmentCount: garmentIds.length });
 
 /** What a set would be after taking out `remove` and putting in `add`: outfits, cover of the palette and gaps. Unknown ids are left out. */
 export function whatIf(
@@ -69,17 +69,24 @@ export function whatIf(
 	},
 ): WhatIf {
 	const removed = new Set(change.remove);
-	const before = triedSet(input, new Set(change.garmentIds));
-	const after = triedSet(input, new Set([...change.garmentIds.filter((id) => !removed.has(id)), ...change.add]));
+	const { set: before, tally } = triedSet(input, new Set(change.garmentIds));
+	const kept = change.garmentIds.filter((id) => !removed.has(id));
+	const { set: after, tally: tallyAfter } = triedSet(input, new Set([...kept, ...change.add]));
+	const outfitsChange = rangeOf(tallyDifference(tallyAfter, tally));
 	const without = (gaps: readonly Gap[], others: readonly Gap[]) =>
 		gaps.filter(({ id }) => !others.some((other) => other.id === id));
 	return {
 		before,
 		after,
-		outfitsChange: after.outfits - before.outfits,
+		outfitsChange,
 		coveredChange: after.coveredShare - before.coveredShare,
 		filled: without(before.gaps, after.gaps),
 		opened: without(after.gaps, before.gaps),
-		sentence: changeSentence(measured(before), measured(after)),
+		sentence: changeSentence({
+			garmentCount: after.garmentIds.length,
+			outfits: after.outfits,
+			outfitsChange,
+			covered: { before: before.coveredShare, after: after.coveredShare },
+		}),
 	};
 }

@@ -1,9 +1,9 @@
 import type { Slot } from '../words/slot.ts';
-import { eachOutfit } from './outfits.ts';
+import { eachOutfit, outfitTable, type SeasonOfOutfits } from './outfits.ts';
 import type { PairTable } from './pair-table.ts';
 import { SUPPORT_KINDS } from './support.ts';
 
-/** The pieces of one outfit as indices into the table, in the order body, shoes, outer. */
+/** The pieces of one outfit as indices into the table, in the order body (a piece worn over the top after it), shoes, outer. */
 type Outfit = readonly number[];
 
 export type OutfitListOptions = {
@@ -11,6 +11,8 @@ export type OutfitListOptions = {
 	readonly anchor: number | null;
 	/** Outfits wanted. */
 	readonly limit: number;
+	/** The season for whose days they are. */
+	readonly season: SeasonOfOutfits;
 };
 
 /** What an outfit loses for each time that one of its pieces was shown before. */
@@ -72,10 +74,11 @@ function around(table: PairTable, members: readonly number[], anchor: number): n
 export function outfitList(
 	table: PairTable,
 	members: readonly number[],
-	{ anchor, limit }: OutfitListOptions,
+	{ anchor, limit, season }: OutfitListOptions,
 ): Outfit[] {
 	const wanted = anchor === null ? members : around(table, members, anchor);
 	const ceilingOf = supportCeiling(table, wanted);
+	const outfits = outfitTable(table.garments, table.supported, season);
 	const timesShown = new Map<number, number>();
 	const costOf = (pieces: Outfit) =>
 		SHOWN_BEFORE * pieces.reduce((sum, piece) => sum + (piece === anchor ? 0 : (timesShown.get(piece) ?? 0)), 0);
@@ -87,11 +90,11 @@ export function outfitList(
 		const visit = (pieces: Outfit) => {
 			const score = meanOf(supportOf(table, pieces), pieces.length) - costOf(pieces);
 			if (score <= highest || (anchor !== null && !pieces.includes(anchor)) || listed.has(pieces.join(' '))) return;
-			best = pieces;
+			best = [...pieces];
 			highest = score;
 		};
 		const goesOn = (pieces: Outfit) => ceilingOf(pieces) - costOf(pieces) > highest;
-		eachOutfit({ slots: table.slots, goes: table.supported }, wanted, visit, goesOn);
+		eachOutfit(outfits, wanted, visit, goesOn);
 		return best;
 	};
 	while (list.length < limit) {

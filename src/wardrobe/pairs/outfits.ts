@@ -1,127 +1,122 @@
-import { bitsOf, bitsWith, eachBit, type OutfitParts, type OutfitTable, outfitParts } from './outfit-parts.ts';
-
-/** A piece with what goes with it, as bits; stands for as many pieces as go with exactly the same. */
-type Row = { piece: number; times: number; readonly shoes: Int32Array; readonly outer: Int32Array };
-
-/** Up to so many pairs of top and bottom, looking for alike pieces costs more than it saves. */
-const FEW_BODIES = 1024;
-
-/** The rows of `pieces`; pieces that go with exactly the same `others`, shoes and outer pieces are taken together where `join`. */
-function rowsOf(
-	table: OutfitTable,
-	pieces: readonly number[],
-	{ shoes, outer }: Pick<OutfitParts, 'shoes' | 'outer'>,
-	others: readonly number[],
-	join: boolean,
-): Row[] {
-	const rows = pieces.map(
-		(piece): Row => ({ piece, times: 1, shoes: bitsWith(table, piece, shoes), outer: bitsWith(table, piece, outer) }),
-	);
-	if (!join) return rows;
-	const alike = new Map<string, Row>();
-	for (const row of rows) {
-		const key = `${bitsWith(table, row.piece, others)} ${row.shoes} ${row.outer}`;
-		const known = alike.get(key);
-		if (known) known.times++;
-		else alike.set(key, row);
-	}
-	return [...alike.values()];
-}
-
-/** What goes with all of a body: one bit for each row of shoes and each outer piece. */
-type Bits = Pick<Row, 'shoes' | 'outer'>;
+import { isInSeason } from '../days/in-season.ts';
+import { cloOf, UNDERWEAR_CLO } from '../days/insulation.ts';
+import { daysOfSeason } from '../days/usual-days.ts';
+import { indoorRange } from '../days/warmth-need.ts';
+import type { Garment } from '../words/garment.ts';
+import { factsOfKind, type Kind, slotOfKind } from '../words/kind.ts';
+import type { Season } from '../words/season.ts';
 
 /**
- * Every body (top and bottom, or one full piece) and what goes with all of it: one AND of its parts' bits, written anew for each. Large
- * wardrobes have many pieces that go with exactly the same others (neutrals go with everything); with `join` those are looked at once, and
- * `times` says how many bodies one stands for. A full piece has no `below`.
+ * What outfits are made from. An outfit is a top and a bottom, or a full piece, with shoes; a jumper, cardigan or waistcoat may go over a top
+ * that is not one itself; all of it without or with one of the outer pieces. Every pair of its parts goes together, every part is in season, and what is
+ * worn without the coat is neither too warm nor too cold for the season's days. Where nobody owns shoes, outfits are counted without them.
  */
-function eachBody(
+export type OutfitTable = {
+	readonly kinds: readonly Kind[];
+	/** Whether the piece is for this part of the year. */
+	readonly inSeason: readonly boolean[];
+	/** Insulation of each piece, clo. */
+	readonly clo: readonly number[];
+	/** What is worn indoors must come to, clo. */
+	readonly warmth: { readonly least: number; readonly most: number };
+	readonly goes: (one: number, other: number) => boolean;
+};
+
+/** What outfits need to know of a season. */
+export type SeasonOfOutfits = Pick<Season, 'yearPart' | 'startsOn' | 'endsOn' | 'days'>;
+
+/** The table of these garments in a season; `goes` says which pairs go together. */
+export const outfitTable = (
+	garments: readonly Garment[],
+	goes: OutfitTable['goes'],
+	season: SeasonOfOutfits,
+): OutfitTable => ({
+	kinds: garments.map(({ kind }) => kind),
+	inSeason: garments.map((garment) => isInSeason(garment, season)),
+	clo: garments.map(cloOf),
+	warmth: indoorRange(daysOfSeason(season)),
+	goes,
+});
+
+/** Outfits of one make: a piece from each of `lists`, then none or one of `coats`; only ones with a coat where `bare` is false. */
+export type OutfitShape = {
+	readonly lists: readonly (readonly number[])[];
+	/** How many of the lists are the body: what is worn without shoes and coat. */
+	readonly body: number;
+	readonly coats: readonly number[];
+	readonly bare: boolean;
+};
+
+const OVER_ONLY: readonly Kind[] = ['cardigan', 'waistcoat'];
+
+/** All makes of outfits that the members allow. */
+export function outfitShapes({ kinds, inSeason }: OutfitTable, members: Iterable<number>): OutfitShape[] {
+	const worn = [...members].filter((member) => inSeason[member]);
+	const of = (holds: (kind: Kind) => boolean) => worn.filter((member) => holds(kinds[member]!));
+	const tops = of((kind) => slotOfKind(kind) === 'top' && !OVER_ONLY.includes(kind));
+	const under = of((kind) => slotOfKind(kind) === 'top' && !factsOfKind(kind).over);
+	const over = of((kind) => factsOfKind(kind).over ?? false);
+	const bottoms = of((kind) => slotOfKind(kind) === 'bottom');
+	const shoes = of((kind) => slotOfKind(kind) === 'shoes');
+	const coats = of((kind) => slotOfKind(kind) === 'outer');
+	return [[tops, bottoms], [under, over, bottoms], [of((kind) => slotOfKind(kind) === 'full')]]
+		.filter((body) => body.every((list) => list.length > 0))
+		.map((body) => ({ lists: shoes.length > 0 ? [...body, shoes] : body, body: body.length, coats, bare: true }));
+}
+
+/** Only those outfits of the shapes that wear the piece. */
+export const shapesWith = (shapes: readonly OutfitShape[], piece: number): OutfitShape[] =>
+	shapes.flatMap((shape) => [
+		...shape.lists.flatMap((list, at) =>
+			list.includes(piece)
+				? [{ ...shape, lists: shape.lists.map((one, place) => (place === at ? [piece] : one)) }]
+				: [],
+		),
+		...(shape.coats.includes(piece) ? [{ ...shape, coats: [piece], bare: false }] : []),
+	]);
+
+/** Whether clothes of so many clo suit the season's days indoors; underwear is counted in. */
+export const suitsDays = ({ warmth }: OutfitTable, clo: number): boolean =>
+	clo + UNDERWEAR_CLO >= warmth.least && clo + UNDERWEAR_CLO <= warmth.most;
+
+/**
+ * Calls `visit` with every outfit of a shape, its pieces in the order body, shoes, outer, in one array that is used again: copy what is to be kept. `goesOn` may
+ * rule out all outfits that begin with some pieces: it is asked of each body, and of each body with its shoes before outer pieces are tried.
+ */
+export function eachOutfitOf(
 	table: OutfitTable,
-	{ top, bottom, full, shoes, outer }: OutfitParts,
-	join: boolean,
-	visit: (bits: Bits, shoes: readonly Row[], times: number, above: number, below: number | null) => void,
+	{ lists, body, coats, bare }: OutfitShape,
+	visit: (pieces: readonly number[]) => void,
+	goesOn: (pieces: readonly number[]) => boolean = () => true,
 ): void {
-	const shoeRows = rowsOf(table, shoes, { shoes: [], outer }, [...top, ...bottom, ...full], join);
-	const over = { shoes: shoeRows.map(({ piece }) => piece), outer };
-	const bottoms = rowsOf(table, bottom, over, top, join);
-	const both = {
-		shoes: new Int32Array((over.shoes.length + 31) >> 5),
-		outer: new Int32Array((outer.length + 31) >> 5),
+	const { goes, clo } = table;
+	const pieces: number[] = [];
+	const goesWithAll = (piece: number): boolean => {
+		for (let at = 0; at < pieces.length; at++) if (!goes(pieces[at]!, piece)) return false;
+		return true;
 	};
-	for (const above of rowsOf(table, top, over, bottom, join)) {
-		for (const below of bottoms) {
-			if (!table.goes(above.piece, below.piece)) continue;
-			for (let word = 0; word < both.shoes.length; word++) both.shoes[word] = above.shoes[word]! & below.shoes[word]!;
-			for (let word = 0; word < both.outer.length; word++) both.outer[word] = above.outer[word]! & below.outer[word]!;
-			visit(both, shoeRows, above.times * below.times, above.piece, below.piece);
+	const extend = (warmth: number): void => {
+		const isWhole = pieces.length === lists.length;
+		if (isWhole && !suitsDays(table, warmth)) return;
+		if (isWhole && bare) visit(pieces);
+		if (pieces.length >= body && !goesOn(pieces)) return;
+		for (const piece of isWhole ? coats : lists[pieces.length]!) {
+			if (!goesWithAll(piece)) continue;
+			pieces.push(piece);
+			if (isWhole) visit(pieces);
+			else extend(warmth + clo[piece]!);
+			pieces.pop();
 		}
-	}
-	for (const whole of rowsOf(table, full, over, [], join)) visit(whole, shoeRows, whole.times, whole.piece, null);
+	};
+	extend(0);
 }
 
-/** Outfits over the body whose shoes and outer pieces are `body`. */
-function outfitsOver(body: Bits, shoes: readonly Row[]): number {
-	let coats = 0;
-	for (let word = 0; word < body.outer.length; word++) coats += bitsOf(body.outer[word]!);
-	// Nobody's shoes are known: one pair that goes with everything stands in.
-	if (shoes.length === 0) return 1 + coats;
-	let outfits = 0;
-	eachBit(body.shoes, (place) => {
-		const { outer, times } = shoes[place]!;
-		let worn = 1;
-		if (coats > 0) for (let at = 0; at < outer.length; at++) worn += bitsOf(outer[at]! & body.outer[at]!);
-		outfits += times * worn;
-	});
-	return outfits;
-}
-
-function countOver(table: OutfitTable, parts: OutfitParts): number {
-	const { top, bottom, full } = parts;
-	if (top.length * bottom.length + full.length === 0) return 0;
-	let outfits = 0;
-	eachBody(table, parts, top.length * bottom.length > FEW_BODIES, (body, shoes, times) => {
-		outfits += times * outfitsOver(body, shoes);
-	});
-	return outfits;
-}
-
-/** The pieces whose bit is set, in their order. */
-const piecesOf = (bits: Int32Array, pieces: readonly number[]): number[] =>
-	pieces.filter((_, place) => (bits[place >> 5]! >>> (place & 31)) & 1);
-
-/**
- * Calls `visit` with every outfit that the members make, its pieces in the order body, shoes, outer. `goesOn` may rule out all outfits that
- * begin with some pieces: it is asked of each body, and of each body with its shoes before outer pieces are tried.
- */
+/** Every outfit that the members make, as {@link eachOutfitOf} tells them. */
 export function eachOutfit(
 	table: OutfitTable,
 	members: Iterable<number>,
 	visit: (pieces: readonly number[]) => void,
-	goesOn: (pieces: readonly number[]) => boolean = () => true,
+	goesOn?: (pieces: readonly number[]) => boolean,
 ): void {
-	const parts = outfitParts(table, members);
-	eachBody(table, parts, false, (bits, shoes, _, above, below) => {
-		const body = below === null ? [above] : [above, below];
-		if (!goesOn(body)) return;
-		const shod = shoes.length === 0 ? [body] : piecesOf(bits.shoes, parts.shoes).map((shoe) => [...body, shoe]);
-		const coats = piecesOf(bits.outer, parts.outer);
-		for (const pieces of shod) {
-			visit(pieces);
-			if (!goesOn(pieces)) continue;
-			for (const coat of coats) if (shoes.length === 0 || table.goes(pieces.at(-1)!, coat)) visit([...pieces, coat]);
-		}
-	});
-}
-
-/** Outfits that the members make. */
-export const countOutfits = (table: OutfitTable, members: Iterable<number>): number =>
-	countOver(table, outfitParts(table, members));
-
-/** Pieces of each slot that make outfits. */
-export type PartCounts = Readonly<Record<keyof OutfitParts, number>>;
-
-/** Outfits if everything went with everything: the quota ceiling. */
-export function outfitCeiling({ top, bottom, full, shoes, outer }: PartCounts): number {
-	return (top * bottom + full) * Math.max(1, shoes) * (1 + outer);
+	for (const shape of outfitShapes(table, members)) eachOutfitOf(table, shape, visit, goesOn);
 }

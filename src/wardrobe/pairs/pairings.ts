@@ -59,20 +59,3 @@ export function pairingsFromReadings(readings: readonly Reading[]): Pairing[] {
 		.map(({ pairing, photos }) => ({ ...pairing, photos: photos.size }))
 		.sort((one, other) => other.photos - one.photos || comparePairing(one, other));
 }
-
-/** The slots in which the inspirations wear a colour (within `within`, CIEDE2000), most pairings first; empty where they never do. */
-export function slotsWearing(
-	lab: Lab65,
-	pairings: readonly Pairing[],
-	within: number,
-): { readonly slot: Slot; readonly pairings: number }[] {
-	const counts = new Map<Slot, number>();
-	const count = (slot: Slot, photos: number) => counts.set(slot, (counts.get(slot) ?? 0) + photos);
-	for (const { slotA, labA, slotB, labB, photos } of pairings) {
-		if (liesWithin(labA, lab, within)) count(slotA, photos);
-		if (liesWithin(labB, lab, within)) count(slotB, photos);
-	}
-	return SLOTS.filter((slot) => counts.has(slot))
-		.map((slot) => ({ slot, pairings: counts.get(slot)! }))
-		.sort((one, other) => other.pairings - one.pairings);
-}

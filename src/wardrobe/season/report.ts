@@ -1,4 +1,6 @@
+import { say } from '../../language/speak.ts';
 import { type Enough, enoughOf } from '../days/enough.ts';
+import { isInSeason } from '../days/in-season.ts';
 import { neededPieces } from '../days/season-defaults.ts';
 import { daysOfSeason } from '../days/usual-days.ts';
 import { fitOf } from '../fit/fit.ts';
@@ -7,24 +9,23 @@ import { type StyleProfile, styleProfile } from '../fit/style.ts';
 import { type AxisFit, styleFit } from '../fit/style-fit.ts';
 import { type SurerLight, surerLight } from '../fit/surer-light.ts';
 import { type Twin, twinsOf } from '../fit/twins.ts';
-import { type Bands, bandsOf } from '../gaps/bands.ts';
-import { type Gap, gapsOf } from '../gaps/gaps.ts';
-import { type MissingPiece, missingPieces, outfitGains, wishedPiece } from '../gaps/missing-piece.ts';
+import type { Bands } from '../gaps/bands.ts';
+import type { Gap } from '../gaps/gap.ts';
+import { type MissingPiece, wishedPiece } from '../gaps/missing-piece.ts';
+import { seasonGaps } from '../gaps/season-gaps.ts';
 import type { Loner } from '../pairs/loner.ts';
 import { lonersOf } from '../pairs/loners.ts';
-import { countOutfits } from '../pairs/outfits.ts';
+import { type OutfitRange, outfitsText, rangeOf, type Tally } from '../pairs/outfit-range.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
-import { type PairTable, pairTable } from '../pairs/pair-table.ts';
+import { pairTable } from '../pairs/pair-table.ts';
 import type { Pairing } from '../pairs/pairings.ts';
 import { type Partner, partnersIn } from '../pairs/partners.ts';
-import { isSupported } from '../pairs/support.ts';
 import { type PaletteChange, paletteChange } from '../palette/palette-change.ts';
 import { type PaletteCover, paletteCover } from '../palette/palette-cover.ts';
 import { answersMissing, missingPiecesOfPictures } from '../pictures/one-away.ts';
 import { type PicturesReport, picturesReport } from '../pictures/pictures-report.ts';
 import { wearableBoard } from '../pictures/wearable-pictures.ts';
 import { type WishStanding, wishStandings } from '../wishes/wishes.ts';
-import { counted } from '../words/counted.ts';
 import { daysBetween } from '../words/days-between.ts';
 import type { Garment, Place } from '../words/garment.ts';
 import type { GarmentWear } from '../words/garment-wears.ts';
@@ -90,7 +91,8 @@ export type Report = {
 	readonly pictures: PicturesReport;
 	readonly held: {
 		readonly garments: number;
-		readonly outfits: number;
+		/** Outfits for the season's days. */
+		readonly outfits: OutfitRange;
 		readonly coveredShare: number;
 		readonly isLineUp: boolean;
 		readonly sentence: string;
@@ -124,24 +126,26 @@ function coverOfBoard({ inspirations, palette }: SeasonInput): Report['paletteCo
 	return { ...cover, leftOut };
 }
 
-function heldSummary(input: SeasonInput, table: PairTable, bands: Bands): Report['held'] {
-	const held = new Set(heldGarments(input).map(({ id }) => id));
-	const members = table.garments.flatMap(({ id }, index) => (held.has(id) ? [index] : []));
-	const outfits = countOutfits(
-		{ slots: table.slots, goes: (one, other) => isSupported(table.kind(one, other)) },
-		members,
-	);
+function heldSummary(input: SeasonInput, tally: Tally, bands: Bands): Report['held'] {
+	const held = heldGarments(input);
+	const outfits = rangeOf(tally);
 	const coveredShare = bands.asked.reduce((sum, { covered }) => sum + covered, 0);
 	const isLineUp = (input.lineUp?.garmentIds.length ?? 0) > 0;
-	const shoes = members.some((member) => table.slots[member] === 'shoes')
-		? ''
-		: ' No shoes are among them, so outfits are counted without.';
-	const cover = input.palette.colours.length > 0 ? ` and cover ${Math.round(coveredShare * 100)} % of the palette` : '';
-	const sentence =
-		held.size === 0
-			? 'Nothing is on the rail yet.'
-			: `${counted(held.size, 'garment')} ${isLineUp ? 'in the line-up' : 'on the rail'} make ${counted(outfits, 'supported outfit')}${cover}.${shoes}`;
-	return { garments: held.size, outfits, coveredShare, isLineUp, sentence };
+	const blanks = { garments: say('counts.garments', { count: held.length }), outfits: outfitsText(outfits) };
+	const outside = held.filter((garment) => !isInSeason(garment, input.season)).length;
+	const sentence = [
+		say(isLineUp ? 'held.lineUp' : 'held.rail', blanks),
+		input.palette.colours.length > 0 ? say('held.covers', { percent: Math.round(coveredShare * 100) }) : '',
+		outside > 0 ? say('held.outside', { count: outside }) : '',
+		held.some(({ kind }) => slotOfKind(kind) === 'shoes') ? '' : say('held.noShoes'),
+	];
+	return {
+		garments: held.length,
+		outfits,
+		coveredShare,
+		isLineUp,
+		sentence: held.length === 0 ? say('held.nothing') : sentence.filter(Boolean).join(' '),
+	};
 }
 
 /** The season's report. Pure: the same input, the same report; nothing in it is NaN.  */
@@ -154,9 +158,13 @@ export function seasonReport(input: SeasonInput): Report {
 	const loners = lonersOf(here, context, { table });
 	const twins = twinsOf(here);
 	const rail = heldGarments(input);
-	const bands = bandsOf(input.palette, rail);
-	const pieces = missingPieces(input, rail, table);
-	const gaps = gapsOf(input, bands, context.pairings, pieces);
+	const worn = wearableBoard(input);
+	const pictures = picturesReport(worn, input.garments);
+	const wished = input.wishes.filter(({ state }) => state === 'open');
+	const { bands, missingPieces, gaps, outfits, added } = seasonGaps(input, rail, pictures.wishedPieces, {
+		others: wished.map((wish) => wishedPiece(wish, input.palette)),
+		owned: table,
+	});
 	const back = lookBack(here, input.wears, input.palette, input.today);
 	const wearOf = new Map(back.garments.map((one) => [one.garmentId, one]));
 	const lonerOf = new Map(loners.map((one) => [one.garmentId, one]));
@@ -201,24 +209,16 @@ export function seasonReport(input: SeasonInput): Report {
 		wanted: input.season.quotas[slot],
 		held: heldSlots.filter((one) => one === slot).length,
 	}));
-	const wished = input.wishes.filter(({ state }) => state === 'open');
-	const gains = outfitGains(
-		input,
-		wished.map((wish) => wishedPiece(wish, input.palette)),
-		rail,
-		table,
-	);
-	const worn = wearableBoard(input);
 	const oneAway = missingPiecesOfPictures(worn);
 	const gainOf = new Map(
 		wished.map((wish, index) => {
 			const piece = wishedPiece(wish, input.palette);
-			const pictures = oneAway.filter((missing) => answersMissing(missing, piece)).length;
-			return [wish.id, { outfits: gains[index]!.added, pictures }] as const;
+			const completes = oneAway.filter((missing) => answersMissing(missing, piece)).length;
+			return [wish.id, { outfits: added[index]!, pictures: completes }] as const;
 		}),
 	);
-	const wishes = wishStandings(input, gaps, ({ id }) => gainOf.get(id) ?? { outfits: 0, pictures: 0 });
-	const held = heldSummary(input, table, bands);
+	const wishes = wishStandings(input, gaps, ({ id }) => gainOf.get(id)!);
+	const held = heldSummary(input, outfits, bands);
 	return {
 		season: input.season,
 		madeOn: input.today,
@@ -237,8 +237,8 @@ export function seasonReport(input: SeasonInput): Report {
 		enough: enoughOf(rail, days),
 		neededPieces: neededPieces(days),
 		gaps,
-		missingPieces: pieces,
-		pictures: picturesReport(worn, input.garments),
+		missingPieces,
+		pictures,
 		held,
 		wishes,
 		lookBack: back,

@@ -1,5 +1,5 @@
 import { say } from '../../language/speak.ts';
-import type { Gap } from '../gaps/gaps.ts';
+import type { Gap } from '../gaps/gap.ts';
 import type { Garment } from '../words/garment.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import type { LookBack } from './look-back.ts';

@@ -3,7 +3,8 @@ import { say } from '../../language/speak.ts';
 import { fitOf, nearestColour } from '../fit/fit.ts';
 import { twinOf } from '../fit/twins.ts';
 import { bandsOf } from '../gaps/bands.ts';
-import { outfitGains } from '../gaps/missing-piece.ts';
+import { rangeOf } from '../pairs/outfit-range.ts';
+import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { partnersOf } from '../pairs/partners.ts';
 import { picturesOf } from '../pictures/picture.ts';
@@ -73,7 +74,10 @@ export function checkCandidate(candidate: Candidate, input: SeasonInput): Candid
 	const garment = asGarment(candidate);
 	const owned = input.garments.filter(({ place }) => place !== 'gone');
 	const partners = partnersOf(garment, owned, pairContextOf(input));
-	const gain = outfitGains(input, [garment], heldGarments(input))[0]!;
+	const {
+		added: [gain],
+		most: [most],
+	} = outfitTallies(input, heldGarments(input), [garment]);
 	const wish = answeredWish(candidate, input.wishes)?.wish ?? null;
 	const usual = usualUse(candidate, input);
 	const wearsPerYear = wish?.expectedWearsPerYear ?? usual.wearsPerYear ?? USUAL_WEARS;
@@ -88,8 +92,8 @@ export function checkCandidate(candidate: Candidate, input: SeasonInput): Candid
 		twins,
 		partnerCount: partners.length,
 		partners: partners.slice(0, SHOWN_PARTNERS),
-		outfitsAdded: gain.added,
-		shareOfBest: gain.most > 0 ? gain.added / gain.most : 0,
+		outfitsAdded: rangeOf(gain!),
+		shareOfBest: most! > 0 ? Math.min(1, gain![0] / most!) : 0,
 		expectedCostPerWear:
 			candidate.price === null || wearsPerYear <= 0 ? null : candidate.price / (wearsPerYear * YEARS_OF_SERVICE),
 		usualCostPerWear: usual.costPerWear,

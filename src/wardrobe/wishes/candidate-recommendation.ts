@@ -1,6 +1,7 @@
 import { moneyText, numberText } from '../../language/numbers.ts';
 import { say } from '../../language/speak.ts';
 import { FITS_FROM_PERCENT, NEAR_FROM_PERCENT } from '../fit/fit-score.ts';
+import { outfitsText } from '../pairs/outfit-range.ts';
 import { daysBetween } from '../words/days-between.ts';
 import type { Candidate, SeasonInput } from '../words/season-input.ts';
 import type { Wish } from '../words/wish.ts';
@@ -87,7 +88,7 @@ export function recommendationOf(
 		partnerCount > 0
 			? say('candidates.goesWith', {
 					count: partnerCount,
-					outfits: say('counts.outfits', { count: outfitsAdded }),
+					outfits: outfitsText(outfitsAdded),
 				})
 			: say('candidates.goesWithNothing');
 	const reasons = [

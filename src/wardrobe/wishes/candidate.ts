@@ -1,5 +1,6 @@
 import type { Fit } from '../fit/fit-result.ts';
 import type { Twin } from '../fit/twins.ts';
+import type { OutfitRange } from '../pairs/outfit-range.ts';
 import type { Partner } from '../pairs/partners.ts';
 
 /** `own`: it is owned already; `ask`: only a better photo could tell. */
@@ -29,8 +30,8 @@ export type CandidateFacts = {
 	readonly twins: readonly Twin[];
 	readonly partnerCount: number;
 	readonly partners: readonly Partner[];
-	/** Supported outfits it would add to what the season holds, and as a share of a piece that goes with everything. */
-	readonly outfitsAdded: number;
+	/** Outfits for the season's days it would add to what the season holds, and as a share of a piece that goes with everything. */
+	readonly outfitsAdded: OutfitRange;
 	readonly shareOfBest: number;
 	/** Price by the wears expected in two years; null where a price is not told. */
 	readonly expectedCostPerWear: number | null;

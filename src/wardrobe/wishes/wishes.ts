@@ -1,5 +1,7 @@
 import { say } from '../../language/speak.ts';
-import type { Gap } from '../gaps/gaps.ts';
+import type { Gap } from '../gaps/gap.ts';
+import { type OutfitRange, outfitsText, rangeOf, type Tally } from '../pairs/outfit-range.ts';
+import { reachOf } from '../palette/palette-reach.ts';
 import { daysBetween } from '../words/days-between.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { colourWord } from '../words/palette-colour.ts';
@@ -19,7 +21,8 @@ export type WishStanding = {
 	readonly parts: Readonly<Record<PriorityPart, number>>;
 	/** Pictures that such a piece would make wearable. */
 	readonly completes: number;
-	readonly outfitsAdded: number;
+	/** Outfits for the season's days. */
+	readonly outfitsAdded: OutfitRange;
 	readonly wantedDays: number;
 	/** Days until new is allowed; 0 = now. */
 	readonly newInDays: number;
@@ -32,20 +35,29 @@ export type WishStanding = {
 
 /** Colours within this of the target answer a wish; an uncalibrated photo cannot say finer. */
 const USUAL_TOLERANCE = 8;
+/** Farther apart two colours are no longer one colour of a palette. */
+const MOST_TOLERANCE = 20;
 
 /** A wish that fills the gap. */
 export function wishFromGap(gap: Gap, input: SeasonInput, made: { readonly id: string; readonly today: string }): Wish {
 	const colour = input.palette.colours.find(({ id }) => id === gap.paletteColourId) ?? null;
+	const isPiece = gap.kind === 'piece';
 	return {
 		id: made.id,
 		seasonId: input.season.id,
-		name: colour
-			? say('wishes.inColour', { colour: colourWord(colour), piece: say(`pieces.${gap.slot}`) })
-			: say(`pieces.${gap.slot}`),
+		name:
+			gap.name ??
+			(colour
+				? say('wishes.inColour', { colour: colourWord(colour), piece: say(`pieces.${gap.slot}`) })
+				: say(`pieces.${gap.slot}`)),
 		slot: gap.slot,
-		kind: null,
-		target: colour?.lab ?? null,
-		tolerance: colour ? Math.max(USUAL_TOLERANCE, colour.spread) : USUAL_TOLERANCE,
+		kind: isPiece ? gap.pieceKind : null,
+		target: isPiece ? gap.lab : (colour?.lab ?? null),
+		tolerance: isPiece
+			? Math.min(MOST_TOLERANCE, Math.max(USUAL_TOLERANCE, Math.round(gap.spread)))
+			: colour
+				? reachOf(colour)
+				: USUAL_TOLERANCE,
 		yearParts: [input.season.yearPart],
 		priceLimit: null,
 		expectedWearsPerYear: null,
@@ -106,24 +118,25 @@ function waitSentence(wantedDays: number, newInDays: number): string {
 export function wishStandings(
 	input: SeasonInput,
 	gaps: readonly Gap[],
-	gainOf: (wish: Wish) => { readonly outfits: number; readonly pictures: number },
+	gainOf: (wish: Wish) => { readonly outfits: Tally; readonly pictures: number },
 ): WishStanding[] {
 	const open = input.wishes.filter(({ state }) => state === 'open');
 	const gains = new Map(open.map((wish) => [wish.id, gainOf(wish)]));
-	const most = Math.max(1, ...[...gains.values()].map(({ outfits }) => outfits));
+	const most = Math.max(1, ...[...gains.values()].map(({ outfits }) => outfits[0]));
 	const mostPictures = Math.max(1, ...[...gains.values()].map(({ pictures }) => pictures));
 	const dearest = Math.max(0, ...open.map(({ priceLimit }) => priceLimit ?? 0));
 	const cheapness = ({ priceLimit }: Wish) =>
 		priceLimit === null ? UNTOLD_PRICE_SHARE : dearest === 0 ? 1 : 1 - priceLimit / dearest;
 	return open
 		.map((wish): WishStanding => {
-			const { outfits: outfitsAdded, pictures: completes } = gains.get(wish.id)!;
+			const { outfits, pictures: completes } = gains.get(wish.id)!;
+			const outfitsAdded = rangeOf(outfits);
 			const gap = gapOf(wish, gaps);
 			const coverage = gap?.kind === 'colour' ? gap.missing : 0;
 			const wantedDays = Math.max(0, daysBetween(wish.wantedSince, input.today));
 			const shares: Readonly<Record<PriorityPart, number>> = {
 				pictures: completes / mostPictures,
-				outfits: inSteps(outfitsAdded / most),
+				outfits: inSteps(outfits[0] / most),
 				palette: inSteps(coverage),
 				waiting: Math.min(1, wantedDays / LONGEST_WAIT_DAYS),
 				seasons: Math.min(4, wish.yearParts.length) / 4,
@@ -147,7 +160,7 @@ export function wishStandings(
 				storedFirst: stored?.id ?? null,
 				sentence: [
 					completes > 0 ? say('wishes.completes', { pictures: say('counts.pictures', { count: completes }) }) : '',
-					say('wishes.adds', { outfits: say('counts.outfits', { count: outfitsAdded }) }),
+					outfitsAdded.to > 0 ? say('wishes.adds', { outfits: outfitsText(outfitsAdded) }) : '',
 					coverage > 0 ? say('wishes.answersGap', { percent: Math.round(100 * coverage) }) : '',
 					wish.yearParts.length > 1
 						? say('wishes.serves', {

@@ -46,6 +46,13 @@ export const EMPTY_PALETTE: Palette = { colours: [] };
 export const vouchingColours = ({ colours }: Palette): readonly PaletteColour[] =>
 	colours.some(({ role }) => role === 'hint') ? colours.filter(({ role }) => role !== 'hint') : colours;
 
+/** Under this share of the resampled boards a colour may be the pictures' chance. */
+const FIRM_FROM = 0.5;
+
+/** Whether other pictures might not bring the colour back; one that somebody chose is never in doubt. */
+export const isTentative = ({ firmness, origin }: Pick<PaletteColour, 'firmness' | 'origin'>): boolean =>
+	origin === 'derived' && firmness < FIRM_FROM;
+
 /** The user's own word for a palette colour, else the word most people use, in the language spoken. */
 export const colourWord = (colour: Pick<PaletteColour, 'label' | 'lab'>): string =>
 	colour.label || saidColour(colour.lab);

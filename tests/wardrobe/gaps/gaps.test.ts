@@ -3,10 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { generatedWardrobe } from '../../../bench/generated-wardrobe.ts';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
 import { bandsOf } from '../../../src/wardrobe/gaps/bands.ts';
-import { gapsOf } from '../../../src/wardrobe/gaps/gaps.ts';
-import { missingPieces } from '../../../src/wardrobe/gaps/missing-piece.ts';
-import { pairContextOf } from '../../../src/wardrobe/pairs/pair-context.ts';
-import type { SeasonInput } from '../../../src/wardrobe/words/season-input.ts';
+import { seasonGaps } from '../../../src/wardrobe/gaps/season-gaps.ts';
+import { picturesOf } from '../../../src/wardrobe/pictures/picture.ts';
+import { wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
+import { wornAs } from '../../../src/wardrobe/pictures/worn-as.ts';
+import { wishFromGap } from '../../../src/wardrobe/wishes/wishes.ts';
+import type { Piece } from '../../../src/wardrobe/words/reading.ts';
+import { heldGarments, type SeasonInput } from '../../../src/wardrobe/words/season-input.ts';
 import { aSeasonInput } from '../../support/build-season.ts';
 import {
 	aGarment,
@@ -19,18 +22,11 @@ import {
 	RUST,
 	TEAL,
 } from '../../support/build-wardrobe.ts';
+import { picture, piece } from '../pictures/build-picture.ts';
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 const gapsIn = (input: SeasonInput) =>
-	gapsOf(
-		input,
-		bandsOf(
-			input.palette,
-			input.garments.filter(({ place }) => place === 'rail'),
-		),
-		pairContextOf(input).pairings,
-		missingPieces(input),
-	);
+	seasonGaps(input, heldGarments(input), wishedPieces(picturesOf(input.inspirations), input.garments)).gaps;
 
 const three = [
 	aGarment({ id: 'oat shirt', kind: 'shirt', lab: OAT }),
@@ -108,7 +104,7 @@ describe('a gap', () => {
 		expect(gap).toMatchObject({ kind: 'colour', slot: 'outer', paletteColourId: 'rust', storedFirst: null });
 		expect(gap.missing).toBeCloseTo(1, 9);
 		// Over oat shirt and ink trousers; nothing speaks for the lime shirt with rust.
-		expect(gap.outfitsAdded).toBe(1);
+		expect(gap.outfitsAdded).toEqual({ likely: 1, from: 1, to: 1 });
 		expect(gap.sentence).toContain('1 outfit.');
 	});
 
@@ -143,7 +139,7 @@ describe('a gap', () => {
 		const gap = gapsIn(aSeasonInput({ garments })).find(({ id }) => id === 'colour rust')!;
 		expect(gap.slot).not.toBe('bottom');
 		expect(gap.storedFirst).toBe('stored rust skirt');
-		expect(gap.sentence).toContain('stored rust skirt is stored and could fill it.');
+		expect(gap.sentence).toContain('First bring stored rust skirt back');
 	});
 
 	it('of a slot tells how many pieces the season lacks', () => {
@@ -161,8 +157,9 @@ describe('a gap', () => {
 
 	it('is told as tentative where the colour itself is', () => {
 		const palette = { colours: [aPaletteColour('teal', TEAL, { weight: 1, firmness: 0.3 })] };
-		const [gap] = gapsIn(aSeasonInput({ palette, garments: three }));
-		expect(gap!.sentence).toContain('tentative');
+		const gap = gapsIn(aSeasonInput({ palette, garments: three })).at(-1)!;
+		expect(gap).toMatchObject({ id: 'colour teal', tentative: true });
+		expect(gap.sentence).toContain('tentative');
 	});
 
 	it('is left out where a colour is nearly covered, and without a palette only needs are left', () => {
@@ -172,5 +169,72 @@ describe('a gap', () => {
 		expect(covered.filter(({ kind }) => kind === 'colour')).toEqual([]);
 		const bare = gapsIn(aSeasonInput({ garments: three, palette: { colours: [] } }));
 		expect(bare.every(({ kind, paletteColourId }) => kind === 'slot' && paletteColourId === null)).toBe(true);
+	});
+});
+
+describe('the order of gaps', () => {
+	const plum: Lab65 = [30, 25, -15];
+	const grey: Lab65 = [55, 0, 0];
+	const shown = (id: string, pieces: readonly Piece[]) => ({
+		inspiration: { id, seasonId: 'spring', photoId: id, title: id, group: '', addedAt: '' },
+		reading: aReading(
+			pieces.flatMap(({ slot, swatches, share }) => swatches.map(({ lab }) => aSwatch(lab, share, slot))),
+			{ pieces },
+		),
+	});
+	const board = [
+		// Two pictures lack only a plum coat; three lack a plain grey T-shirt and more; a bag completes nothing.
+		shown('a', [piece('shirt', OAT), piece('trousers', INK), piece('coat', plum)]),
+		shown('b', [piece('shirt', OAT), piece('trousers', INK), piece('coat', plum)]),
+		shown('c', [piece('t-shirt', grey), piece('skirt', TEAL), piece('bag', RUST)]),
+		shown('d', [piece('t-shirt', grey), piece('skirt', TEAL), piece('bag', RUST)]),
+		shown('e', [piece('t-shirt', grey), piece('shorts', TEAL)]),
+	];
+	const owned = [
+		aGarment({ id: 'oat shirt', kind: 'shirt', lab: OAT, pattern: { type: 'plain', sure: 1 } }),
+		aGarment({ id: 'ink trousers', kind: 'trousers', lab: INK }),
+	];
+	const input = aSeasonInput({ garments: owned, inspirations: board });
+	const gaps = gapsIn(input);
+
+	it('is by the pictures that a piece makes wearable, then by the share of the whole palette, slots last', () => {
+		expect(gaps[0]).toMatchObject({ kind: 'piece', pieceKind: 'coat', completes: 2, missing: 2, pictures: ['a', 'b'] });
+		expect(gaps[0]!.sentence).toContain('With it you could wear 2 more pictures.');
+		const rest = gaps.slice(1);
+		for (const [at, gap] of rest.entries())
+			expect(gap.paletteShare).toBeLessThanOrEqual(rest[at - 1]?.paletteShare ?? 1);
+		expect(rest.at(-1)!.kind).toBe('slot');
+	});
+
+	it('finds the plain basic that pictures wear, and counts accessories', () => {
+		expect(gaps.find(({ pieceKind, kind }) => kind === 'piece' && pieceKind === 't-shirt')).toBeDefined();
+		expect(gaps.find(({ pieceKind, kind }) => kind === 'piece' && pieceKind === 'bag')).toMatchObject({ completes: 0 });
+	});
+
+	it('puts tentative colours last, whatever they would cover', () => {
+		const palette = {
+			colours: aPalette().colours.map((one) => (one.id === 'teal' ? { ...one, weight: 5, firmness: 0.2 } : one)),
+		};
+		const tentative = gapsIn({ ...input, palette }).map((gap) => gap.tentative);
+		expect(tentative.filter(Boolean).length).toBeGreaterThan(0);
+		expect([...tentative].sort()).toEqual(tentative);
+	});
+
+	it('becomes a wish for that kind and colour, with what it was seen in', () => {
+		const wish = wishFromGap(gaps[0]!, input, { id: 'w', today: '2026-03-10' });
+		expect(wish).toMatchObject({ name: gaps[0]!.name, slot: 'outer', kind: 'coat', target: plum, tolerance: 8 });
+		expect(wish.notes).toContain('2 of your 5 pictures');
+	});
+});
+
+describe('where pictures wear a colour', () => {
+	it('is told by worn area: a coat before three belts', () => {
+		const belted = (id: string) => picture(id, [piece('belt', RUST, { share: 0.01 }), piece('trousers', INK)]);
+		const pictures = [picture('a', [piece('coat', RUST, { share: 0.3 })]), ...['b', 'c', 'd'].map(belted)];
+		const [first, second] = wornAs(RUST, pictures, 10);
+		expect(first).toMatchObject({ slot: 'outer', kind: 'coat', pictures: 1 });
+		expect(second).toMatchObject({ slot: 'accessory', kind: 'belt', pictures: 3 });
+		expect(first!.share + second!.share).toBeCloseTo(1, 9);
+		expect(wornAs(TEAL, pictures, 10)).toEqual([]);
 	});
 });

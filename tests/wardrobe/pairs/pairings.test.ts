@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { pairingsFromReadings, slotsWearing } from '../../../src/wardrobe/pairs/pairings.ts';
+import { pairingsFromReadings } from '../../../src/wardrobe/pairs/pairings.ts';
 import { aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 
 const rustOverInk = aReading([aSwatch(RUST, 0.5, 'top'), aSwatch(INK, 0.4, 'bottom'), aSwatch(OAT, 0.1, 'shoes')]);
@@ -40,17 +40,5 @@ describe('what the inspirations wear with what', () => {
 				expect(pairingsFromReadings([...board].reverse())).toEqual(pairingsFromReadings(board));
 			}),
 		);
-	});
-
-	it('tells in which slots a colour is worn, the usual one first', () => {
-		const pairings = pairingsFromReadings([
-			rustOverInk,
-			aReading([aSwatch(OAT, 0.6, 'top'), aSwatch(RUST, 0.4, 'bottom')]),
-		]);
-		expect(slotsWearing(RUST, pairings, 10)).toEqual([
-			{ slot: 'top', pairings: 2 },
-			{ slot: 'bottom', pairings: 1 },
-		]);
-		expect(slotsWearing(TEAL, pairings, 10)).toEqual([]);
 	});
 });

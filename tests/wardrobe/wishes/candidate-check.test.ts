@@ -19,7 +19,8 @@ describe('the check of a candidate', () => {
 			candidateId: 'candidate',
 			wishId: 'wish',
 			partnerCount: 4,
-			outfitsAdded: 2,
+			// With each bottom, alone or over the shirt.
+			outfitsAdded: { likely: 4, from: 4, to: 4 },
 			shareOfBest: 1,
 			recommendation: 'take',
 			twins: [],
@@ -123,7 +124,12 @@ describe('the check of a candidate', () => {
 
 	it('gives an answer without palette, without wardrobe and without colours', () => {
 		const alone = checkCandidate(aCandidate(), aSeasonInput({ palette: { colours: [] } }));
-		expect(alone).toMatchObject({ partnerCount: 0, outfitsAdded: 0, shareOfBest: 0, recommendation: 'think' });
+		expect(alone).toMatchObject({
+			partnerCount: 0,
+			outfitsAdded: { likely: 0, from: 0, to: 0 },
+			shareOfBest: 0,
+			recommendation: 'think',
+		});
 		expect(alone.reasons.join(' ')).toContain('Nothing you own is known to go with it.');
 		expect(check({ swatches: [] }).recommendation).toBe('ask');
 		const spotted = check({ swatches: [aSwatch(RUST, 0.6, 'top'), aSwatch(OAT, 0.4, 'top')] });

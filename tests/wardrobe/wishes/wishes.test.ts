@@ -69,7 +69,7 @@ describe('a wish', () => {
 
 	it('rises by waiting, and says the parts that its priority is the sum of', () => {
 		const standing = (wantedSince: string) =>
-			wishStandings(aSeasonInput({ wishes: [aWish({ wantedSince })] }), [], () => ({ outfits: 4, pictures: 2 }))[0]!;
+			wishStandings(aSeasonInput({ wishes: [aWish({ wantedSince })] }), [], () => ({ outfits: [4], pictures: 2 }))[0]!;
 		const [young, old] = [standing('2026-03-09'), standing('2025-03-10')];
 		expect(old.priority).toBeGreaterThan(young.priority);
 		expect(old.parts).toMatchObject({ pictures: 35, outfits: 10, waiting: 35 });

@@ -1,4 +1,5 @@
 import { say } from '../../../../src/language/speak.ts';
+import { outfitsText } from '../../../../src/wardrobe/pairs/outfit-range.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
@@ -8,8 +9,7 @@ import { Chip } from '../../parts/swatch.tsx';
 /** For every slot the palette colour in which one more piece would add most outfits. */
 export function MissingPieces({ report }: { report: Report }) {
 	const best = SLOTS.flatMap((slot) => {
-		const own = report.missingPieces.filter((piece) => piece.slot === slot && piece.outfitsAdded > 0);
-		const [first] = own.sort((a, b) => b.outfitsAdded - a.outfitsAdded);
+		const first = report.missingPieces.find((piece) => piece.slot === slot && piece.outfitsAdded.to > 0);
 		const colour = report.palette.colours.find(({ id }) => id === first?.paletteColourId);
 		return first && colour ? [{ piece: first, colour }] : [];
 	});
@@ -42,7 +42,7 @@ export function MissingPieces({ report }: { report: Report }) {
 										{colourWord(colour)}
 									</span>
 								</td>
-								<td className="figure">{piece.outfitsAdded}</td>
+								<td className="figure">{outfitsText(piece.outfitsAdded)}</td>
 								<td className="figure">{percentText(piece.shareOfBest)}</td>
 							</tr>
 						))}

@@ -35,8 +35,12 @@ export function Outfits({ report, garments }: { report: Report; garments: readon
 	const outfits = useMemo(() => {
 		if (!table) return [];
 		const anchor = garments.findIndex(({ id }) => id === anchorId);
-		return outfitList(table, [...garments.keys()], { anchor: anchor < 0 ? null : anchor, limit });
-	}, [table, garments, anchorId, limit]);
+		return outfitList(table, [...garments.keys()], {
+			anchor: anchor < 0 ? null : anchor,
+			limit,
+			season: report.season,
+		});
+	}, [table, garments, report.season, anchorId, limit]);
 	if (!table) return null;
 	return (
 		<section className="section" aria-labelledby="outfits">

@@ -1,5 +1,5 @@
 import { say } from '../../../../src/language/speak.ts';
-import type { Gap } from '../../../../src/wardrobe/gaps/gaps.ts';
+import type { Gap } from '../../../../src/wardrobe/gaps/gap.ts';
 import type { Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { saidColour } from '../../../../src/wardrobe/words/said-colour.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';

@@ -1,5 +1,6 @@
 import { useQueries } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { outfitsText } from '../../../../src/wardrobe/pairs/outfit-range.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { CandidateCheck } from '../../../../src/wardrobe/wishes/candidate.ts';
 import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
@@ -63,7 +64,7 @@ export function Compare({ candidates, report }: { candidates: readonly Candidate
 						{row('Partners', (check) => check.partnerCount)}
 						{row(
 							'Outfits added',
-							(check) => `${check.outfitsAdded} (${percentText(check.shareOfBest)} of the most possible)`,
+							(check) => `${outfitsText(check.outfitsAdded)} (${percentText(check.shareOfBest)} of the most possible)`,
 						)}
 						{row('Price', (_, { price }) => money(price))}
 						{row('Cost a wear, expected', (check) => money(check.expectedCostPerWear))}

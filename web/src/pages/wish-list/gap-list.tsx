@@ -1,5 +1,5 @@
 import { say } from '../../../../src/language/speak.ts';
-import type { Gap } from '../../../../src/wardrobe/gaps/gaps.ts';
+import type { Gap } from '../../../../src/wardrobe/gaps/gap.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
@@ -56,7 +56,9 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 
 /** What is missing, what would help most first; one press makes a gap a wish. */
 export function GapList({ report, wishes }: { report: Report; wishes: readonly Wish[] }) {
-	if (report.gaps.length === 0) {
+	// The pieces that pictures ask for have a list of their own.
+	const gaps = report.gaps.filter(({ kind }) => kind !== 'piece');
+	if (gaps.length === 0) {
 		return (
 			<Empty title="No gap">
 				<p>
@@ -71,7 +73,7 @@ export function GapList({ report, wishes }: { report: Report; wishes: readonly W
 		wishes.some((wish) => wish.slot === gap.slot && wish.paletteColourId === gap.paletteColourId);
 	return (
 		<ol className="gap-list">
-			{report.gaps.map((gap) => (
+			{gaps.map((gap) => (
 				<GapRow key={gap.id} gap={gap} report={report} wished={wished(gap)} />
 			))}
 		</ol>

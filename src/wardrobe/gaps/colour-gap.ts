@@ -1,0 +1,86 @@
+import { distanceBetween } from '../../colour/delta-e-many.ts';
+import { say } from '../../language/speak.ts';
+import { outfitsText, rangeOf } from '../pairs/outfit-range.ts';
+import { reachOf } from '../palette/palette-reach.ts';
+import { wornAs } from '../pictures/worn-as.ts';
+import type { Garment } from '../words/garment.ts';
+import { slotOfKind } from '../words/kind.ts';
+import { mainSwatch } from '../words/main-colour.ts';
+import { colourWord, isTentative, type PaletteColour } from '../words/palette-colour.ts';
+import type { SeasonInput } from '../words/season-input.ts';
+import type { Slot } from '../words/slot.ts';
+import type { AskedColour } from './bands.ts';
+import type { Gap } from './gap.ts';
+import type { GapFacts } from './gaps.ts';
+
+/** A colour whose uncovered part is smaller is not worth a piece: about half of one garment in a set of 33. */
+const LEAST_MISSING_WEIGHT = 0.015;
+/** Under this part of its weight a colour counts as covered. */
+const LEAST_MISSING_SHARE = 0.25;
+/** From here on all of it is missing, as far as anybody would say. */
+const ALL_MISSING = 0.95;
+
+/** Whether so much of the colour is not covered that a piece in it is worth having. */
+export const isMissing = ({ amount, missing }: AskedColour): boolean =>
+	missing >= LEAST_MISSING_WEIGHT && missing / amount >= LEAST_MISSING_SHARE;
+
+/** The stored garment nearest the colour, of the slot where one is given; null where none is near enough to cover it. */
+function storedNear(spare: readonly Garment[], slot: Slot | null, colour: PaletteColour): Garment | null {
+	const near = spare
+		.filter(({ kind }) => slot === null || slotOfKind(kind) === slot)
+		.flatMap((garment) => {
+			const main = mainSwatch(garment)?.lab;
+			const distance = main ? distanceBetween(main, colour.lab) : Number.POSITIVE_INFINITY;
+			return distance <= reachOf(colour) ? [{ garment, distance }] : [];
+		})
+		.sort((a, b) => a.distance - b.distance || (a.garment.id < b.garment.id ? -1 : 1));
+	return near[0]?.garment ?? null;
+}
+
+const NOTHING = rangeOf([0]);
+
+/** A palette colour of which too little is held, where the pictures wear most of it, else where a piece in it would add most outfits. */
+export function colourGap(asked: AskedColour, input: SeasonInput, facts: GapFacts, spare: readonly Garment[]): Gap {
+	const colour = input.palette.colours.find(({ id }) => id === asked.paletteColourId)!;
+	const missing = asked.missing / asked.amount;
+	const [worn] = wornAs(colour.lab, facts.pictures, reachOf(colour));
+	const own = facts.missing.filter(({ paletteColourId }) => paletteColourId === colour.id);
+	const most = [...own].sort((a, b) => b.outfitsAdded.from - a.outfitsAdded.from)[0];
+	const slot = worn?.slot ?? most?.slot ?? 'top';
+	const outfitsAdded = own.find((piece) => piece.slot === slot)?.outfitsAdded ?? NOTHING;
+	const stored = storedNear(spare, worn ? slot : null, colour);
+	const tentative = isTentative(colour);
+	const sentence = [
+		stored ? say('gaps.stored', { name: stored.name }) : '',
+		say(missing > ALL_MISSING ? 'gaps.allMissing' : 'gaps.partMissing', {
+			colour: colourWord(colour),
+			percent: Math.round(missing * 100),
+		}),
+		worn
+			? say('gaps.wornAs', {
+					piece: worn.kind ? say(`kinds.${worn.kind}`) : say(`slots.${slot}`),
+					pictures: say('counts.pictures', { count: worn.pictures }),
+				})
+			: say('gaps.notSeen', { slot: say(`slots.${slot}`) }),
+		outfitsAdded.to > 0 ? say('gaps.adds', { outfits: outfitsText(outfitsAdded) }) : '',
+		tentative ? say('gaps.tentative') : '',
+	];
+	return {
+		id: `colour ${colour.id}`,
+		kind: 'colour',
+		slot,
+		name: null,
+		pieceKind: worn?.kind ?? null,
+		lab: colour.lab,
+		spread: colour.spread,
+		paletteColourId: colour.id,
+		missing,
+		pictures: [],
+		completes: 0,
+		paletteShare: asked.missing,
+		outfitsAdded,
+		tentative,
+		storedFirst: stored?.id ?? null,
+		sentence: sentence.filter(Boolean).join(' '),
+	};
+}

@@ -1,0 +1,53 @@
+import { say } from '../../language/speak.ts';
+import { nearestColour } from '../fit/fit.ts';
+import { type OutfitRange, outfitsText } from '../pairs/outfit-range.ts';
+import { wishedPieceSentence } from '../pictures/picture-sentences.ts';
+import { pieceName } from '../pictures/piece-name.ts';
+import type { WishedPiece } from '../pictures/wished-pieces.ts';
+import { isTentative } from '../words/palette-colour.ts';
+import type { SeasonInput } from '../words/season-input.ts';
+import type { Gap } from './gap.ts';
+import type { GapFacts } from './gaps.ts';
+
+/** How many of the wished pieces are gaps: those that come first, if they complete a picture or more than one picture shows them. */
+const MOST_PIECES = 12;
+export const pieceGapsAmong = <Piece extends WishedPiece>(wished: readonly Piece[]): Piece[] =>
+	wished.filter(({ completes, pictures }) => completes.length > 0 || pictures.length > 1).slice(0, MOST_PIECES);
+
+/** A piece that pictures wear and nothing owned answers. */
+export function pieceGap(
+	piece: WishedPiece,
+	outfitsAdded: OutfitRange,
+	{ palette }: SeasonInput,
+	{ bands, pictures, names }: GapFacts,
+): Gap {
+	const nearest = nearestColour(piece.lab, palette);
+	const colour = nearest?.within ? nearest.colour : null;
+	const asked = bands.asked.find(({ paletteColourId }) => paletteColourId === colour?.id);
+	const tentative = colour !== null && isTentative(colour);
+	const name = pieceName(piece.example, piece.exampleTrust);
+	const sentence = [
+		say('gaps.piece', { name }),
+		wishedPieceSentence(piece, pictures.length, names),
+		outfitsAdded.to > 0 ? say('gaps.adds', { outfits: outfitsText(outfitsAdded) }) : '',
+		tentative ? say('gaps.tentative') : '',
+	];
+	return {
+		id: `piece ${piece.id}`,
+		kind: 'piece',
+		slot: piece.slot,
+		name,
+		pieceKind: piece.kind,
+		lab: piece.lab,
+		spread: piece.spread,
+		paletteColourId: colour?.id ?? null,
+		missing: piece.pictures.length,
+		pictures: piece.pictures,
+		completes: piece.completes.length,
+		paletteShare: asked?.missing ?? 0,
+		outfitsAdded,
+		tentative,
+		storedFirst: null,
+		sentence: sentence.filter(Boolean).join(' '),
+	};
+}
