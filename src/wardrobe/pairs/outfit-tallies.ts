@@ -58,8 +58,7 @@ function goesByColour(
 
 /** The garments as each re-read has them. */
 function rereadGarments(garments: readonly Garment[]): Garment[][] {
-	const colours = garments.map(({ swatches }) => swatches.map(({ lab }) => lab));
-	return rereadsOf(garments, colours, SEED)
+	return rereadsOf(garments, SEED)
 		.slice(0, ROUNDS)
 		.map(({ shifted }) =>
 			garments.map((garment, index) => ({
