@@ -82,7 +82,9 @@ describe('speaking', () => {
 
 	it('shows names as they are, whatever signs they hold', () => {
 		const name = '<b>{{x}} $t(kinds.shirt) & "Ada"</b>';
-		expect(say('gaps.stored' satisfies SentenceKey, { name })).toBe(`${name} is stored and could fill it.`);
+		expect(say('gaps.stored' satisfies SentenceKey, { name })).toBe(
+			`First bring ${name} back: it is stored and could fill it.`,
+		);
 	});
 });
 

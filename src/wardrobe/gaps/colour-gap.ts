@@ -11,7 +11,7 @@ import type { SeasonInput } from '../words/season-input.ts';
 import type { Slot } from '../words/slot.ts';
 import type { AskedColour } from './bands.ts';
 import type { Gap } from './gap.ts';
-import type { GapFacts } from './gaps.ts';
+import type { GapFacts } from './gap-facts.ts';
 
 /** A colour whose uncovered part is smaller is not worth a piece: about half of one garment in a set of 33. */
 const LEAST_MISSING_WEIGHT = 0.015;

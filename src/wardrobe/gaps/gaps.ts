@@ -1,27 +1,12 @@
 import { isInSeason } from '../days/in-season.ts';
-import type { OutfitRange } from '../pairs/outfit-range.ts';
-import type { Picture } from '../pictures/picture.ts';
-import type { WishedPiece } from '../pictures/wished-pieces.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS } from '../words/slot.ts';
-import type { Bands } from './bands.ts';
 import { colourGap, isMissing } from './colour-gap.ts';
 import type { Gap } from './gap.ts';
-import type { MissingPiece } from './missing-piece.ts';
+import type { GapFacts } from './gap-facts.ts';
 import { pieceGap } from './piece-gap.ts';
 import { slotGap } from './slot-gap.ts';
-
-/** What gaps are found from. */
-export type GapFacts = {
-	readonly bands: Bands;
-	readonly pictures: readonly Picture[];
-	/** The pieces that pictures wear and nothing answers, each with the outfits it would add. */
-	readonly wished: readonly { readonly piece: WishedPiece; readonly outfitsAdded: OutfitRange }[];
-	readonly missing: readonly MissingPiece[];
-	/** Names of garments by id. */
-	readonly names: ReadonlyMap<string, string>;
-};
 
 /**
  * What is missing: tentative colours last, else by the pictures that one such piece makes wearable, then by the share of the whole palette that is open in its colour,

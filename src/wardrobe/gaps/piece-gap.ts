@@ -7,7 +7,7 @@ import type { WishedPiece } from '../pictures/wished-pieces.ts';
 import { isTentative } from '../words/palette-colour.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import type { Gap } from './gap.ts';
-import type { GapFacts } from './gaps.ts';
+import type { GapFacts } from './gap-facts.ts';
 
 /** How many of the wished pieces are gaps: those that come first, if they complete a picture or more than one picture shows them. */
 const MOST_PIECES = 12;
@@ -33,7 +33,7 @@ export function pieceGap(
 		tentative ? say('gaps.tentative') : '',
 	];
 	return {
-		id: `piece ${piece.id}`,
+		id: `pieces/${piece.id}`,
 		kind: 'piece',
 		slot: piece.slot,
 		name,

@@ -7,7 +7,7 @@ import { colourWord } from '../words/palette-colour.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import type { Slot } from '../words/slot.ts';
 import type { Gap } from './gap.ts';
-import type { GapFacts } from './gaps.ts';
+import type { GapFacts } from './gap-facts.ts';
 
 /** A slot with fewer pieces than the season needs, in the palette colour that would add most outfits. */
 export function slotGap(
