@@ -55,7 +55,7 @@ export async function furnish(store: Store): Promise<Furnished> {
 		garments: {
 			put: [
 				garmentDetails({ ...named, id: 'g1', name: 'Ink shirt', photoIds: [shown, second] }),
-				garmentDetails({ ...named, id: 'g2', name: 'Oat skirt', kind: 'skirt', photoIds: [] }),
+				garmentDetails({ ...named, id: 'g2', name: 'Oat skirt', kind: 'skirt', photoIds: [], sortedFor: ['s1'] }),
 				garmentDetails({ ...named, id: 'g3', name: 'Old coat', kind: 'coat' }),
 			],
 		},
@@ -134,6 +134,11 @@ export async function decisionRequests(
 		'DELETE /api/photos/:id/mask': { url: `/api/photos/${second}/mask` },
 		'POST /api/seasons': { url: '/api/seasons', body: dates },
 		'PATCH /api/seasons/:id': { url: '/api/seasons/s1', body: { notes: 'wet' } },
+		'POST /api/seasons/:id/sorted': {
+			url: '/api/seasons/s1/sorted',
+			body: { garments: [{ id: 'g1', place: 'stored', wayOut: null, decided: true }] },
+		},
+		'DELETE /api/seasons/:id/sorted': { url: '/api/seasons/s1/sorted' },
 		'DELETE /api/seasons/:id': { url: '/api/seasons/s1' },
 		'POST /api/seasons/:id/copy': { url: '/api/seasons/s1/copy', body: dates },
 		'PATCH /api/inspirations/:id': { url: '/api/inspirations/i1', body: { group: 'rain' } },
