@@ -3,9 +3,10 @@ import { buildLineUp, type LineUpResult } from '../wardrobe/line-up/line-up.ts';
 import type { LineUpRequest } from '../wardrobe/line-up/line-up-setup.ts';
 import { swapsFor } from '../wardrobe/line-up/swaps.ts';
 import { type WhatIf, whatIf } from '../wardrobe/line-up/what-if.ts';
-import type { LineUpChoice } from '../wardrobe/words/season.ts';
-import { lineUpOf } from './decisions/choose-line-up.ts';
+import type { LineUpChoice, Season } from '../wardrobe/words/season.ts';
+import { idsIn, lineUpOf } from './decisions/choose-line-up.ts';
 import { knownIn } from './found-or-refused.ts';
+import { refuseUnknownGarments } from './known-garments.ts';
 import { loadSeasonInput } from './load-season.ts';
 import { proveLineUp } from './prove-line-up.ts';
 import type { Services } from './services.ts';
@@ -24,6 +25,13 @@ export async function chosenLineUp(home: HomeReads, seasonId: string): Promise<L
 	return lineUpOf(home, seasonId);
 }
 
+/** The season, where these ids name garments; one that was chosen may be in the bin since. */
+async function seasonFor({ store }: Services, seasonId: string, garmentIds: readonly string[]): Promise<Season> {
+	const season = await knownIn(store.seasons, 'season')(seasonId);
+	await refuseUnknownGarments(store, garmentIds, idsIn(await lineUpOf(store, seasonId)));
+	return season;
+}
+
 /** The best set found for the season, proven where asked until `signal` stops it; nothing is chosen by it. */
 export async function builtLineUp(
 	services: Services,
@@ -31,7 +39,7 @@ export async function builtLineUp(
 	{ prove, garmentIds = [], ...wanted }: BuildRequest,
 	signal: AbortSignal,
 ): Promise<LineUpResult> {
-	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	const season = await seasonFor(services, seasonId, [...garmentIds, ...idsIn(wanted)]);
 	const input = await loadSeasonInput(services, season);
 	const request: LineUpRequest = { quotas: season.quotas, targetCount: season.targetCount, ...wanted };
 	return prove ? proveLineUp(input, request, { garmentIds, signal }) : buildLineUp(input, request);
@@ -43,12 +51,12 @@ export async function lineUpIf(
 	seasonId: string,
 	change: Parameters<typeof whatIf>[1],
 ): Promise<WhatIf> {
-	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	const season = await seasonFor(services, seasonId, [...change.garmentIds, ...change.remove, ...change.add]);
 	return whatIf(await loadSeasonInput(services, season), change);
 }
 
 /** What the set would be with each garment that could stand in for one of it. */
 export async function swapsInLineUp(services: Services, seasonId: string, asked: Parameters<typeof swapsFor>[1]) {
-	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	const season = await seasonFor(services, seasonId, [...asked.garmentIds, asked.garmentId]);
 	return swapsFor(await loadSeasonInput(services, season), asked);
 }

@@ -134,3 +134,72 @@ describe('a photo that was read', () => {
 		expect(large.scans).toEqual([]);
 	}, 120_000);
 });
+
+describe('a palette that another window changed', () => {
+	it('is not changed by who has not seen that, and is by who has', async () => {
+		const dates = { name: 'Spring', startsOn: '2026-03-01', endsOn: '2026-05-31' };
+		const { id } = (await test.send('POST', '/api/seasons', dates)).body;
+		const edit = `/api/seasons/${id}/palette/edit`;
+		const first = await test.send('POST', `${edit}?version=0`, { edit: 'add', hex: '#884422' });
+		expect(first.status).toBe(200);
+		const late = await test.send('POST', `${edit}?version=0`, { edit: 'add', hex: '#224488' });
+		expect(late).toMatchObject({ status: 409, body: { error: { code: 'stale', changed: [{ kind: 'palette' }] } } });
+		const derive = `/api/seasons/${id}/palette/derive`;
+		expect((await test.send('POST', `${derive}?version=0`, { from: 'garments' })).status).toBe(409);
+		const { version } = first.body.palette;
+		const again = await test.send('POST', `${edit}?version=${version}`, { edit: 'add', hex: '#224488' });
+		expect(again.body.palette.colours).toHaveLength(2);
+	});
+});
+
+describe('ids that name nothing', () => {
+	it('are refused as colours of wishes, and where a set is built, swapped or tried out', async () => {
+		const dates = { name: 'Autumn', startsOn: '2026-09-01', endsOn: '2026-11-30' };
+		const { id: seasonId } = (await test.send('POST', '/api/seasons', dates)).body;
+		const wish = {
+			seasonId,
+			name: 'A rust top',
+			slot: 'top',
+			kind: null,
+			target: RUST,
+			tolerance: 20,
+			yearParts: [],
+			priceLimit: null,
+			expectedWearsPerYear: null,
+			wantedSince: '2026-01-01',
+			state: 'open',
+			paletteColourId: null,
+			notes: '',
+		};
+		const unknown = { ...wish, paletteColourId: 'nothing' };
+		expect((await test.send('POST', '/api/wishes', unknown)).status).toBe(404);
+		const { id: wishId } = (await test.send('POST', '/api/wishes', wish)).body;
+		expect((await test.send('PATCH', `/api/wishes/${wishId}`, { paletteColourId: 'nothing' })).status).toBe(404);
+		const { id } = await garment('Known');
+		const lineUp = `/api/seasons/${seasonId}/line-up`;
+		const asked: readonly (readonly [string, object])[] = [
+			['build', { mustKeep: ['nothing'], neverUse: [] }],
+			['build', { mustKeep: [], neverUse: [], prove: true, garmentIds: [id, 'nothing'] }],
+			['swaps', { garmentIds: [id], garmentId: 'nothing' }],
+			['what-if', { garmentIds: [id], remove: [], add: ['nothing'] }],
+		];
+		for (const [what, body] of asked) {
+			const { status, body: answer } = await test.send('POST', `${lineUp}/${what}`, body);
+			expect([what, status, answer.error.message]).toEqual([what, 404, expect.stringMatching(/garment.*"nothing"/)]);
+		}
+	});
+
+	it('are taken where they were chosen before the garment went to the bin', async () => {
+		const { id } = await garment('Chosen, then binned');
+		const dates = { name: 'Winter', startsOn: '2026-12-01', endsOn: '2027-02-28' };
+		const { id: seasonId } = (await test.send('POST', '/api/seasons', dates)).body;
+		await test.send('PATCH', `/api/seasons/${seasonId}/line-up`, { garmentIds: [id] });
+		await test.send('DELETE', `/api/garments/${id}`);
+		const tried = await test.send('POST', `/api/seasons/${seasonId}/line-up/what-if`, {
+			garmentIds: [id],
+			remove: [],
+			add: [],
+		});
+		expect(tried.status).toBe(200);
+	});
+});

@@ -3,6 +3,7 @@ import type { Asked } from '../../store/store.ts';
 import type { Wish } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
 import { knownIn } from '../found-or-refused.ts';
+import { refuseUnknownColour } from '../known-colour.ts';
 import type { Services } from '../services.ts';
 
 /** Puts a wish on the list. */
@@ -10,6 +11,7 @@ export function addWish(services: Services, asked: Asked, told: Omit<Wish, 'id' 
 	const wish = { id: services.newId(), ...told };
 	return decide(services, asked, async (home) => {
 		await knownIn(home.seasons, 'season')(wish.seasonId);
+		await refuseUnknownColour(home, wish);
 		return {
 			does: { wishes: { put: [wish] } },
 			sentence: say('decisions.wished', { name: wish.name }),

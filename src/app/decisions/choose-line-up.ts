@@ -13,6 +13,17 @@ export const lineUpOf = async (home: HomeReads, seasonId: string): Promise<Kept<
 	return { seasonId, garmentIds: [], mustKeep: [], neverUse: [], ...choice, version: choice?.version ?? 0 };
 };
 
+/** Ids of the garments that a choice names. */
+export const idsIn = ({
+	garmentIds = [],
+	mustKeep = [],
+	neverUse = [],
+}: Partial<Pick<LineUpChoice, 'garmentIds' | 'mustKeep' | 'neverUse'>>): string[] => [
+	...garmentIds,
+	...mustKeep,
+	...neverUse,
+];
+
 /** Chooses the set for the season, or fixes what must be or never be in it. Parts that are not told stay. */
 export function chooseLineUp(
 	services: Services,
@@ -25,8 +36,7 @@ export function chooseLineUp(
 		const known = await lineUpOf(home, seasonId);
 		await refuseStale(home, 'line-up', seasonId, known, version);
 		const choice = { ...known, ...changes };
-		const listed = ({ garmentIds, mustKeep, neverUse }: LineUpChoice) => [...garmentIds, ...mustKeep, ...neverUse];
-		await refuseUnknownGarments(home, listed(choice), listed(known));
+		await refuseUnknownGarments(home, idsIn(choice), idsIn(known));
 		return {
 			does: { lineUps: [choice] },
 			sentence: say('decisions.chose', { count: choice.garmentIds.length, season: season.name }),

@@ -5,20 +5,20 @@ import { decide } from '../decide.ts';
 import { knownIn } from '../found-or-refused.ts';
 import { loadPaletteReadings } from '../load-season.ts';
 import type { Services } from '../services.ts';
-import { type PaletteAnswer, paletteAnswer, paletteOf } from './palette-answer.ts';
+import { type PaletteAnswer, paletteAnswer, paletteAsSeen } from './palette-answer.ts';
 
 /** Derives the season's palette anew, keeping what the person locked or took out. */
 export function deriveSeasonPalette(
 	services: Services,
 	asked: Asked,
 	seasonId: string,
-	{ from }: { readonly from: 'inspirations' | 'garments' },
+	{ from, seen }: { readonly from: 'inspirations' | 'garments'; readonly seen?: number | undefined },
 ): Promise<PaletteAnswer> {
 	return decide(services, asked, async (home) => {
 		const season = await knownIn(home.seasons, 'season')(seasonId);
 		const readings = await loadPaletteReadings(home, season, from);
 		const { baseCount, colourCount } = season;
-		const keep = await paletteOf(home, seasonId);
+		const keep = await paletteAsSeen(home, seasonId, seen);
 		const palette = derivePalette(readings, { baseCount, colourCount, seed: 1, keep });
 		return {
 			does: { palettes: [{ seasonId, palette }] },

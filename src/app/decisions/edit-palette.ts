@@ -5,20 +5,22 @@ import { UserError } from '../errors.ts';
 import { knownIn } from '../found-or-refused.ts';
 import { loadPaletteReadings } from '../load-season.ts';
 import type { Services } from '../services.ts';
-import { type PaletteAnswer, paletteAnswer, paletteOf } from './palette-answer.ts';
+import { type PaletteAnswer, paletteAnswer, paletteAsSeen } from './palette-answer.ts';
 
-/** Locks, merges, splits, names, adds or takes out a colour. Works on the palette as it is now, one colour at a time. */
+/** Locks, merges, splits, names, adds or takes out a colour. Works on the palette as it was seen, one colour at a time; `seen` undefined = as it is. */
 export function editSeasonPalette(
 	services: Services,
 	asked: Asked,
 	seasonId: string,
 	edit: PaletteEdit,
+	seen?: number,
 ): Promise<PaletteAnswer> {
 	return decide(services, asked, async (home) => {
 		const season = await knownIn(home.seasons, 'season')(seasonId);
+		const palette = await paletteAsSeen(home, seasonId, seen);
 		const pictures = await loadPaletteReadings(home, season, 'inspirations');
 		const board = pictures.length > 0 ? pictures : await loadPaletteReadings(home, season, 'garments');
-		const edited = editPalette(await paletteOf(home, seasonId), edit, services.newId, board);
+		const edited = editPalette(palette, edit, services.newId, board);
 		if (!edited.ok) throw new UserError('bad-request', edited.message);
 		return {
 			does: { palettes: [{ seasonId, palette: edited.palette }] },

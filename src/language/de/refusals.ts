@@ -58,6 +58,7 @@ export const REFUSALS = {
 		pairedDevice: 'gekoppeltes Gerät',
 		it: 'es',
 		palette: 'Palette',
+		paletteColour: 'Farbe der Palette',
 	},
 	devices: {
 		androidPhone: 'Android-Telefon',

@@ -57,6 +57,7 @@ export const REFUSALS = {
 		pairedDevice: 'paired device',
 		it: 'it',
 		palette: 'palette',
+		paletteColour: 'palette colour',
 	},
 	devices: {
 		androidPhone: 'Android phone',

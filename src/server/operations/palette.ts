@@ -1,6 +1,6 @@
 import { Type } from 'typebox';
 import { paletteAnswer } from '../schemas/answers.ts';
-import { byId, exact, oneOf, told } from '../schemas/basics.ts';
+import { byId, exact, oneOf, seen, told } from '../schemas/basics.ts';
 import { paletteEditSchema } from '../schemas/palette.ts';
 import { fileOf } from './answers.ts';
 import { LOOKING_AT_ONE, REFUSED } from './refusals.ts';
@@ -27,6 +27,7 @@ export const paletteOperations = {
 			tags,
 			summary: 'Derive the palette from the board or from the garments on the rail',
 			params: byId,
+			querystring: seen,
 			body: exact({ from: oneOf(['inspirations', 'garments'] as const) }),
 			response: { 200: paletteAnswer, ...REFUSED },
 		},
@@ -39,6 +40,7 @@ export const paletteOperations = {
 			tags,
 			summary: 'Lock, merge, split, name, remove or add a colour',
 			params: byId,
+			querystring: seen,
 			body: paletteEditSchema,
 			response: { 200: paletteAnswer, ...REFUSED },
 		},

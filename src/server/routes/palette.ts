@@ -30,11 +30,16 @@ export function paletteRoutes(app: App, servicesOf: ServicesOf): void {
 	});
 	app.route({
 		...operations.derivePalette,
-		handler: (request) => deriveSeasonPalette(servicesOf(request), askedBy(request), request.params.id, request.body),
+		handler: (request) =>
+			deriveSeasonPalette(servicesOf(request), askedBy(request), request.params.id, {
+				...request.body,
+				seen: request.query.version,
+			}),
 	});
 	app.route({
 		...operations.editPalette,
-		handler: (request) => editSeasonPalette(servicesOf(request), askedBy(request), request.params.id, request.body),
+		handler: (request) =>
+			editSeasonPalette(servicesOf(request), askedBy(request), request.params.id, request.body, request.query.version),
 	});
 	for (const [fileOperation, ending] of FILES) {
 		const operation: FileOperation = fileOperation;

@@ -98,8 +98,25 @@ export function changeThing<Id extends ChangeId>(
 /** Takes a thing away, unless another window changed it since it was seen. */
 export const removeThing = (operation: RemoveId, id: string, seen: Seen): Promise<unknown> => {
 	const version = newest(pathOf(operation, id), seen);
-	return call(operation, { params: { id }, query: version === undefined ? {} : { version } });
+	return call(operation, { params: { id }, query: versionQuery(version) });
 };
+
+/** Changes a season's palette as it was seen, unless another window changed it meanwhile; a colour that is added can overwrite nothing, and is sent without. */
+export function changePalette(
+	seasonId: string,
+	seen: Seen,
+	send: (version: number | undefined) => Promise<AnswerOf<'editPalette'>>,
+): Promise<AnswerOf<'editPalette'>> {
+	const path = pathTo('getPalette', { params: { id: seasonId } });
+	return afterOthers(path, async () => {
+		const changed = await send(newest(path, seen));
+		if (changed.palette.version !== undefined) own.set(path, changed.palette.version);
+		return changed;
+	});
+}
+
+/** The version as a query has it. */
+export const versionQuery = (version: number | undefined) => (version === undefined ? {} : { version });
 
 /** Corrects a photo as it was seen, unless another window corrected it meanwhile. `send` gets the version that this page knows. */
 export function correctPhoto(

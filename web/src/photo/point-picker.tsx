@@ -3,6 +3,7 @@ import type { Lab65 } from '../../../src/colour/lab65.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
+import { changePalette } from '../api/change-thing.ts';
 import { usePicture } from '../api/pictures.ts';
 import { Button } from '../parts/button.tsx';
 import { Problem } from '../parts/problem.tsx';
@@ -24,7 +25,9 @@ export function PointPicker({ photo, pickFor }: { photo: PhotoRecord; pickFor: s
 		setPicked,
 	);
 	const add = useChange((lab: Lab65) =>
-		call('editPalette', { params: { id: pickFor ?? '' }, body: { edit: 'add', lab } }),
+		changePalette(pickFor ?? '', {}, () =>
+			call('editPalette', { params: { id: pickFor ?? '' }, body: { edit: 'add', lab } }),
+		),
 	);
 	const marks = picked ? [{ x: picked.x / width, y: picked.y / height }] : [];
 	return (

@@ -4,6 +4,7 @@ import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { colourWord, PALETTE_ROLES, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { call, pathTo } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
+import { changePalette, versionQuery } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -24,8 +25,16 @@ export function PaletteEditor({ report }: { report: Report }) {
 	const { season, palette } = report;
 	const [chosen, setChosen] = useState<readonly string[]>([]);
 	const params = { id: season.id };
-	const edit = useChange((one: PaletteEdit) => call('editPalette', { params, body: one }));
-	const derive = useChange((from: 'inspirations' | 'garments') => call('derivePalette', { params, body: { from } }));
+	const edit = useChange((one: PaletteEdit) =>
+		changePalette(season.id, palette, (version) =>
+			call('editPalette', { params, query: versionQuery(version), body: one }),
+		),
+	);
+	const derive = useChange((from: 'inspirations' | 'garments') =>
+		changePalette(season.id, palette, (version) =>
+			call('derivePalette', { params, query: versionQuery(version), body: { from } }),
+		),
+	);
 	const merging = chosen.filter((id) => palette.colours.some((colour) => colour.id === id));
 	const choose = (id: string, on: boolean) => setChosen(on ? [...merging, id] : merging.filter((one) => one !== id));
 	const cards = (colours: readonly PaletteColour[]) =>

@@ -5,6 +5,8 @@ import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
+import { changeThing } from '../../api/change-thing.ts';
+import { useGarments } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -14,8 +16,11 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 	const colour = report.palette.colours.find(({ id }) => id === gap.paletteColourId);
 	const name = gap.kind === 'colour' && colour ? colourWord(colour) : say(`slots.${gap.slot}`);
 	const wish = useChange(() => call('wishForGap', { params: { id: report.season.id }, body: { gapId: gap.id } }));
+	const { data: garments = [] } = useGarments();
 	const fetchStored = useChange(() =>
-		call('changeGarment', { params: { id: gap.storedFirst ?? '' }, body: { place: 'rail' } }),
+		changeThing('changeGarment', gap.storedFirst ?? '', garments.find(({ id }) => id === gap.storedFirst) ?? {}, {
+			place: 'rail',
+		}),
 	);
 	return (
 		<li className="gap">
