@@ -35,7 +35,7 @@ async function decoded(bytes: Uint8Array): Promise<DecodedPhoto> {
 
 /** As the pool's threads do it, clearing up included. */
 async function wholeReading(bytes: Uint8Array, derived: boolean): Promise<void> {
-	const result = await read({ source: bytes, options: { derived } });
+	const result = await read({ source: bytes, options: { derived }, language: 'en-GB' });
 	if (!result.ok) throw new Error(result.message);
 }
 

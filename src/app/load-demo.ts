@@ -19,7 +19,7 @@ import { suggestFromPhotos } from './suggest-from-photos.ts';
 async function keepPicture({ store, now }: Services, file: string, title: string): Promise<NewPhoto> {
 	const bytes = await demoPicture(file);
 	const format = await photoFormatOf(bytes);
-	if (!format.ok) throw new Error(`the demo picture ${file} cannot be taken: ${format.message}`);
+	if (!format.ok) throw new Error(say('cli.demoPicture', { file, message: format.message }));
 	const id = await store.photos.keepOriginal(bytes);
 	const addedAt = now().toISOString();
 	return { id, originalName: title, mediaType: format.mediaType, sizeBytes: bytes.length, addedAt };

@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import { sameLightGroups } from '../reading/light/same-light.ts';
 import { relit } from '../reading/light/shown-light.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
@@ -30,7 +31,7 @@ function measuredLight(reading: Reading | null): Light | null {
 const asShared = (light: Light): Light => ({
 	...light,
 	source: 'group',
-	reason: 'Corrected by a neutral in another picture taken in the same light.',
+	reason: say('reports.sharedLight'),
 	error: errorOfShared(light.error ?? 0, 'phone'),
 });
 

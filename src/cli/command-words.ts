@@ -1,5 +1,7 @@
+import type { SentenceKey } from '../language/speak.ts';
+
 /** An option as it is parsed and told: `value` names what stands after it; without, it is a switch. */
-export type OptionWords = { readonly value?: string; readonly several?: true; readonly says: string };
+export type OptionWords = { readonly value?: string; readonly several?: true; readonly says: SentenceKey };
 
 /** What a command takes, does and shows; the whole command line is described here, and parsed by it. */
 export type CommandWords = {
@@ -7,17 +9,17 @@ export type CommandWords = {
 	readonly takes: string;
 	readonly least: number;
 	readonly most: number;
-	readonly does: string;
+	readonly does: SentenceKey;
 	readonly options: Readonly<Record<string, OptionWords>>;
 	readonly example: string;
-	readonly exampleSays: string;
+	readonly exampleSays: SentenceKey;
 };
 
-const HOME = { value: 'FOLDER', says: "the folder of your wardrobe; left out: the system's usual place" } as const;
-const JSON_TOO = { says: 'the answer as JSON, for other programs' } as const;
+const HOME = { value: 'FOLDER', says: 'commands.home' } as const;
+const JSON_TOO = { says: 'commands.json' } as const;
 const PORT = {
 	value: 'N',
-	says: "the number in the page's address, 4810 when left out; 0 = any that is free",
+	says: 'commands.port',
 } as const;
 
 export const COMMANDS = {
@@ -25,95 +27,95 @@ export const COMMANDS = {
 		takes: '',
 		least: 0,
 		most: 0,
-		does: 'The page, on this machine; with --share also on devices of your network that give the code.',
+		does: 'commands.serve',
 		options: {
 			home: HOME,
 			port: PORT,
-			share: { says: 'let paired devices of the local network in' },
-			open: { says: 'open the page in the browser, too' },
+			share: { says: 'commands.share' },
+			open: { says: 'commands.open' },
 		},
 		example: 'dyelot serve --port 4900',
-		exampleSays: 'opens the page at http://localhost:4900/',
+		exampleSays: 'commands.serveShows',
 	},
 	demo: {
 		takes: '',
 		least: 0,
 		most: 0,
-		does: 'A made-up wardrobe and the report of its season. It is thrown away afterwards, unless --home names a folder.',
-		options: { home: { value: 'FOLDER', says: 'keep the made-up wardrobe in this folder' }, json: JSON_TOO },
+		does: 'commands.demo',
+		options: { home: { value: 'FOLDER', says: 'commands.demoHome' }, json: JSON_TOO },
 		example: 'dyelot demo --home demo-home',
-		exampleSays: 'then "dyelot serve --home demo-home" shows it',
+		exampleSays: 'commands.demoShows',
 	},
 	report: {
 		takes: '',
 		least: 0,
 		most: 0,
-		does: "A season's report: palette, fit of each garment, gaps, wishes.",
+		does: 'commands.report',
 		options: {
 			home: HOME,
-			season: { value: 'NAME', says: 'name or id of the season; left out: the newest that is not archived' },
+			season: { value: 'NAME', says: 'commands.season' },
 			json: JSON_TOO,
 		},
 		example: 'dyelot report --season "Spring 2027"',
-		exampleSays: 'prints the same numbers and sentences as the page',
+		exampleSays: 'commands.reportShows',
 	},
 	read: {
 		takes: 'PHOTO...',
 		least: 1,
 		most: Number.POSITIVE_INFINITY,
-		does: 'The colours of the clothes in each photo.',
+		does: 'commands.read',
 		options: {
-			shades: { value: 'N', says: 'also N plain shades of the same pixels, 1 to 64' },
+			shades: { value: 'N', says: 'commands.shades' },
 			neutral: {
 				value: 'X,Y[,L]',
 				several: true,
-				says: 'a white or grey spot in the picture, and its lightness (95 or "white" for white paper, 50 or "grey" for a grey card; left out: by how bright it is in the picture); point at a white and a grey where both lie there',
+				says: 'commands.neutral',
 			},
-			at: { value: 'X,Y', several: true, says: 'also the colour at this spot; may be given several times' },
-			json: { says: 'one line of JSON a photo' },
+			at: { value: 'X,Y', several: true, says: 'commands.at' },
+			json: { says: 'commands.readJson' },
 		},
 		example: 'dyelot read bed.jpg --neutral 320,200,white',
-		exampleSays: 'reads the garment on the bed, with the sheet of paper at 320,200 for the white',
+		exampleSays: 'commands.readShows',
 	},
 	palette: {
 		takes: 'PHOTO...',
 		least: 1,
 		most: Number.POSITIVE_INFINITY,
-		does: 'A palette derived from inspiration pictures.',
+		does: 'commands.palette',
 		options: { json: JSON_TOO },
 		example: 'dyelot palette board/*.jpg --json > palette.json',
-		exampleSays: 'keeps the palette for "dyelot check"',
+		exampleSays: 'commands.paletteShows',
 	},
 	check: {
 		takes: 'PHOTO',
 		least: 1,
 		most: 1,
-		does: 'How far one piece lies within a palette.',
+		does: 'commands.check',
 		options: {
-			palette: { value: 'FILE', says: 'what "dyelot palette --json" printed' },
-			kind: { value: 'KIND', says: 'what the piece is, where the photo does not tell' },
+			palette: { value: 'FILE', says: 'commands.paletteFile' },
+			kind: { value: 'KIND', says: 'commands.kind' },
 			json: JSON_TOO,
 		},
 		example: 'dyelot check coat.jpg --palette palette.json --kind coat',
-		exampleSays: 'says fits, near, off or unsure, and why',
+		exampleSays: 'commands.checkShows',
 	},
 	backup: {
 		takes: 'FILE',
 		least: 1,
 		most: 1,
-		does: 'Everything kept, in one new archive. While the page is open, take the archive there instead.',
+		does: 'commands.backup',
 		options: { home: HOME, json: JSON_TOO },
 		example: 'dyelot backup wardrobe-2027-01.tar',
-		exampleSays: 'writes photos, garments and decisions into that file',
+		exampleSays: 'commands.backupShows',
 	},
 	restore: {
 		takes: 'FILE',
 		least: 1,
 		most: 1,
-		does: 'An archive into an empty folder, checked first.',
-		options: { home: { value: 'FOLDER', says: 'an empty or new folder; needed' }, json: JSON_TOO },
+		does: 'commands.restore',
+		options: { home: { value: 'FOLDER', says: 'commands.restoreHome' }, json: JSON_TOO },
 		example: 'dyelot restore wardrobe-2027-01.tar --home new-home',
-		exampleSays: 'then "dyelot serve --home new-home" shows it',
+		exampleSays: 'commands.restoreShows',
 	},
 } as const satisfies Record<string, CommandWords>;
 

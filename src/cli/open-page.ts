@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 /**
  * Opens the page in the person's own browser. Only an address of this machine itself is opened; the library is loaded when it is needed.
  * Throws a `TypeError` for any other address: that would be a fault of ours.
@@ -9,5 +10,5 @@ export async function openPage(address: string): Promise<void> {
 	const { default: open } = await import('open');
 	const browser = await open(address);
 	// Where no browser can be started the address stands in the terminal: the page is still served.
-	browser.on('error', () => console.log(`No browser could be opened: open ${address} yourself.`));
+	browser.on('error', () => console.log(say('cli.noBrowser', { address })));
 }

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Lab65 } from '../colour/lab65.ts';
+import { say } from '../language/speak.ts';
 import { meaningOfSystemError } from '../store/system-error.ts';
 import { PALETTE_ROLES, type Palette, type PaletteColour } from '../wardrobe/words/palette-colour.ts';
 
@@ -8,7 +9,11 @@ function colourFrom(value: unknown, index: number, file: string): PaletteColour 
 	const lab = given.lab as Lab65 | undefined;
 	if (!Array.isArray(lab) || lab.length !== 3 || !lab.every(Number.isFinite)) {
 		throw new Error(
-			`Expected [L, a, b] as "lab" of colour ${index + 1} in ${file}; received ${JSON.stringify(given.lab) ?? 'nothing'}.`,
+			say('cli.badLab', {
+				number: index + 1,
+				file,
+				received: JSON.stringify(given.lab) ?? say('paletteEdits.nothing'),
+			}),
 		);
 	}
 	return {
@@ -32,13 +37,10 @@ function paletteFromFile(text: string, file: string): Palette {
 	try {
 		parsed = JSON.parse(text);
 	} catch (error) {
-		throw new Error(
-			`Expected JSON as "dyelot palette --json" prints it in ${file}; it cannot be read: ${(error as Error).message}`,
-		);
+		throw new Error(say('cli.badJson', { file, error: (error as Error).message }));
 	}
 	const colours = (parsed as { colours?: unknown } | null)?.colours;
-	if (!Array.isArray(colours) || colours.length === 0)
-		throw new Error(`Expected a list "colours" with at least one colour in ${file}; received none.`);
+	if (!Array.isArray(colours) || colours.length === 0) throw new Error(say('cli.noColours', { file }));
 	return { colours: colours.map((colour, index) => colourFrom(colour, index, file)) };
 }
 
@@ -49,7 +51,7 @@ export function readPaletteFile(path: string): Palette {
 		text = readFileSync(path, 'utf8');
 	} catch (error) {
 		const meaning = meaningOfSystemError(error);
-		throw meaning === null ? error : new Error(`Expected a palette as a file in "${path}"; ${meaning}.`);
+		throw meaning === null ? error : new Error(say('cli.noPaletteFile', { path, meaning }));
 	}
 	return paletteFromFile(text, path);
 }

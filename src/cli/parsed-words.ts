@@ -1,4 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util';
+import { say } from '../language/speak.ts';
 import { COMMANDS, type CommandName, type CommandWords, type OptionWords } from './command-words.ts';
 import { UsageError } from './usage.ts';
 
@@ -33,15 +34,12 @@ function checkOption(command: CommandName, name: string, rawName: string, value:
 	const option = options[name];
 	if (!option) {
 		const known = Object.keys(options).map((one) => `--${one}`);
-		throw new UsageError(
-			`Expected an option that "${command}" has (${known.join(', ')}); received "${rawName}".`,
-			command,
-		);
+		throw new UsageError(say('cli.noOption', { command, known: known.join(', '), received: rawName }), command);
 	}
 	if (option.value !== undefined && (value === undefined || value.trim() === ''))
-		throw new UsageError(`Expected ${option.value} after --${name}; it is missing.`, command);
+		throw new UsageError(say('cli.noValue', { value: option.value, option: name }), command);
 	if (option.value === undefined && value !== undefined)
-		throw new UsageError(`Expected --${name} alone; received "${value}" with it.`, command);
+		throw new UsageError(say('cli.valueToo', { option: name, value }), command);
 }
 
 function checkRest(command: CommandName, rest: readonly string[]): void {
@@ -50,8 +48,12 @@ function checkRest(command: CommandName, rest: readonly string[]): void {
 	const received =
 		rest.length === 0 ? 'none' : rest.length > 3 ? String(rest.length) : rest.map((word) => `"${word}"`).join(', ');
 	const expected =
-		most === 0 ? 'nothing but options' : most === 1 ? `one ${takes}` : `one or more of ${takes.replace('...', '')}`;
-	throw new UsageError(`Expected ${expected} for "${command}"; received ${received}.`, command);
+		most === 0
+			? say('cli.onlyOptions')
+			: most === 1
+				? say('cli.oneOf', { what: takes })
+				: say('cli.someOf', { what: takes.replace('...', '') });
+	throw new UsageError(say('cli.words', { expected, command, received }), command);
 }
 
 /** Parses the words after a command by what {@link COMMANDS} says of it. Throws {@link UsageError}. */

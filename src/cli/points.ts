@@ -1,3 +1,5 @@
+import { eitherText } from '../language/numbers.ts';
+import { say } from '../language/speak.ts';
 import type { CommandName } from './command-words.ts';
 import { UsageError } from './usage.ts';
 
@@ -9,7 +11,7 @@ export function numbersOf(text: string, option: string, count: readonly number[]
 	const words = text.split(',');
 	if (!count.includes(words.length) || !words.every((word) => /^\d{1,9}(\.\d+)?$/.test(word))) {
 		throw new UsageError(
-			`Expected ${count.join(' or ')} numbers with commas between for ${option}; received "${text}".`,
+			say('cli.numbers', { numbers: eitherText(count.map(String)), option, received: text }),
 			command,
 		);
 	}

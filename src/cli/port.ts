@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import { wholeNumberOf } from './points.ts';
 import { UsageError } from './usage.ts';
 
@@ -8,7 +9,6 @@ const DEFAULT_PORT = 4810;
 export function portOf(text: string | undefined): number {
 	if (text === undefined) return DEFAULT_PORT;
 	const port = wholeNumberOf(text);
-	if (!(port <= 65_535))
-		throw new UsageError(`Expected a whole number from 0 to 65535 for --port; received "${text}".`, 'serve');
+	if (!(port <= 65_535)) throw new UsageError(say('cli.badPort', { received: text }), 'serve');
 	return port;
 }

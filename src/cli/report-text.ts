@@ -1,3 +1,5 @@
+import { dayText } from '../language/numbers.ts';
+import { say } from '../language/speak.ts';
 import type { Report } from '../wardrobe/season/report.ts';
 import { textOfPalette } from './commands/palette.ts';
 
@@ -7,29 +9,36 @@ const heading = (text: string) => `\n${text}\n${'-'.repeat(text.length)}`;
 export function textOfReport(report: Report): string {
 	const { season, palette, held, garments, loners, gaps, wishes, lookBack } = report;
 	const fits = garments.map(({ name, fit, partnerCount, sorting }) => {
-		const range = `${Math.round(fit.low)} to ${Math.round(fit.high)}`;
-		return `  ${String(Math.round(fit.percent)).padStart(3)}  ${fit.verdict.padEnd(6)} ${name}  (${range}; ${partnerCount} partners; ${sorting.suggestion})\n       ${fit.sentence}`;
+		const range = say('reportText.range', { low: Math.round(fit.low), high: Math.round(fit.high) });
+		const partners = say('garments.partners', { count: partnerCount });
+		const verdict = say(`verdicts.${fit.verdict}`).padEnd(12);
+		const percent = String(Math.round(fit.percent)).padStart(3);
+		return `  ${percent}  ${verdict} ${name}  (${range}; ${partners}; ${say(`suggestions.${sorting.suggestion}`)})\n       ${fit.sentence}`;
 	});
 	const flagged = loners.filter((loner) => loner.flagged);
 	const lines = [
-		`${season.name}, ${season.startsOn} to ${season.endsOn}`,
-		report.stations.map(({ station, sentence }) => `${station}: ${sentence}`).join(' | '),
-		heading('Palette'),
-		palette.colours.length > 0 ? textOfPalette(palette) : '  none yet: add inspiration pictures',
-		heading('What is held'),
+		say('reportText.season', {
+			name: season.name,
+			start: dayText(season.startsOn),
+			end: dayText(season.endsOn),
+		}),
+		report.stations.map(({ station, sentence }) => `${say(`places.${station}`)}: ${sentence}`).join(' | '),
+		heading(say('reportText.palette')),
+		palette.colours.length > 0 ? textOfPalette(palette) : `  ${say('reportText.noPalette')}`,
+		heading(say('reportText.held')),
 		`  ${held.sentence}`,
-		heading('Garments by fit'),
-		...(fits.length > 0 ? fits : ['  none yet']),
+		heading(say('reportText.byFit')),
+		...(fits.length > 0 ? fits : [`  ${say('reportText.noneYet')}`]),
 		...(report.surerLight.sentence ? [`  ${report.surerLight.sentence}`] : []),
-		heading('Perhaps alone'),
-		...(flagged.length > 0 ? flagged.map(({ sentence }) => `  ${sentence}`) : ['  none stands out']),
-		heading('Gaps'),
+		heading(say('reportText.alone')),
+		...(flagged.length > 0 ? flagged.map(({ sentence }) => `  ${sentence}`) : [`  ${say('reportText.noneAlone')}`]),
+		heading(say('reportText.gaps')),
 		...(gaps.length > 0 ? gaps.map(({ sentence }) => `  ${sentence}`) : ['  none']),
-		heading('Wishes'),
+		heading(say('reportText.wishes')),
 		...(wishes.length > 0
 			? wishes.map(({ sentence, priority }) => `  ${String(priority).padStart(3)}  ${sentence}`)
 			: ['  none']),
-		heading('Looking back'),
+		heading(say('reportText.lookBack')),
 		`  ${lookBack.sentence}`,
 		'',
 		report.caution,

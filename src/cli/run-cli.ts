@@ -1,6 +1,8 @@
+import { say, speak } from '../language/speak.ts';
 import { sentenceOfSystemError } from '../store/system-error.ts';
 import { COMMAND_NAMES, type CommandName } from './command-words.ts';
-import { helpOf, USAGE, UsageError } from './usage.ts';
+import { languageOfTerminal } from './language-of-terminal.ts';
+import { helpOf, UsageError, usage } from './usage.ts';
 import { programVersion } from './version.ts';
 
 /** A command takes its words and returns the exit status. */
@@ -28,11 +30,11 @@ async function run(words: readonly string[]): Promise<number> {
 	}
 	if (first === undefined || first === 'help' || first === '--help') {
 		const command = commandIn(rest[0]);
-		console.log(command ? helpOf(command) : USAGE);
+		console.log(command ? helpOf(command) : usage());
 		return first === undefined ? 2 : 0;
 	}
 	const name = commandIn(first);
-	if (!name) throw new UsageError(`Expected a command (${COMMAND_NAMES.join(', ')}); received "${first}".`, null);
+	if (!name) throw new UsageError(say('cli.noCommand', { commands: COMMAND_NAMES.join(', '), received: first }), null);
 	if (rest.includes('--help')) {
 		console.log(helpOf(name));
 		return 0;
@@ -42,11 +44,12 @@ async function run(words: readonly string[]): Promise<number> {
 
 /** Runs one command line (without "dyelot" itself) and returns the exit status. */
 export async function runCli(words: readonly string[]): Promise<number> {
+	speak(languageOfTerminal(process.env));
 	try {
 		return await run(words);
 	} catch (error) {
 		if (error instanceof UsageError) {
-			console.error(`${error.message}\n\n${error.command ? helpOf(error.command) : USAGE}`);
+			console.error(`${error.message}\n\n${error.command ? helpOf(error.command) : usage()}`);
 			return 2;
 		}
 		console.error(sentenceOfSystemError(error) ?? (error as Error).message);

@@ -1,3 +1,4 @@
+import { say } from '../language/speak.ts';
 import { COMMAND_NAMES, COMMANDS, type CommandName, type CommandWords, type OptionWords } from './command-words.ts';
 
 /** A call that cannot be understood; the command ends with status 2 and shows how `command` is called (null = all of them). */
@@ -36,22 +37,14 @@ const callOf = (name: CommandName): string => {
 /** What `dyelot COMMAND --help` prints. */
 export function helpOf(name: CommandName): string {
 	const { does, options, example, exampleSays }: CommandWords = COMMANDS[name];
-	const told = Object.entries({ ...options, help: { says: 'this text' } }).map(
-		([option, words]) => `  ${optionWords(option, words)}\n${folded(words.says, '      ')}`,
+	const told = Object.entries({ ...options, help: { says: 'commands.help' as const } }).map(
+		([option, words]) => `  ${optionWords(option, words)}\n${folded(say(words.says), '      ')}`,
 	);
-	return `${callOf(name)}\n\n${folded(does, '')}\n\n${told.join('\n')}\n\nExample:\n  ${example}\n${folded(exampleSays, '      ')}`;
+	return `${callOf(name)}\n\n${folded(say(does), '')}\n\n${told.join('\n')}\n\n${say('commands.example')}\n  ${example}\n${folded(say(exampleSays), '      ')}`;
 }
 
-const summaries = COMMAND_NAMES.map((name) => `  ${callOf(name)}\n${folded(COMMANDS[name].does, '      ')}`).join('\n');
-
 /** What `dyelot --help` prints. */
-export const USAGE = `dyelot: real colours from photos, and a small seasonal wardrobe judged by them.
-Nothing leaves this machine.
-
-${summaries}
-
-  dyelot COMMAND --help    what a command takes, with an example
-  dyelot --version         the program's version
-
-X,Y are pixels of the upright picture. A colour on a screen is not the cloth.
-Exit status: 0 all went well, 1 a photo or task failed, 2 the call was wrong.`;
+export function usage(): string {
+	const summaries = COMMAND_NAMES.map((name) => `  ${callOf(name)}\n${folded(say(COMMANDS[name].does), '      ')}`);
+	return say('commands.usage', { summaries: summaries.join('\n') });
+}

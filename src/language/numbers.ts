@@ -12,6 +12,10 @@ export const moneyText = (value: number): string =>
 export const listText = (names: readonly string[]): string =>
 	new Intl.ListFormat(spokenLanguage(), { type: 'conjunction' }).format(names);
 
+/** One of several as the language says it: shirt or top; Hemd oder Oberteil. */
+export const eitherText = (names: readonly string[]): string =>
+	new Intl.ListFormat(spokenLanguage(), { type: 'disjunction' }).format(names);
+
 /** An ISO day (2026-03-14) as the language writes days: 14 Mar 2026, Mar 14, 2026, 14.03.2026. Anything else is given back as it is. */
 export function dayText(isoDay: string): string {
 	const day = new Date(`${isoDay.slice(0, 10)}T12:00:00Z`);

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Lab65 } from '../colour/lab65.ts';
 import { colourName } from '../colour/name.ts';
+import { say } from '../language/speak.ts';
 import { patchColour } from '../reading/light/eyedropper.ts';
 import { outlineOf } from '../reading/outline/outline.ts';
 import { labelOfSlot, type Pixels } from '../reading/pixels.ts';
@@ -95,7 +96,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		sharedLight: options.sharedLight ?? null,
 		...(isScene ? { accents: await accentsOf(analysis) } : {}),
 	});
-	if (!read) return readFailure('not-a-photo', 'Expected something to see in the photo; all of it is transparent.');
+	if (!read) return readFailure('not-a-photo', say('photoFiles.transparent'));
 	const { swatches, uncorrected, background, marks, cloths, correct } = read;
 	const { light, ownLight, trust, quality, neutrals } = read;
 	const pictureScale = photo.widthPx / analysis.widthPx;
@@ -141,12 +142,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 }
 
 /** Why a file cannot be opened, by the system's code (POSIX.1-2017, errno.h). */
-const UNOPENED: Readonly<Record<string, string>> = {
-	EACCES: 'you may not read it',
-	EISDIR: 'it is a folder',
-	ENOENT: 'there is no such file',
-	ENOTDIR: 'a part of its path is a file, no folder',
-};
+const UNOPENED = ['EACCES', 'EISDIR', 'ENOENT', 'ENOTDIR'] as const;
 
 /**
  * Reads one photo: decode, outline, swatches, light, pattern, trust. Same bytes and options, same numbers (but for `ms`). `source` is a path or
@@ -160,7 +156,11 @@ export async function readPhoto(source: string | Uint8Array, options: ReadOption
 		bytes = typeof source === 'string' ? await readFile(source) : source;
 	} catch (error) {
 		const { code = 'unknown' } = error as NodeJS.ErrnoException;
-		const message = `Expected a photo that can be opened for "${String(source)}"; ${UNOPENED[code] ?? `the system refuses it (${code})`}.`;
+		const known = UNOPENED.find((one) => one === code);
+		const message = say('photoFiles.unopened', {
+			path: String(source),
+			what: known ? say(`unopened.${known}`) : say('unopened.other', { code }),
+		});
 		return { ...readFailure('missing', message), ms: elapsed() };
 	}
 	const photo = await decodePhoto(bytes);

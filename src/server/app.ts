@@ -11,6 +11,7 @@ import Fastify, {
 	type onRouteHookHandler,
 } from 'fastify';
 import { UserError } from '../app/errors.ts';
+import { say } from '../language/speak.ts';
 import { MAX_PHOTO_BYTES } from '../photo/file/limits.ts';
 import { BODY_LIMITS } from './body-limits.ts';
 import type { Entrance } from './entrance.ts';
@@ -75,16 +76,13 @@ function answerErrors(app: FastifyInstance): void {
 			return reply.code(error.status).send({ error: { code: error.code, message: error.message, ...error.details } });
 		}
 		if (isFull(error)) {
-			const message =
-				'Expected room on the disk to store this; the disk is full. Nothing was changed: free some space and try again.';
+			const message = say('serverWords.diskFull');
 			return reply.code(507).send({ error: { code: 'disk-full', message } });
 		}
 		const status = error.statusCode ?? 500;
 		if (status >= 500) {
 			request.log.error(error);
-			return reply
-				.code(500)
-				.send({ error: { code: 'internal', message: 'The program failed on this request. Nothing stored was lost.' } });
+			return reply.code(500).send({ error: { code: 'internal', message: say('serverWords.failed') } });
 		}
 		const message = error.validation
 			? sentenceOfComplaints(

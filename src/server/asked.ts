@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { FastifyRequest } from 'fastify';
 import { UserError } from '../app/errors.ts';
+import { say } from '../language/speak.ts';
 import type { Asked } from '../store/store.ts';
 
 /** A key as the draft "The Idempotency-Key HTTP Header Field" (IETF httpapi) gives it, with its quotes or without: visible characters. */
@@ -17,10 +18,6 @@ export function askedBy(request: FastifyRequest): Asked {
 	const what = `${request.method} ${request.url} ${digestOf(request.body)}`;
 	if (header === undefined) return { key: null, request: what };
 	const key = KEY.exec(String(header))?.[1];
-	if (!key)
-		throw new UserError(
-			'bad-request',
-			`Expected 8 to 200 visible characters for the header Idempotency-Key; received "${String(header).slice(0, 80)}".`,
-		);
+	if (!key) throw new UserError('bad-request', say('serverWords.badKey', { received: String(header).slice(0, 80) }));
 	return { key, request: what };
 }

@@ -1,5 +1,6 @@
 import { createServer } from 'node:net';
 import type { FastifyInstance } from 'fastify';
+import { say } from '../language/speak.ts';
 
 /** The program cannot listen where it should; the message offers another port. */
 export class PortError extends Error {}
@@ -24,21 +25,18 @@ async function freePortAfter(port: number, host: string): Promise<number | null>
 	return null;
 }
 
-const REASONS: Readonly<Record<string, string>> = {
-	EADDRINUSE: 'another program uses it',
-	EACCES: 'only programs of the system may use it',
-};
+const REASONS = ['EADDRINUSE', 'EACCES'] as const;
 
 /** Starts to listen. Throws {@link PortError} where the port is taken or may not be used. */
 export async function listen(app: FastifyInstance, port: number, host: string): Promise<void> {
 	try {
 		await app.listen({ port, host });
 	} catch (error) {
-		const reason = REASONS[(error as NodeJS.ErrnoException).code ?? ''];
-		if (reason === undefined) throw error;
+		const code = REASONS.find((one) => one === (error as NodeJS.ErrnoException).code);
+		if (code === undefined) throw error;
+		const reason = say(`ports.${code}`);
 		const free = await freePortAfter(port, host);
-		const offer =
-			free === null ? 'Choose another with --port' : `Port ${free} is free: start again with --port ${free}`;
-		throw new PortError(`Expected to show the page at port ${port}; ${reason}. ${offer}.`);
+		const offer = free === null ? say('ports.another') : say('ports.offer', { free });
+		throw new PortError(say('ports.taken', { port, reason, offer }));
 	}
 }

@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { UserError } from '../app/errors.ts';
+import { say } from '../language/speak.ts';
 
 const LOOPBACK_NAMES = new Set(['localhost', '127.0.0.1', '[::1]']);
 
@@ -19,10 +20,7 @@ export function refuseForeignHosts(app: FastifyInstance, extraNames: () => reado
 			(name, index) => index % 2 === 0 && name.toLowerCase() === 'host',
 		).length;
 		if (hosts > 1 || !known(host)) {
-			throw new UserError(
-				'foreign-host',
-				`Expected this computer's own name for the host; received "${host.slice(0, 80)}".`,
-			);
+			throw new UserError('foreign-host', say('serverWords.otherHost', { host: host.slice(0, 80) }));
 		}
 	});
 }

@@ -1,5 +1,6 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { UserError } from '../app/errors.ts';
+import { say } from '../language/speak.ts';
 
 /**
  * Header that our own page sends with what it asks by script. No other site can add it: a browser would first ask us whether it may, and we
@@ -24,7 +25,7 @@ function foreignAsker(request: FastifyRequest): string | null {
 	if (origin !== undefined) return isOwn(origin, host) ? null : origin;
 	if (referer !== undefined) return isOwn(referer, host) ? null : referer;
 	if (request.headers[OWN_HEADER] !== undefined) return null;
-	return isBrowser(request) ? 'a page that does not say which' : null;
+	return isBrowser(request) ? say('serverWords.untoldPage') : null;
 }
 
 const isOfTheInterface = ({ routeOptions }: FastifyRequest): boolean => routeOptions.url?.startsWith('/api/') ?? false;
@@ -42,9 +43,6 @@ export function refuseForeignPages(app: FastifyInstance): void {
 				? origin
 				: null;
 		if (asker === null) return;
-		throw new UserError(
-			'foreign-origin',
-			`Expected a request from Dyelot's own page; received one from "${asker.slice(0, 80)}".`,
-		);
+		throw new UserError('foreign-origin', say('serverWords.otherPage', { page: asker.slice(0, 80) }));
 	});
 }

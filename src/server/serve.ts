@@ -1,6 +1,8 @@
 import { type OpenSettings, openServices } from '../app/open-services.ts';
 import type { Services } from '../app/services.ts';
 import { networkAddresses } from '../app/sharing.ts';
+import { eitherText } from '../language/numbers.ts';
+import { say } from '../language/speak.ts';
 import { buildApp } from './app.ts';
 import { ownEntrance } from './entrance.ts';
 import { listen } from './listen.ts';
@@ -29,15 +31,15 @@ export async function serve(settings: ServeSettings): Promise<RunningServer> {
 	}
 	const { port } = app.server.address() as { port: number };
 	const address = `http://localhost:${port}/`;
-	settings.log(`Dyelot is ready: open ${address} in a browser. Your wardrobe is kept in ${settings.homePath}.`);
+	settings.log(say('serverWords.ready', { address, home: settings.homePath }));
 	if (services.sharing) {
 		const addresses = networkAddresses().map((number) => `http://${number}:${port}/`);
 		settings.log(
 			addresses.length > 0
-				? `Shared on the local network: open ${addresses.join(' or ')} on a phone. The code for it is shown at ${address}devices.`
-				: 'Expected a local network to share on; this computer is on none.',
+				? say('serverWords.shared', { addresses: eitherText(addresses), address })
+				: say('serverWords.noNetwork'),
 		);
-		settings.log(`Code for a phone, valid for ten minutes: ${services.sharing.code().code}`);
+		settings.log(say('serverWords.code', { code: services.sharing.code().code }));
 	}
 	let stopping = false;
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) {
@@ -47,7 +49,7 @@ export async function serve(settings: ServeSettings): Promise<RunningServer> {
 			close().then(
 				() => process.exit(0),
 				(error: unknown) => {
-					settings.log(`Stopping did not go cleanly: ${String(error)}`);
+					settings.log(say('serverWords.unclean', { error: String(error) }));
 					process.exit(1);
 				},
 			);

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyReply } from 'fastify';
+import { say } from '../language/speak.ts';
 import { PAGE_ADDRESSES, PAGE_FILES } from './open-routes.ts';
 import { noSuchAddress } from './who-may-come-in.ts';
 
@@ -29,9 +30,7 @@ export async function servePage(app: FastifyInstance): Promise<void> {
 		app.get(PAGE_FILES.mark, async (_request, reply) => sendFresh(reply, 'mark.svg'));
 	}
 	const page = async (reply: FastifyReply) =>
-		built
-			? sendFresh(reply, 'index.html')
-			: reply.type('text/plain').send('The page is not built yet. Start Dyelot with "npm start", which builds it.');
+		built ? sendFresh(reply, 'index.html') : reply.type('text/plain').send(say('serverWords.notBuilt'));
 	for (const address of PAGE_ADDRESSES) app.get(address, { schema: { hide: true } }, (_request, reply) => page(reply));
 	app.setNotFoundHandler(async (request, reply) => {
 		const isPerson = request.method === 'GET' && (request.headers.accept ?? '').includes('text/html');

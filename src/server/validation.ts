@@ -1,6 +1,7 @@
 import { Ajv } from 'ajv';
 import type { DataValidationCxt } from 'ajv/dist/types/index.js';
 import type { FastifyInstance, FastifySchemaCompiler } from 'fastify';
+import { say } from '../language/speak.ts';
 import { isDay } from '../wardrobe/words/iso-day.ts';
 import { TRIMMED } from './schemas/basics.ts';
 
@@ -36,11 +37,12 @@ type Complaint = {
 
 /** What a failed check asked for. */
 function expectedBy({ keyword, message, params = {} }: Complaint = {}): string {
-	if (params.additionalProperty) return `no field "${String(params.additionalProperty)}"`;
-	if (Array.isArray(params.allowedValues)) return `one of ${params.allowedValues.join(', ')}`;
-	if (keyword === 'format' && params.format === 'date') return 'a day of the calendar like 2026-03-14';
-	if (keyword === 'pattern' && params.pattern === '\\S') return 'some text that is not only blanks';
-	return (message ?? 'something else').replace(/^must /, 'it to ');
+	if (params.additionalProperty) return say('validation.noField', { field: String(params.additionalProperty) });
+	if (Array.isArray(params.allowedValues)) return say('validation.oneOf', { values: params.allowedValues.join(', ') });
+	if (keyword === 'format' && params.format === 'date') return say('validation.day');
+	if (keyword === 'pattern' && params.pattern === '\\S') return say('validation.text');
+	// The checker's own words are English; what they ask for is told by a sign or a number in them.
+	return message ? message.replace(/^must /, say('validation.itTo')) : say('validation.other');
 }
 
 /** One sentence for a failed schema check: what was expected, for what, what came. */
@@ -50,5 +52,5 @@ export function sentenceOfComplaints(complaints: readonly Complaint[], where: st
 	const value = path.reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], received);
 	const expected = expectedBy(first);
 	const shown = value === undefined ? 'nothing' : JSON.stringify(value).slice(0, 80);
-	return `Expected ${expected} for ${path.length > 0 ? path.join('.') : `the ${where}`}; received ${shown}.`;
+	return say('validation.sentence', { expected, where: path.length > 0 ? path.join('.') : where, received: shown });
 }

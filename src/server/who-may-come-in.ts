@@ -1,6 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { UserError } from '../app/errors.ts';
 import { type Sharing, UNUSED_LIFETIME_S } from '../app/sharing.ts';
+import { say } from '../language/speak.ts';
 import { OPEN_ROUTES, ROUTES_OF_THIS_COMPUTER } from './open-routes.ts';
 
 /** Cookie by which a paired device is known again. */
@@ -15,7 +16,7 @@ const hasNoBody = (method: string): boolean => method === 'GET' || method === 'H
 
 /** The error for an address that no route has. */
 export const noSuchAddress = ({ method, url }: FastifyRequest): UserError =>
-	new UserError('not-found', `Expected an address of Dyelot; ${method} ${url.slice(0, 120)} is none.`);
+	new UserError('not-found', say('serverWords.noAddress', { method, url: url.slice(0, 120) }));
 
 /** Gives a device its token, for as long as it may stay unused. Scripts cannot read it, other sites cannot make the browser send it. */
 export const rememberDevice = (reply: FastifyReply, token: string): FastifyReply =>
@@ -45,16 +46,8 @@ export function guardRoutes(app: FastifyInstance, sharing: Sharing | null): void
 		if (OPEN_ROUTES.has(route) || isOnThisComputer(request)) return;
 		const token = request.cookies[PAIRING_COOKIE];
 		const { paired, renewed } = sharing?.recognise(token) ?? { paired: false, renewed: false };
-		if (!paired)
-			throw new UserError(
-				'not-paired',
-				'Expected a device that was paired with this wardrobe; this one was not. Enter the code shown on the computer that runs Dyelot.',
-			);
-		if (ROUTES_OF_THIS_COMPUTER.has(route))
-			throw new UserError(
-				'other-device',
-				'Expected this request on the computer that runs Dyelot, where devices are let in and sent away; it came from another device.',
-			);
+		if (!paired) throw new UserError('not-paired', say('serverWords.notPaired'));
+		if (ROUTES_OF_THIS_COMPUTER.has(route)) throw new UserError('other-device', say('serverWords.otherDevice'));
 		if (renewed && token !== undefined) rememberDevice(reply, token);
 	});
 }

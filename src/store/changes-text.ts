@@ -1,4 +1,5 @@
 import { setImmediate as letOthersIn } from 'node:timers/promises';
+import { say } from '../language/speak.ts';
 import type { Change } from './carry-out.ts';
 import type { State, ThingKey } from './thing-state.ts';
 
@@ -32,9 +33,6 @@ export function changesFrom(json: string): Change[] {
 	const changes = JSON.parse(json) as KeptChange[];
 	const isWhole = (one: KeptChange) =>
 		typeof one?.kind === 'string' && ('made' in one || (isState(one.before) && isState(one.after)));
-	if (!Array.isArray(changes) || !changes.every(isWhole))
-		throw new DamagedDecisionError(
-			'Expected to read what the last decision changed; it is not of the form that this program writes. It cannot be taken back.',
-		);
+	if (!Array.isArray(changes) || !changes.every(isWhole)) throw new DamagedDecisionError(say('home.damagedDecision'));
 	return changes.map((one) => ('made' in one ? { kind: one.kind, id: one.id, before: null, after: null } : one));
 }

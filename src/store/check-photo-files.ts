@@ -1,6 +1,7 @@
 import { readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Kysely } from 'kysely';
+import { say } from '../language/speak.ts';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
 import { INCOMING_FOLDER } from './incoming-file.ts';
@@ -53,30 +54,18 @@ function amissWith(row: Row, sizes: ReadonlyMap<string, number>, pictures: Reado
 }
 
 const AGAIN = { status: 'waiting', failure: null } as const;
-const marked = (reason: string, what: string) => ({
+const marked = (reason: 'missing' | 'changed') => ({
 	status: 'failed' as const,
-	failure: JSON.stringify({
-		reason,
-		message: `Expected the original of this photo as it was added; ${what}. What was read of it is kept. Restore it from a backup, or add the photo again.`,
-	}),
+	failure: JSON.stringify({ reason, message: say(`lostPhotos.${reason}`) }),
 });
 
 /** How a row is put right, for each thing that can be amiss. */
-const REPAIRS: Readonly<Record<Amiss, Partial<PhotoRow>>> = {
-	missing: marked('missing', 'its file is missing'),
-	changed: marked('changed', 'its file has another length'),
-	unmasked: { ...AGAIN, mask: null },
-	unshown: AGAIN,
-	back: AGAIN,
-};
-
-/** The sentence for the user, after the number of photos; nothing to say where a photo is well again. */
-const SENTENCES: Readonly<Record<Amiss, string | null>> = {
-	missing: 'photos have lost their file; what was read of them is kept',
-	changed: 'photo files are not as they were added; what was read of them is kept',
-	unmasked: 'outlines drawn by hand have lost their file; these photos are read again without',
-	unshown: 'photos had lost their small pictures: they are read again',
-	back: null,
+const REPAIRS: Readonly<Record<Amiss, () => Partial<PhotoRow>>> = {
+	missing: () => marked('missing'),
+	changed: () => marked('changed'),
+	unmasked: () => ({ ...AGAIN, mask: null }),
+	unshown: () => AGAIN,
+	back: () => AGAIN,
 };
 
 /**
@@ -106,15 +95,13 @@ export async function checkPhotoFiles(homePath: string, db: Kysely<Tables>): Pro
 			const amiss = amissWith(row, sizes, pictures);
 			if (!amiss) continue;
 			found.set(amiss, [...(found.get(amiss) ?? []), row.original_name]);
-			await trx.updateTable('photos').set(REPAIRS[amiss]).where('id', '=', row.id).execute();
+			await trx.updateTable('photos').set(REPAIRS[amiss]()).where('id', '=', row.id).execute();
 		}
 	});
+	// Nothing to say where a photo is well again.
 	const findings = [...found].flatMap(([amiss, names]) =>
-		SENTENCES[amiss] ? [`${names.length} ${SENTENCES[amiss]}, for example "${names[0]}".`] : [],
+		amiss === 'back' ? [] : [say(`photoChecks.${amiss}`, { count: names.length, name: names[0]! })],
 	);
 	if (orphans.length === 0) return findings;
-	return [
-		`${orphans.length} photo files belonged to no photo (a stop in the middle of adding them): they are kept in the folder "${FOUND_FOLDER}".`,
-		...findings,
-	];
+	return [say('photoChecks.orphans', { count: orphans.length, folder: FOUND_FOLDER }), ...findings];
 }

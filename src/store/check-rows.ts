@@ -1,4 +1,5 @@
 import { type Kysely, sql } from 'kysely';
+import { say } from '../language/speak.ts';
 import type { SetAsideRow, Tables } from './schema.ts';
 import { misshapenIn } from './shapes.ts';
 
@@ -24,9 +25,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 			await trx.deleteFrom('things').where('kind', '=', kind).where('id', '=', id).execute();
 		}
 		if (things.length > 0) {
-			findings.push(
-				`${things.length} entries could not be read, for example ${things[0]!.kind} "${things[0]!.id}": they are set aside in the database, not deleted. A backup may still have them whole.`,
-			);
+			findings.push(say('homeChecks.unreadRows', { count: things.length, kind: things[0]!.kind, id: things[0]!.id }));
 		}
 
 		findings.push(...(await setMisshapenAside(trx, at)));
@@ -36,8 +35,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 			await keep([{ source: 'decisions', id: String(id), body: String(changes) }]);
 			await trx.deleteFrom('decisions').where('id', '=', id).execute();
 		}
-		if (decisions.length > 0)
-			findings.push(`${decisions.length} decisions can no longer be taken back: what they changed could not be read.`);
+		if (decisions.length > 0) findings.push(say('homeChecks.lostDecisions', { count: decisions.length }));
 
 		const photos = await trx
 			.selectFrom('photos')
@@ -60,8 +58,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 				.where('id', '=', id)
 				.execute();
 		}
-		if (photos.length > 0)
-			findings.push(`What was read of ${photos.length} photos was damaged: these photos are read again.`);
+		if (photos.length > 0) findings.push(say('homeChecks.damagedReadings', { count: photos.length }));
 		return findings;
 	});
 }
@@ -86,9 +83,7 @@ export async function setMisshapenAside(db: Kysely<Tables>, at: string): Promise
 	}
 	const [first] = found;
 	if (!first) return [];
-	return [
-		`${found.length} entries have another form than this program knows, for example ${first.kind} "${first.id}" (${first.what}): they are set aside in the database, not deleted, and the rest of the wardrobe shows. A newer program or a backup may still know them.`,
-	];
+	return [say('homeChecks.otherForm', { count: found.length, kind: first.kind, id: first.id, what: first.what })];
 }
 
 /** Parts that every reading has, and their JSON types. */

@@ -1,4 +1,5 @@
 import type { Transaction } from 'kysely';
+import { say } from '../language/speak.ts';
 import { carryOut, changedBy, type Edits } from './carry-out.ts';
 import { changesText } from './changes-text.ts';
 import type { Tables } from './schema.ts';
@@ -47,10 +48,7 @@ export async function once<T>(
 		.where('key', '=', key)
 		.where('at', '>=', earliest)
 		.executeTakeFirst();
-	if (known && known.request !== request)
-		throw new KeyReusedError(
-			`Expected a new key for a new request; the key "${key.slice(0, 40)}" came with another one before. Nothing was changed.`,
-		);
+	if (known && known.request !== request) throw new KeyReusedError(say('home.keyReused', { key: key.slice(0, 40) }));
 	if (known) return { answer: JSON.parse(known.answer) as T, changed: [], repeated: true };
 	const { answer, changed } = await act();
 	await trx.deleteFrom('answers').where('at', '<', earliest).execute();

@@ -1,6 +1,7 @@
 import { constants, type Stats } from 'node:fs';
 import { access, lstat, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
+import { say } from '../language/speak.ts';
 import { makePrivateFolder } from './private-files.ts';
 import { meaningOfSystemError } from './system-error.ts';
 
@@ -8,9 +9,7 @@ import { meaningOfSystemError } from './system-error.ts';
 export class HomeFolderError extends Error {}
 
 const refused = (path: string, what: string): HomeFolderError =>
-	new HomeFolderError(
-		`Expected a folder for your wardrobe in "${path}"; ${what}. Choose another folder with --home, or put this right first.`,
-	);
+	new HomeFolderError(say('home.noFolder', { path, what }));
 
 const isMissing = (error: unknown): boolean => (error as NodeJS.ErrnoException).code === 'ENOENT';
 
@@ -28,8 +27,8 @@ async function foundAt(path: string, look: (path: string) => Promise<Stats>): Pr
 export async function isFolder(path: string): Promise<boolean> {
 	const found = await foundAt(path, stat);
 	if (found?.isDirectory()) return true;
-	if (found) throw refused(path, 'there is a file of that name');
-	if (await foundAt(path, lstat)) throw refused(path, 'there is a link that leads nowhere');
+	if (found) throw refused(path, say('home.isFile'));
+	if (await foundAt(path, lstat)) throw refused(path, say('home.isDeadLink'));
 	return false;
 }
 
@@ -49,7 +48,7 @@ export async function makeHomeFolder(homePath: string): Promise<void> {
 	} catch (error) {
 		const meaning = meaningOfSystemError(error);
 		if (meaning === null) throw error;
-		throw refused(path, isMissing(error) ? 'the system does not let a folder be made there' : meaning);
+		throw refused(path, isMissing(error) ? say('home.mayNotMake') : meaning);
 	}
 }
 
@@ -60,14 +59,11 @@ export async function requireHome(homePath: string, databaseFile: string): Promi
 		if (meaningOfSystemError(error) === null) throw error;
 		return null;
 	});
-	if (!found?.isFile())
-		throw new HomeFolderError(
-			`Expected a wardrobe in "${path}"; there is none. Name its folder with --home, or begin one with "dyelot serve".`,
-		);
+	if (!found?.isFile()) throw new HomeFolderError(say('home.noneThere', { path }));
 }
 
 /** Where SQLite cannot open its file, or cannot write to it, that as a {@link HomeFolderError}; null for every other error. */
 export const unopened = (error: unknown, path: string): HomeFolderError | null =>
 	error instanceof Error && /unable to open database file|readonly database/i.test(error.message)
-		? refused(path, 'its database cannot be opened for writing (is the disk write-protected?)')
+		? refused(path, say('home.notWritable'))
 		: null;

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { DatabaseSync } from '@photostructure/sqlite';
+import { say } from '../language/speak.ts';
 
 /** Name of the file that the lock is taken on. */
 export const LOCK_FILE = 'home.lock';
@@ -21,9 +22,7 @@ export function lockHome(homePath: string): () => void {
 	} catch (error) {
 		lock.close();
 		if (!isHeld(error)) throw error;
-		throw new HomeInUseError(
-			`Expected a home that no other program uses; ${homePath} is in use by another Dyelot that is running. Close that one first, or choose another folder with --home.`,
-		);
+		throw new HomeInUseError(say('home.locked', { path: homePath }));
 	}
 	return () => lock.close();
 }

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFile, rm } from 'node:fs/promises';
 import { AwsClient } from 'aws4fetch';
+import { say } from '../language/speak.ts';
 import { derivedKey, originalKey, type PhotoFiles } from './photo-files.ts';
 
 /** Where an S3-compatible object store is, and how to sign for it. */
@@ -45,7 +46,7 @@ export function objectPhotoFiles(settings: ObjectStoreSettings, prefix: string):
 		const text = await response.text();
 		if (response.status === 404 && method !== 'PUT') return null;
 		throw new ObjectStoreError(
-			`Expected the object store to answer ${method} of ${key}; it answered ${response.status} ${text.slice(0, 200)}`,
+			say('home.storeAnswered', { method, key, status: response.status, text: text.slice(0, 200) }),
 		);
 	}
 	const bytesOf = async (response: Response) => new Uint8Array(await response.arrayBuffer());
@@ -63,8 +64,7 @@ export function objectPhotoFiles(settings: ObjectStoreSettings, prefix: string):
 		},
 		async original(id) {
 			const response = await call('GET', originalKey(id));
-			if (!response)
-				throw new ObjectStoreError(`Expected the original of photo ${id} in the object store; it is missing.`);
+			if (!response) throw new ObjectStoreError(say('home.originalMissing', { id }));
 			return bytesOf(response);
 		},
 		originalPath: async () => null,

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { say } from '../language/speak.ts';
 import { emptyOldBin } from './bin.ts';
 import { checkHome } from './check-home.ts';
 import { directoryPhotoFiles } from './directory-photo-files.ts';
@@ -27,9 +28,7 @@ export const DATABASE_FILE = 'dyelot.sqlite';
 export class DamagedHomeError extends Error {}
 
 const damaged = (path: string, what: string): DamagedHomeError =>
-	new DamagedHomeError(
-		`Expected a whole database in ${path}; it is damaged (${what}). Nothing was changed. Restore your last backup into a new folder with "dyelot restore".`,
-	);
+	new DamagedHomeError(say('home.damaged', { path, what }));
 
 /** SQLite's own words for a file that is no database or no longer whole. */
 const speaksOfDamage = (error: unknown): error is Error =>

@@ -1,5 +1,6 @@
 import { chmod, type FileHandle, lstat, mkdir, open, readdir, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { say } from '../language/speak.ts';
 
 /** Only the owner may look into a folder of a home, or read and write a file of it (POSIX; Windows keeps its own lists of rights). */
 export const PRIVATE_FOLDER = 0o700;
@@ -97,5 +98,5 @@ export async function closeToOthers(homePath: string, files: readonly string[]):
 		if (code !== 'EPERM' && code !== 'ENOTSUP' && code !== 'EROFS') throw error;
 	}
 	if (await allClosed()) return null;
-	return `Expected a home that only you may read; the disk or the owner of ${homePath} does not allow to set that. Others who use this computer may see your wardrobe: choose a folder of your own with --home.`;
+	return say('home.notPrivate', { path: homePath });
 }

@@ -5,6 +5,7 @@ import { basename, dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { DatabaseSync } from '@photostructure/sqlite';
 import tar from 'tar-stream';
+import { say } from '../language/speak.ts';
 import { ARCHIVE_CHECKSUMS, ARCHIVE_FORMAT, ARCHIVE_HEAD, type ArchivedFile, BadArchiveError } from './archive.ts';
 import { FOUND_FOLDER } from './check-photo-files.ts';
 import { syncFolder } from './durable-write.ts';
@@ -29,8 +30,7 @@ async function readText(stream: AsyncIterable<unknown>, archive: string): Promis
 	let sizeBytes = 0;
 	for await (const chunk of stream as AsyncIterable<Buffer>) {
 		sizeBytes += chunk.length;
-		if (sizeBytes > MAX_TEXT_BYTES)
-			throw new BadArchiveError(`Expected a list of checksums in ${archive}; its list has no end.`);
+		if (sizeBytes > MAX_TEXT_BYTES) throw new BadArchiveError(say('archives.noEnd', { archive }));
 		chunks.push(chunk);
 	}
 	return Buffer.concat(chunks).toString('utf8');
@@ -52,10 +52,10 @@ const isArchivedFile = (one: unknown): one is ArchivedFile => {
 function requireHead(name: string, text: string, archive: string): void {
 	const { format, version } = (parsed(text) ?? {}) as Partial<Record<keyof typeof ARCHIVE_FORMAT, unknown>>;
 	if (name !== ARCHIVE_HEAD || format !== ARCHIVE_FORMAT.format)
-		throw new BadArchiveError(`Expected an archive made by "dyelot backup"; ${archive} begins with something else.`);
+		throw new BadArchiveError(say('archives.notOurs', { archive }));
 	if (version !== ARCHIVE_FORMAT.version)
 		throw new BadArchiveError(
-			`Expected an archive of form ${ARCHIVE_FORMAT.version}; ${archive} has form ${String(version)}. Restore it with the program that made it.`,
+			say('archives.otherForm', { known: ARCHIVE_FORMAT.version, archive, form: String(version) }),
 		);
 }
 
@@ -92,7 +92,7 @@ async function unpackEntries(archive: string, folder: string) {
 				headSeen = true;
 			} else if (name === ARCHIVE_CHECKSUMS) stated = parsed(await readText(entry, archive));
 			else if (type === 'file' && isInside(name)) found.set(name, await writeEntry(entry, join(folder, name)));
-			else throw new BadArchiveError(`Expected only files of a home in ${archive}; it holds "${name}".`);
+			else throw new BadArchiveError(say('archives.otherFiles', { archive, name }));
 		}
 	};
 	await Promise.all([pipeline(createReadStream(archive), extract), consume()]);
@@ -102,10 +102,7 @@ async function unpackEntries(archive: string, folder: string) {
 /** An archive of a later program holds what this one would not understand. */
 function refuseLater(connection: InstanceType<typeof DatabaseSync>, archive: string): void {
 	const applied = connection.prepare('SELECT name FROM kysely_migration').all() as { name: string }[];
-	if (newerHome(applied.map(({ name }) => name)))
-		throw new BadArchiveError(
-			`Expected an archive made by this version of Dyelot or an earlier one; ${archive} was made by a later one. Nothing was changed: restore it with the newer program.`,
-		);
+	if (newerHome(applied.map(({ name }) => name))) throw new BadArchiveError(say('archives.later', { archive }));
 }
 
 /** Unpacks into `folder` and checks every file, and the database's own pages. Returns the number of files. */
@@ -114,23 +111,17 @@ async function unpack(archive: string, folder: string): Promise<number> {
 		// Room on the disk and rights to write are no fault of the archive.
 		const code = (error as NodeJS.ErrnoException).code;
 		if (error instanceof BadArchiveError || (code !== undefined && /^E[A-Z]+$/.test(code))) throw error;
-		throw new BadArchiveError(
-			`Expected a whole archive in ${archive}; it cannot be read to its end (${(error as Error).message}).`,
-		);
+		throw new BadArchiveError(say('archives.cut', { archive, error: (error as Error).message }));
 	});
 	if (!Array.isArray(stated) || !stated.every(isArchivedFile))
-		throw new BadArchiveError(
-			`Expected an archive with its checksums at the end; ${archive} has none: it was cut off.`,
-		);
+		throw new BadArchiveError(say('archives.noSums', { archive }));
 	for (const { path, sha256 } of stated) {
 		if (found.get(path) === sha256) continue;
 		const what = found.has(path) ? 'changed' : 'missing';
-		throw new BadArchiveError(`Expected "${path}" in ${archive} as it was saved; it is ${what}.`);
+		throw new BadArchiveError(say('archives.notAsSaved', { path, archive, what }));
 	}
 	if (stated.length !== found.size || !found.has(DATABASE_FILE))
-		throw new BadArchiveError(
-			`Expected the ${stated.length} files that ${archive} lists, the database among them; it holds ${found.size}.`,
-		);
+		throw new BadArchiveError(say('archives.tooFew', { stated: stated.length, archive, found: found.size }));
 	const path = join(folder, DATABASE_FILE);
 	const connection = new DatabaseSync(path, { readOnly: true });
 	try {
@@ -154,12 +145,12 @@ export async function checkBackup(archive: string, workFolder: string): Promise<
 }
 
 async function requireArchive(archive: string): Promise<void> {
-	const expected = `Expected an archive made by "dyelot backup" in "${archive}"`;
+	const expected = say('archives.expected', { archive });
 	const found = await stat(archive).catch((error: unknown) => {
 		const meaning = meaningOfSystemError(error);
 		throw meaning === null ? error : new BadArchiveError(`${expected}; ${meaning}.`);
 	});
-	if (!found.isFile()) throw new BadArchiveError(`${expected}; it is a folder.`);
+	if (!found.isFile()) throw new BadArchiveError(say('archives.isFolder', { expected }));
 }
 
 /**
@@ -171,9 +162,7 @@ export async function restoreBackup(archive: string, home: string): Promise<numb
 	const homePath = resolve(home);
 	const inTheWay = (await isFolder(homePath)) ? await readdir(homePath) : [];
 	if (inTheWay.length > 0)
-		throw new BadArchiveError(
-			`Expected an empty folder to restore into; ${homePath} holds ${inTheWay.length} things already. Nothing was changed.`,
-		);
+		throw new BadArchiveError(say('archives.notEmpty', { home: homePath, count: inTheWay.length }));
 	await makeHomeFolder(dirname(homePath));
 	const unpacked = await mkdtemp(`${homePath}.restoring-`);
 	try {

@@ -1,5 +1,6 @@
 import { Ajv, type ValidateFunction } from 'ajv';
 import { type TSchema, Type } from 'typebox';
+import { say } from '../language/speak.ts';
 import { CONDITIONS, PLACES, WAYS_OUT, YEAR_PARTS } from '../wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../wardrobe/words/kind.ts';
 import { PALETTE_ROLES } from '../wardrobe/words/palette-colour.ts';
@@ -93,10 +94,10 @@ const checks = new Map<string, ValidateFunction>();
 /** What is wrong with the body of a thing of this kind, in short; null where it has the form that the judgements take for granted. */
 export function misshapenIn(kind: string, body: string): string | null {
 	const shape = SHAPES[kind];
-	if (!shape) return `"${kind}" is no kind of thing that this program knows`;
+	if (!shape) return say('home.unknownKind', { kind });
 	const check = checks.get(kind) ?? ajv.compile(shape);
 	checks.set(kind, check);
 	if (check(JSON.parse(body))) return null;
 	const [first] = check.errors ?? [];
-	return `${first?.instancePath.slice(1).replaceAll('/', '.') || 'it'} ${first?.message ?? 'has another form'}`;
+	return `${first?.instancePath.slice(1).replaceAll('/', '.') || 'it'} ${first?.message ?? say('home.anotherForm')}`;
 }

@@ -10,6 +10,7 @@ const NOT_SPOKEN: readonly (readonly [RegExp, string])[] = [
 	[/^src\/language\//, 'the catalogue itself'],
 	[/^src\/colour\/words\//, 'colour words, each language by its own survey'],
 	[/^src\/colour\/(iscc-nbs|name)\.ts$/, 'the systematic names of ISCC-NBS, which are English by definition'],
+	[/^src\/app\/tables\/heading-words\.ts$/, 'what tables from elsewhere may call their columns'],
 	[/^src\/server\/(operations|schemas)\/|^src\/server\/openapi\.ts$/, 'the contract, read by those who write programs'],
 ];
 
@@ -26,6 +27,17 @@ const CODES = new Set([
 	'imagined {}',
 	'imagined {} {}',
 	'low shoes',
+	'is not',
+	'nothing came any more',
+	'expected a 2d drawing context from the browser',
+	'expected the browser to make a PNG of the outline',
+	'expected the browser to crop the picture',
+	'long-sleeved top',
+	'time limit',
+	'exit status {}',
+	'{} days',
+	'worth: {}',
+	'Subject To',
 ]);
 
 const sources = ['src', 'web']

@@ -19,7 +19,7 @@ const SPOKEN = new Set([
 /** Attributes that are read by browsers alone, whatever stands in them. */
 const UNSPOKEN = new Set(['className', 'class', 'style', 'd', 'viewBox', 'sizes', 'accept', 'points', 'transform']);
 /** Exceptions that only a fault of ours can raise: their words are for those who mend it. */
-const FAULTS = new Set(['TypeError', 'RangeError', 'Error']);
+const FAULTS = new Set(['TypeError', 'RangeError']);
 /** The program's own name, which no language translates. */
 const NAMES = new Set(['Dyelot']);
 

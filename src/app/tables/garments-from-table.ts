@@ -1,6 +1,8 @@
+import { say } from '../../language/speak.ts';
 import { GARMENT_CELLS, type GarmentColumn } from '../../store/export/garments-csv.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
-import { CELL_MEANINGS, EMPTY_CELLS, GARMENT_WORDS } from './garment-cells.ts';
+import { CELL_MEANINGS, EMPTY_CELLS } from './garment-cells.ts';
+import { GARMENT_WORDS } from './heading-words.ts';
 import { readTable, type TableForm, type TableRow } from './read-table.ts';
 import { LineError, type Problems, takeRows } from './take-rows.ts';
 
@@ -29,7 +31,7 @@ export type GarmentImport = {
 type Row = TableRow<GarmentColumn>;
 
 const expected = (what: string, column: string, received: string): LineError =>
-	new LineError(`Expected ${what} for "${column}"; received "${received.slice(0, 60)}".`);
+	new LineError(say('tables.expected', { what, column, received: received.slice(0, 60) }));
 
 const entriesOf = ({ cells }: Row) => Object.entries(cells) as [GarmentColumn, string][];
 
@@ -42,8 +44,8 @@ function meaningOf(column: GarmentColumn, text: string): Partial<GarmentDetails>
 
 function addedFrom(row: Row): ImportedGarment {
 	const { name = '', kind = '' } = row.cells;
-	if (name === '') throw expected('a name', 'name', '');
-	if (kind === '') throw expected('a kind of garment', 'kind', '');
+	if (name === '') throw expected(say('tableCells.name'), 'name', '');
+	if (kind === '') throw expected(say('tableCells.kind'), 'kind', '');
 	const told = entriesOf(row).filter(([, text]) => text !== '');
 	return Object.assign({}, ...told.map(([column, text]) => meaningOf(column, text))) as ImportedGarment;
 }
@@ -87,7 +89,7 @@ function garmentTaker(garments: readonly GarmentDetails[]) {
 		take(row: Row): void {
 			const { id = '' } = row.cells;
 			const before = lineOf.get(id);
-			if (id !== '' && before !== undefined) throw expected(`each id once (it is on line ${before} too)`, 'id', id);
+			if (id !== '' && before !== undefined) throw expected(say('tableCells.once', { line: before }), 'id', id);
 			const garment = byId.get(id);
 			if (garment) {
 				const change = changedBy(row, garment);

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked, HomeReads } from '../../store/store.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
@@ -72,7 +73,7 @@ export async function importGarments(
 	const told = { newId: services.newId, at: services.now().toISOString() };
 	return decide(services, asked, async (home) => ({
 		does: { garments: { put: await garmentsToPut(home, found, told) } },
-		sentence: `Took in a table: ${added.length} garments added, ${changed.length} changed`,
+		sentence: say('tables.tookGarments', { added: added.length, changed: changed.length }),
 		answer: async () => answerOf(found),
 	}));
 }

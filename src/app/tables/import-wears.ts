@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { LARGE } from '../beside/large-work.ts';
 import { decide } from '../decide.ts';
@@ -31,7 +32,7 @@ export async function importWears(
 	if (preview || wears.length === 0) return answer;
 	return decide(services, asked, async () => ({
 		does: { wears: { put: wears } },
-		sentence: `Took in a table: ${wears.length} wears`,
+		sentence: say('tables.tookWears', { count: wears.length }),
 		answer: async () => answer,
 	}));
 }

@@ -1,4 +1,5 @@
 import { CsvError, parse } from 'csv-parse/sync';
+import { say } from '../../language/speak.ts';
 import { textOfCell } from '../../store/export/csv.ts';
 import { encodingOf } from './table-encoding.ts';
 import { BrokenTableError, piecesOf, recordsOf, type Separator, type TableRecord } from './table-records.ts';
@@ -129,19 +130,19 @@ export function readTable<Column extends string>(
 	const separator = told ?? separatorOf(first, words);
 	const form: TableForm = { encoding: encoding.name, separator: SEPARATORS[separator] };
 	const refuse = (message: string): ReadTable<Column> => ({ ok: false, form, problem: { line: 1, message } });
-	if (isWorkbook(bytes))
-		return refuse(
-			'Expected a table as text (CSV); received a spreadsheet\'s own file. Save it there as "CSV", then bring that file.',
-		);
+	if (isWorkbook(bytes)) return refuse(say('tables.workbook'));
 	const heading = headingOf(first, separator);
-	if (heading.length === 0)
-		return refuse('Expected a table (CSV) with a heading; received a file without a line that can be read.');
+	if (heading.length === 0) return refuse(say('tables.noHeading'));
 	const places = placesIn(heading, words);
 	const columns = [...places.keys()];
 	const missing = needed(columns).filter((column) => !places.has(column));
 	if (missing.length > 0)
 		return refuse(
-			`Expected ${missing.length === 1 ? 'a column' : 'columns'} ${listed(missing)} in the heading of the table; received ${listed(heading.slice(0, 12))}.`,
+			say('tables.noColumn', {
+				count: missing.length,
+				missing: listed(missing),
+				heading: listed(heading.slice(0, 12)),
+			}),
 		);
 	const text = (function* () {
 		yield first;

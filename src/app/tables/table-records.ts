@@ -2,6 +2,7 @@ import { Readable } from 'node:stream';
 import { setImmediate as letOthersIn } from 'node:timers/promises';
 import { CsvError, type Options, parse } from 'csv-parse';
 import iconv from 'iconv-lite';
+import { say } from '../../language/speak.ts';
 import type { Encoding } from './table-encoding.ts';
 
 /** One record of a table, and the line of the file on which it begins (1 = the first). */
@@ -14,10 +15,7 @@ export class BrokenTableError extends Error {
 	readonly line: number;
 
 	constructor(line: number, options: ErrorOptions) {
-		super(
-			'Expected a closing quotation mark for a cell; the one that is opened here is never closed. Close or remove it.',
-			options,
-		);
+		super(say('tables.openQuote'), options);
 		this.line = line;
 	}
 }

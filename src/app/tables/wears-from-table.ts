@@ -1,17 +1,12 @@
+import { say } from '../../language/speak.ts';
 import { csvOf } from '../../store/export/csv.ts';
 import { isDay } from '../../wardrobe/words/iso-day.ts';
 import type { Wear } from '../../wardrobe/words/wear.ts';
-import { type ColumnWords, readTable, type TableForm } from './read-table.ts';
+import { WEAR_WORDS } from './heading-words.ts';
+import { readTable, type TableForm } from './read-table.ts';
 import { LineError, type Problems, takeRows } from './take-rows.ts';
 
 type NamedGarment = { readonly id: string; readonly name: string };
-type WearColumn = 'day' | 'garment';
-
-/** What a heading may call each column; common practice, no source. */
-const WEAR_WORDS: ColumnWords<WearColumn> = {
-	day: ['on', 'date', 'worn', 'worn on'],
-	garment: ['garment id', 'piece', 'item', 'name'],
-};
 
 /** What an import of wears would do. */
 export type WearImport = {
@@ -37,16 +32,18 @@ function garmentFinder(garments: readonly NamedGarment[]): (text: string) => str
 		if (ids.has(text)) return text;
 		const named = byName.get(text.toLowerCase()) ?? [];
 		if (named.length === 1) return named[0]!;
+		const received = text.slice(0, 60);
 		throw new LineError(
-			`Expected the name or id of one garment for "garment"; received "${text.slice(0, 60)}", and ${named.length > 1 ? `${named.length} garments have that name` : 'no garment has it'}.`,
+			named.length > 1
+				? say('tables.severalGarments', { received, count: named.length })
+				: say('tables.noGarment', { received }),
 		);
 	};
 }
 
 function dayOf(text: string, today: string): string {
-	if (!isDay(text))
-		throw new LineError(`Expected a day of the calendar like 2026-03-14 for "day"; received "${text.slice(0, 60)}".`);
-	if (text > today) throw new LineError(`Expected a day up to today (${today}) for "day"; received "${text}".`);
+	if (!isDay(text)) throw new LineError(say('tables.noDay', { received: text.slice(0, 60) }));
+	if (text > today) throw new LineError(say('tables.laterDay', { today, received: text }));
 	return text;
 }
 

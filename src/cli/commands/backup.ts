@@ -1,5 +1,6 @@
 import { constants } from 'node:fs';
 import { type FileHandle, open, rm } from 'node:fs/promises';
+import { say } from '../../language/speak.ts';
 import { writeBackup } from '../../store/backup.ts';
 import { requireHome } from '../../store/home-folder.ts';
 import { DATABASE_FILE, openHome } from '../../store/open-home.ts';
@@ -14,7 +15,7 @@ async function newFile(path: string): Promise<FileHandle> {
 		return await open(path, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL, PRIVATE_FILE);
 	} catch (error) {
 		const meaning = meaningOfSystemError(error);
-		throw meaning === null ? error : new Error(`Expected to write a new file "${path}" for the backup; ${meaning}.`);
+		throw meaning === null ? error : new Error(say('cli.noBackupFile', { path, meaning }));
 	}
 }
 
@@ -37,14 +38,11 @@ export async function backupCommand(words: readonly string[]): Promise<number> {
 	} finally {
 		await home.close();
 	}
-	for (const path of spoilt)
-		console.error(
-			`Expected "${path}" as it was added; its bytes have changed on the disk. The backup holds it as it is.`,
-		);
+	for (const path of spoilt) console.error(say('refusals.changedOnDisk', { path }));
 	console.log(
 		values.json
 			? JSON.stringify({ home: homePath, archive: file, spoilt })
-			: `Everything in ${homePath} is now also in ${file}.`,
+			: say('cli.backedUp', { home: homePath, file }),
 	);
 	return 0;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import { fitOf } from '../../wardrobe/fit/fit.ts';
 import { appearanceOf } from '../../wardrobe/words/appearance.ts';
 import { KIND_NAMES, type Kind } from '../../wardrobe/words/kind.ts';
@@ -9,19 +10,14 @@ import { UsageError } from '../usage.ts';
 function kindOf(word: string | undefined): Kind | null {
 	if (word === undefined) return null;
 	const kind = KIND_NAMES.find((one) => one === word);
-	if (!kind)
-		throw new UsageError(
-			`Expected a kind of garment (${KIND_NAMES.join(', ')}) for --kind; received "${word}".`,
-			'check',
-		);
+	if (!kind) throw new UsageError(say('cli.noKind', { kinds: KIND_NAMES.join(', '), received: word }), 'check');
 	return kind;
 }
 
 /** `dyelot check`: how far one piece lies within a palette. */
 export async function checkCommand(words: readonly string[]): Promise<number> {
 	const { values, rest } = parsedWords('check', words);
-	if (values.palette === undefined)
-		throw new UsageError('Expected --palette FILE for "check"; it is missing.', 'check');
+	if (values.palette === undefined) throw new UsageError(say('cli.noPalette'), 'check');
 	const kind = kindOf(values.kind);
 	const palette = readPaletteFile(values.palette);
 	for await (const { photo, result } of readInOrder(rest, {})) {
@@ -29,7 +25,7 @@ export async function checkCommand(words: readonly string[]): Promise<number> {
 			console.log(
 				values.json
 					? JSON.stringify({ photo, ok: false, reason: result.reason, message: result.message })
-					: `not read: ${result.message}`,
+					: say('cli.notRead', { message: result.message }),
 			);
 			return 1;
 		}
@@ -51,11 +47,17 @@ export async function checkCommand(words: readonly string[]): Promise<number> {
 			);
 		} else {
 			console.log(
-				`${photo}: ${verdict}, ${Math.round(percent)} of 100 (between ${Math.round(low)} and ${Math.round(high)} as far as the photo tells)`,
+				say('cli.checked', {
+					photo,
+					verdict,
+					percent: Math.round(percent),
+					low: Math.round(low),
+					high: Math.round(high),
+				}),
 			);
 			console.log(`  ${sentence}`);
 			if (advice) console.log(`  ${advice}`);
-			console.log('  A colour on a screen is not the cloth: look at the piece in daylight before you buy.');
+			console.log(say('cli.caution'));
 		}
 	}
 	return 0;

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { loadDemo } from '../../app/load-demo.ts';
 import { loadSeasonInput } from '../../app/load-season.ts';
 import { openServices } from '../../app/open-services.ts';
+import { say } from '../../language/speak.ts';
 import { UNASKED } from '../../store/store.ts';
 import { seasonReport } from '../../wardrobe/season/report.ts';
 import { parsedWords } from '../parsed-words.ts';
@@ -17,7 +18,7 @@ export async function demoCommand(words: readonly string[]): Promise<number> {
 	try {
 		const services = await openServices({ homePath, share: false, log: console.error });
 		try {
-			if (!values.json) console.error('Reading the demo pictures ...');
+			if (!values.json) console.error(say('cli.readingDemo'));
 			const season = await loadDemo(services, UNASKED);
 			const report = seasonReport(await loadSeasonInput(services, season));
 			console.log(values.json ? JSON.stringify(report) : textOfReport(report));

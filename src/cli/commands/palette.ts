@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import { derivePalette } from '../../wardrobe/palette/palette.ts';
 import type { Palette, PaletteColour } from '../../wardrobe/words/palette-colour.ts';
 import type { Reading } from '../../wardrobe/words/reading.ts';
@@ -19,11 +20,11 @@ export const jsonOfPalette = (palette: Palette): object => ({
 
 /** How sure a colour is, in words. */
 function surenessOf({ photos, firmness, origin }: PaletteColour): string {
-	if (origin === 'by-hand') return 'added by hand';
-	const seen = `in ${photos} ${photos === 1 ? 'picture' : 'pictures'}`;
+	if (origin === 'by-hand') return say('cli.byHand');
+	const seen = say('cli.inPictures', { count: photos });
 	// A board of one picture cannot be resampled: nothing can be said of firmness.
 	if (firmness >= 0.5 || (photos <= 1 && firmness === 0)) return seen;
-	return `${seen}, tentative: ${Math.round(firmness * 100)} % of resampled boards bring it back`;
+	return say('cli.tentative', { seen, percent: Math.round(firmness * 100) });
 }
 
 /** One line a colour, for people. */

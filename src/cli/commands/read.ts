@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import type { ReadOptions, ReadResult } from '../../photo/readers/pool.ts';
 import { CARD_LIGHTNESS, PAPER_LIGHTNESS } from '../../reading/light/neutral-guard.ts';
 import { pieceName } from '../../wardrobe/pictures/piece-name.ts';
@@ -28,29 +29,37 @@ export function jsonOfRead(photo: string, result: ReadResult): object {
 const two = (n: number) => n.toFixed(1).padStart(6);
 
 function textOfRead(photo: string, result: ReadResult): string {
-	if (!result.ok) return `${photo}\n  not read: ${result.message}\n`;
+	if (!result.ok) return say('cli.photoNotRead', { photo, message: result.message });
 	const { reading, shades, at } = result;
-	const lines = [
-		`${photo}  (${reading.photoKind === 'scene' ? 'a scene: the whole frame counts' : reading.photoKind})`,
-	];
+	const lines = [`${photo}  (${reading.photoKind === 'scene' ? say('cli.scene') : reading.photoKind})`];
 	for (const { lab, share, slot, name } of reading.swatches) {
 		lines.push(
 			`  ${String(Math.round(share * 100)).padStart(3)} %  L*a*b*${lab.map(two).join('')}  ${name}${slot ? `, ${slot}` : ''}`,
 		);
 	}
 	for (const piece of reading.pieces ?? []) {
-		const size = `${String(Math.round(piece.share * 100)).padStart(3)} % of the frame`;
-		lines.push(`  ${size}: ${pieceName(piece, reading.trust)}${piece.kind ? '' : ' (its kind is not sure)'}`);
+		const size = say('cli.ofFrame', { percent: String(Math.round(piece.share * 100)).padStart(3) });
+		lines.push(`  ${size}: ${pieceName(piece, reading.trust)}${piece.kind ? '' : ` ${say('cli.kindUnsure')}`}`);
 	}
 	for (const { lab, share } of shades ?? [])
-		lines.push(`  shade ${String(Math.round(share * 100)).padStart(3)} %  L*a*b*${lab.map(two).join('')}`);
+		lines.push(
+			`  ${say('cli.shade', { percent: String(Math.round(share * 100)).padStart(3), lab: lab.map(two).join('') })}`,
+		);
 	for (const point of at ?? [])
 		lines.push(
-			`  at ${point.x},${point.y}: L*a*b*${point.lab.map(two).join('')}  (before correction${point.uncorrected.map(two).join('')})`,
+			`  ${say('cli.at', {
+				x: point.x,
+				y: point.y,
+				lab: point.lab.map(two).join(''),
+				before: point.uncorrected.map(two).join(''),
+			})}`,
 		);
-	lines.push(`  light: ${reading.light.reason}`);
+	lines.push(`  ${say('cli.light', { reason: reading.light.reason })}`);
 	lines.push(
-		`  expect an error of about ${reading.trust.error.toFixed(0)} CIEDE2000: ${reading.trust.reasons.join('; ') || 'good light'}`,
+		`  ${say('cli.error', {
+			error: reading.trust.error.toFixed(0),
+			reasons: reading.trust.reasons.join('; ') || say('cli.goodLight'),
+		})}`,
 	);
 	if (reading.trust.advice) lines.push(`  ${reading.trust.advice}`);
 	return `${lines.join('\n')}\n`;
@@ -61,7 +70,7 @@ export async function readCommand(words: readonly string[]): Promise<number> {
 	const { values, rest: photos } = parsedWords('read', words);
 	const shades = values.shades === undefined ? null : wholeNumberOf(values.shades);
 	if (shades !== null && !(shades >= 1 && shades <= 64)) {
-		throw new UsageError(`Expected a whole number from 1 to 64 for --shades; received "${values.shades}".`, 'read');
+		throw new UsageError(say('cli.badShades', { received: values.shades ?? '' }), 'read');
 	}
 	const options: ReadOptions = {
 		...(shades === null ? {} : { shades }),
@@ -84,8 +93,7 @@ const MOST_NEUTRALS = 2;
 
 function neutralsFrom(texts: readonly string[]): NeutralPoint[] {
 	if (texts.length > MOST_NEUTRALS) {
-		const expected = 'Expected --neutral once, or twice for a white and a grey';
-		throw new UsageError(`${expected}; received it ${texts.length} times.`, 'read');
+		throw new UsageError(say('cli.neutralsTooMany', { count: texts.length }), 'read');
 	}
 	return texts.map(neutralFrom);
 }
@@ -96,6 +104,6 @@ function neutralFrom(text: string): NeutralPoint {
 	const [x, y, number] = numbersOf(place!, '--neutral', word ? [2] : [2, 3], 'read');
 	const lightness = word ? LIGHTNESS_OF[word] : number;
 	if (lightness !== undefined && (lightness < 20 || lightness > 100))
-		throw new UsageError(`Expected a lightness from 20 to 100 for --neutral; received ${lightness}.`, 'read');
+		throw new UsageError(say('cli.badLightness', { received: lightness }), 'read');
 	return { x: x!, y: y!, ...(lightness === undefined ? {} : { lightness }) };
 }

@@ -1,4 +1,5 @@
 import { loadSeasonInput } from '../../app/load-season.ts';
+import { say } from '../../language/speak.ts';
 import { requireHome } from '../../store/home-folder.ts';
 import { DATABASE_FILE, openHome } from '../../store/open-home.ts';
 import { defaultHomePath } from '../../store/paths.ts';
@@ -19,9 +20,9 @@ export async function reportCommand(words: readonly string[]): Promise<number> {
 			? seasons.find(({ name, id }) => name === values.season || id === values.season)
 			: seasons.find(({ archived }) => !archived);
 		if (!season) {
-			const known = seasons.map(({ name }) => `"${name}"`).join(', ') || 'none';
+			const known = seasons.map(({ name }) => `"${name}"`).join(', ') || say('cli.none');
 			throw new Error(
-				`Expected a season${values.season ? ` named "${values.season}"` : ''} for the report; the home has ${known}.`,
+				values.season ? say('cli.noSeasonNamed', { name: values.season, known }) : say('cli.noSeason', { known }),
 			);
 		}
 		const report = seasonReport(await loadSeasonInput({ store: home.store, now }, season));

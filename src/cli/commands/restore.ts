@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import { restoreBackup } from '../../store/restore.ts';
 import { parsedWords } from '../parsed-words.ts';
 import { UsageError } from '../usage.ts';
@@ -6,16 +7,12 @@ import { UsageError } from '../usage.ts';
 export async function restoreCommand(words: readonly string[]): Promise<number> {
 	const { values, rest } = parsedWords('restore', words);
 	const archive = rest[0]!;
-	if (values.home === undefined)
-		throw new UsageError(
-			'Expected --home FOLDER for "restore", so that no home is mixed up; it is missing.',
-			'restore',
-		);
+	if (values.home === undefined) throw new UsageError(say('cli.noHome'), 'restore');
 	const files = await restoreBackup(archive, values.home);
 	console.log(
 		values.json
 			? JSON.stringify({ home: values.home, archive, files })
-			: `${files} files checked and restored into ${values.home}.`,
+			: say('cli.restored', { count: files, home: values.home }),
 	);
 	return 0;
 }

@@ -19,5 +19,8 @@ export const COLOURS = {
 		noPicture: 'Erwartet wird ein Bild, das dieser Browser öffnen kann; diese Datei ließ sich nicht öffnen.',
 		addIt: 'Zur Palette hinzufügen',
 		screen: 'Eine Farbe auf dem Bildschirm ist nicht der Stoff.',
+		printed: 'Eine Farbe am Bildschirm ist nicht der Stoff, eine gedruckte auch nicht.',
+		seenFrom: 'Ab etwa 3 sehen die meisten einen Unterschied.',
+		underOne: 'unter 1 %',
 	},
 };

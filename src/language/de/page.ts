@@ -45,6 +45,7 @@ export const PAGE = {
 		language: 'Sprache',
 		likeBrowser: 'Englisch, wie der Browser es schreibt',
 		reloads: 'Die Seite öffnet sich neu. Deutsch ist noch nicht ganz: Manche Seiten sprechen noch Englisch.',
+		toBin: 'In den Papierkorb',
 	},
 	verdicts: {
 		fits: 'passt',

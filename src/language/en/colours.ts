@@ -19,5 +19,8 @@ export const COLOURS = {
 		noPicture: 'Expected a picture that this browser can open; it could not open this file.',
 		addIt: 'Add it to the palette',
 		screen: 'A colour on a screen is not the cloth.',
+		printed: 'A colour on a screen is not the cloth, and a printed one is not either.',
+		seenFrom: 'From about 3 on, most people see a difference.',
+		underOne: 'under 1 %',
 	},
 } as const;

@@ -45,6 +45,7 @@ export const PAGE = {
 		language: 'Language',
 		likeBrowser: 'English, as the browser spells it',
 		reloads: 'The page opens anew. German is not whole yet: some pages still speak English.',
+		toBin: 'To the bin',
 	},
 	verdicts: {
 		fits: 'fits',

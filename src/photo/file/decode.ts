@@ -1,4 +1,5 @@
 import sharp, { type Metadata, type Sharp } from 'sharp';
+import { say } from '../../language/speak.ts';
 import { cameraKindOf } from '../../reading/light/camera-kind.ts';
 import { ANALYSIS_SIDE_PX, type Pixels, pixelsFromRgba } from '../../reading/pixels.ts';
 import type { CameraKind } from '../../wardrobe/words/light.ts';
@@ -74,10 +75,7 @@ export async function decodePhoto(bytes: Uint8Array): Promise<DecodedPhoto | Rea
 		const metadata = await sharp(bytes, { limitInputPixels: false, failOn: 'none' }).metadata();
 		if (metadata.width * (metadata.pageHeight ?? metadata.height) > MAX_PHOTO_PIXELS) {
 			const shown = `${metadata.width} x ${metadata.height}`;
-			return readFailure(
-				'too-many-pixels',
-				`Expected at most ${MAX_PHOTO_PIXELS / 1e6} megapixels for one photo; this one has ${shown}.`,
-			);
+			return readFailure('too-many-pixels', say('photoFiles.tooManyPixels', { most: MAX_PHOTO_PIXELS / 1e6, shown }));
 		}
 		const raw = await decodeSharp(bytes, format.isHeif, metadata);
 		const display = pixelsFromRaw(raw);
@@ -94,7 +92,7 @@ export async function decodePhoto(bytes: Uint8Array): Promise<DecodedPhoto | Rea
 	} catch (error) {
 		return readFailure(
 			'damaged',
-			`Expected a whole photo; this ${format.mediaType.slice(6).toUpperCase()} cannot be decoded to its end (${firstLine(error)}).`,
+			say('photoFiles.undecoded', { format: format.mediaType.slice(6).toUpperCase(), error: firstLine(error) }),
 		);
 	}
 }

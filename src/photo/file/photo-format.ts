@@ -1,5 +1,6 @@
 import { open } from 'node:fs/promises';
 import { fileTypeFromBuffer, fileTypeFromFile } from 'file-type';
+import { say } from '../../language/speak.ts';
 import { MAX_PHOTO_BYTES } from './limits.ts';
 import { type ReadFailure, readFailure } from './read-failure.ts';
 
@@ -21,7 +22,7 @@ const READABLE: ReadonlySet<string> = new Set([
 	'image/heif-sequence',
 ]);
 
-const FORMATS_SHOWN = 'a photo (JPEG, PNG, WebP, AVIF, GIF, TIFF or HEIC)';
+const formatsShown = () => say('photoFiles.formats');
 
 export type PhotoFormat = { readonly ok: true; readonly mediaType: string; readonly isHeif: boolean };
 
@@ -32,12 +33,12 @@ type Signs = { readonly sizeBytes: number; readonly head: Uint8Array; readonly m
 const HEAD_BYTES = 512;
 
 function refusedBySize(sizeBytes: number): ReadFailure | null {
-	if (sizeBytes === 0) return readFailure('empty', `Expected ${FORMATS_SHOWN}; the file is empty.`);
+	if (sizeBytes === 0) return readFailure('empty', say('photoFiles.empty', { formats: formatsShown() }));
 	if (sizeBytes <= MAX_PHOTO_BYTES) return null;
-	const size = (n: number) => `${Math.round(n / 1024 / 1024)} MB`;
+	const size = (n: number) => say('photoFiles.megabytes', { size: Math.round(n / 1024 / 1024) });
 	return readFailure(
 		'too-many-bytes',
-		`Expected at most ${size(MAX_PHOTO_BYTES)} for one photo; this file has ${size(sizeBytes)}.`,
+		say('photoFiles.tooManyBytes', { most: size(MAX_PHOTO_BYTES), shown: size(sizeBytes) }),
 	);
 }
 
@@ -46,13 +47,10 @@ function formatBy({ sizeBytes, head, mime }: Signs): PhotoFormat | ReadFailure {
 	if (refused) return refused;
 	const text = new TextDecoder('latin1').decode(head).trimStart().toLowerCase();
 	if (text.startsWith('<svg') || (text.startsWith('<?xml') && text.includes('<svg')))
-		return readFailure('unsupported', `Expected ${FORMATS_SHOWN}; this is an SVG drawing, which shows no cloth.`);
-	if (!mime)
-		return readFailure(
-			'not-a-photo',
-			`Expected ${FORMATS_SHOWN}; the bytes of this file are none, whatever its name says.`,
-		);
-	if (!READABLE.has(mime)) return readFailure('unsupported', `Expected ${FORMATS_SHOWN}; this file is ${mime}.`);
+		return readFailure('unsupported', say('photoFiles.svg', { formats: formatsShown() }));
+	if (!mime) return readFailure('not-a-photo', say('photoFiles.noPhoto', { formats: formatsShown() }));
+	if (!READABLE.has(mime))
+		return readFailure('unsupported', say('photoFiles.otherFormat', { formats: formatsShown(), format: mime }));
 	return { ok: true, mediaType: mime, isHeif: /heic|heif/.test(mime) };
 }
 

@@ -1,3 +1,4 @@
+import { say, spokenLanguage } from '../../language/speak.ts';
 import '../networks/no-telemetry.ts';
 import { availableParallelism, loadavg } from 'node:os';
 import { MAX_READ_SECONDS } from '../file/limits.ts';
@@ -38,10 +39,10 @@ export const readerThreads = (): number => Math.min(MOST_THREADS, availableParal
 
 function failureOf({ stopped, cause }: ReadStop, timeoutMs: number): ReadFailure {
 	if (stopped === 'too-slow') {
-		const message = `Expected to read this photo within ${Math.round(timeoutMs / 1000)} s; it took longer and was stopped.`;
+		const message = say('photoFiles.tooSlow', { seconds: Math.round(timeoutMs / 1000) });
 		return readFailure('too-slow', message);
 	}
-	const message = `Expected to read this photo; the reader broke down on it (${cause}). The file is kept.`;
+	const message = say('photoFiles.crashed', { cause });
 	return readFailure('crashed', message);
 }
 
@@ -61,7 +62,7 @@ export function createReaderPool(settings: {
 	const turns = createTurns(threads);
 
 	async function askOnce(request: ReadRequest): Promise<ReadAnswer> {
-		if (closed) return { id: request.id, stopped: 'crashed', cause: 'the program is closing' };
+		if (closed) return { id: request.id, stopped: 'crashed', cause: say('photoFiles.closing') };
 		if (!readers?.isAlive()) readers = start(threads);
 		return readers.ask(request);
 	}
@@ -88,7 +89,7 @@ export function createReaderPool(settings: {
 	return {
 		async read(source, options) {
 			const timeoutMs = settings.timeoutMs ?? Math.round(MAX_READ_SECONDS * 1000 * busyFactor());
-			const answer = await ask({ id: ++lastId, source, options, timeoutMs });
+			const answer = await ask({ id: ++lastId, source, options, language: spokenLanguage(), timeoutMs });
 			if ('result' in answer) return answer.result;
 			return { ...failureOf(answer, timeoutMs), ms: answer.ms };
 		},

@@ -1,7 +1,13 @@
+import type { Language } from '../../colour/words/language.ts';
+import { speak } from '../../language/speak.ts';
 import { type ReadOptions, type ReadResult, readPhoto } from '../read-photo.ts';
 
-/** One task of the pool: a photo and what is wanted of it. */
-export type ReadTask = { readonly source: string | Uint8Array; readonly options: ReadOptions };
+/** One task of the pool: a photo, what is wanted of it, and the language that its sentences are told in. */
+export type ReadTask = {
+	readonly source: string | Uint8Array;
+	readonly options: ReadOptions;
+	readonly language: Language;
+};
 
 /**
  * Pictures lie outside the heap whose size makes the collector run, so it is called: after each photo it looks through what is new, where pictures lie.
@@ -9,8 +15,9 @@ export type ReadTask = { readonly source: string | Uint8Array; readonly options:
  */
 const collectNew = (): void => globalThis.gc?.({ type: 'minor' });
 
-/** Runs in a worker thread. */
+/** Runs in a worker thread, one task at a time, and speaks as whoever gave the photo. */
 export default async (task: ReadTask): Promise<ReadResult> => {
+	speak(task.language);
 	const result = await readPhoto(task.source, task.options);
 	collectNew();
 	return result;

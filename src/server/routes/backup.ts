@@ -1,6 +1,7 @@
 import { PassThrough } from 'node:stream';
 import { UserError } from '../../app/errors.ts';
 import { todayOf } from '../../app/services.ts';
+import { say } from '../../language/speak.ts';
 import { homeOperations } from '../operations/home.ts';
 import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
@@ -18,17 +19,8 @@ export function backupRoutes(app: App, servicesOf: ServicesOf): void {
 		handler: async (request, reply) => {
 			const services = servicesOf(request);
 			const { backup } = services;
-			if (!backup)
-				throw new UserError(
-					'bad-request',
-					'Expected a home on this computer for a backup; this one is kept elsewhere.',
-				);
-			if (isRunning)
-				throw new UserError(
-					'busy',
-					'Expected one backup at a time; another is being taken. Wait until it has ended, then ask again.',
-					{ retryAfterS: COME_BACK_S },
-				);
+			if (!backup) throw new UserError('bad-request', say('serverWords.noBackupHere'));
+			if (isRunning) throw new UserError('busy', say('serverWords.oneBackup'), { retryAfterS: COME_BACK_S });
 			isRunning = true;
 			const stream = new PassThrough();
 			reply.raw.once('close', () => stream.destroy());

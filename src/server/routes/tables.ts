@@ -1,6 +1,7 @@
 import { UserError } from '../../app/errors.ts';
 import { importGarments } from '../../app/tables/import-garments.ts';
 import { importWears } from '../../app/tables/import-wears.ts';
+import { say } from '../../language/speak.ts';
 import { askedBy } from '../asked.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
 import { garmentOperations } from '../operations/garments.ts';
@@ -10,7 +11,7 @@ import type { App } from '../typed-app.ts';
 
 function tableIn(body: unknown): Uint8Array {
 	if (Buffer.isBuffer(body)) return body;
-	throw new UserError('bad-request', 'Expected a table as text/csv for an import; received something else.');
+	throw new UserError('bad-request', say('serverWords.noTable'));
 }
 
 /** Tables that come in: shown first with `preview`, then taken as one decision. */

@@ -15,15 +15,12 @@ import { photoOperations } from '../operations/photos.ts';
 import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
-const megabytes = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
+const megabytes = (bytes: number) => say('photoFiles.megabytes', { size: Math.round(bytes / 1024 / 1024) });
 
 /** Errors of reading a form that name no status are the form's: it has no boundary, or breaks off. */
 function formError(error: unknown): unknown {
 	if ((error as { statusCode?: number }).statusCode !== undefined) return error;
-	return new UserError(
-		'bad-request',
-		'Expected a whole form with photos for an upload; it breaks off or is none. Nothing of its last photo was stored: send that again.',
-	);
+	return new UserError('bad-request', say('serverWords.brokenForm'));
 }
 
 async function* partsOf(request: FastifyRequest): AsyncGenerator<Multipart> {
@@ -49,11 +46,7 @@ async function fileOf(services: Services, part: MultipartFile): Promise<Incoming
 async function placeOf(services: Services, fields: ReadonlyMap<string, string>): Promise<[Purpose, string]> {
 	const purpose = PURPOSES.find((one) => one === fields.get('purpose'));
 	const seasonId = fields.get('seasonId') ?? '';
-	if (!purpose)
-		throw new UserError(
-			'bad-request',
-			`Expected the field "purpose" (${PURPOSES.join(', ')}) before the photos of an upload; it is missing.`,
-		);
+	if (!purpose) throw new UserError('bad-request', say('serverWords.noPurpose', { purposes: PURPOSES.join(', ') }));
 	if (purpose !== 'garment' && !(await services.store.seasons.get(seasonId)))
 		throw notFound(say('nouns.season'), seasonId);
 	return [purpose, seasonId];
@@ -80,7 +73,7 @@ async function takeParts(services: Services, request: FastifyRequest): Promise<I
 		});
 		const name = part.filename || 'photo';
 		const incoming = await fileOf(services, part);
-		const tooLarge = `Expected at most ${megabytes(MAX_PHOTO_BYTES)} for one photo; "${name}" is larger.`;
+		const tooLarge = say('serverWords.tooLarge', { most: megabytes(MAX_PHOTO_BYTES), name });
 		items.push(
 			incoming
 				? await takeIn(services, nth(asked, items.length), { incoming, name }, purpose, seasonId)
@@ -97,8 +90,7 @@ export function uploadRoutes(app: App, servicesOf: ServicesOf): void {
 		...photoOperations.addPhotos,
 		bodyLimit: BODY_LIMITS.photos,
 		handler: async (request, reply) => {
-			if (!request.isMultipart())
-				throw new UserError('bad-request', 'Expected a form with photos for an upload; received something else.');
+			if (!request.isMultipart()) throw new UserError('bad-request', say('serverWords.noForm'));
 			const left = new AbortController();
 			reply.raw.once('close', () => left.abort());
 			// Until its turn comes its bytes wait on the line, not here.

@@ -1,4 +1,5 @@
 import { hexFromLab } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import type { Palette } from '../../wardrobe/words/palette-colour.ts';
 import { tokenName } from './token-name.ts';
 
@@ -9,5 +10,5 @@ export function paletteCss(palette: Palette, title: string): string {
 		const [L, a, b] = colour.lab.map((value) => value.toFixed(1));
 		return `\t--${tokenName(colour)}: ${hexFromLab(colour.lab)}; /* ${colour.role}, CIELAB D65 ${L} ${a} ${b} */`;
 	});
-	return `/* ${safe}. A colour on a screen is not the cloth. */\n:root {\n${lines.join('\n')}\n}\n`;
+	return `/* ${safe}. ${say('colours.screen')} */\n:root {\n${lines.join('\n')}\n}\n`;
 }

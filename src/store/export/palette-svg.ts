@@ -1,4 +1,5 @@
 import { chroma, hexFromLab, hueDegrees } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import type { Palette } from '../../wardrobe/words/palette-colour.ts';
 
 /** Characters that XML 1.0 (section 2.2) allows in no form, not even escaped. */
@@ -30,7 +31,7 @@ export function paletteSvg(palette: Palette, title: string): string {
 <rect width="${WIDTH_PX}" height="${height}" fill="${GROUND}"/>
 <text x="24" y="42" font-size="22">${escaped(title)}</text>
 ${rows.join('\n')}
-<text x="24" y="${height - 12}" font-size="12">A colour on a screen is not the cloth, and a printed one is not either.</text>
+<text x="24" y="${height - 12}" font-size="12">${say('colours.printed')}</text>
 </svg>
 `;
 }

@@ -1,4 +1,5 @@
 import { hexFromLab, srgbFromLab } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import type { Palette } from '../../wardrobe/words/palette-colour.ts';
 import { tokenName } from './token-name.ts';
 
@@ -20,5 +21,5 @@ export function paletteTokens(palette: Palette, title: string): string {
 			},
 		]),
 	);
-	return `${JSON.stringify({ $description: `${title}. A colour on a screen is not the cloth.`, palette: tokens }, null, '\t')}\n`;
+	return `${JSON.stringify({ $description: `${title}. ${say('colours.screen')}`, palette: tokens }, null, '\t')}\n`;
 }

@@ -1,5 +1,6 @@
 import type { Kysely, Migration } from 'kysely';
 import { Migrator } from 'kysely';
+import { say } from '../../language/speak.ts';
 import type { Tables } from '../schema.ts';
 import { first } from './first.ts';
 import { pairings } from './pairings.ts';
@@ -17,10 +18,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
 /** The home was made by a later program than this one. */
 export class NewerHomeError extends Error {}
 
-const refusal = () =>
-	new NewerHomeError(
-		'Expected a home made by this version of Dyelot or an earlier one; this home was made by a later one. Nothing was changed: start the newer program.',
-	);
+const refusal = () => new NewerHomeError(say('home.later'));
 
 /** The refusal of a home where the given migrations were applied, or null where this program knows them all. */
 export const newerHome = (applied: readonly string[]): NewerHomeError | null =>

@@ -1,5 +1,6 @@
 import { deltaE2000Of } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import { REACH, reachOf } from '../palette/palette-reach.ts';
 import { type Palette, type PaletteColour, vouchingColours } from '../words/palette-colour.ts';
 import type { Appearance, Swatch } from '../words/reading.ts';
@@ -106,9 +107,7 @@ export function fitOf(appearance: Appearance, palette: Palette): Fit {
 	const area = swatches.reduce((sum, { swatch }) => sum + swatch.share, 0);
 	const isEmpty = vouchingColours(palette).length === 0;
 	if (isEmpty || !(area > 0)) {
-		const sentence = isEmpty
-			? 'The season has no palette yet, so there is nothing to compare it with.'
-			: 'Its photos have given no colours yet, so it cannot be compared with the palette.';
+		const sentence = isEmpty ? say('reports.noPalette') : say('reports.noColours');
 		return {
 			percent: 0,
 			low: 0,

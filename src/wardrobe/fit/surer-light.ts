@@ -1,4 +1,4 @@
-import { counted } from '../words/counted.ts';
+import { say } from '../../language/speak.ts';
 import { AIDS } from '../words/light-error.ts';
 import type { Palette } from '../words/palette-colour.ts';
 import type { Appearance } from '../words/reading.ts';
@@ -23,17 +23,20 @@ const isUnsure = (piece: Appearance, palette: Palette, error: number): boolean =
  */
 export function surerLight(pieces: readonly Appearance[], palette: Palette): SurerLight {
 	const unsure = pieces.filter((piece) => piece.swatches.length > 0 && isUnsure(piece, palette, piece.trust.error));
-	const clearWith = AIDS.map(({ aid, words, error }) => ({
+	const clearWith = AIDS.map(({ aid, error }) => ({
 		aid,
-		words,
 		pieces: unsure.filter((piece) => !isUnsure(piece, palette, error)).length,
 	}));
 	const worth = clearWith.filter(({ pieces: count }) => count > 0).sort((one, other) => other.pieces - one.pieces);
 	const [best, ...rest] = worth;
-	const others = rest.map(({ words, pieces: count }) => `with ${words} alone about ${count}`).join(', ');
-	const sentence = best
-		? `${counted(unsure.length, 'piece')} ${unsure.length === 1 ? 'is' : 'are'} unsure because of the light. Photographed with ${best.words} beside them, about ${best.pieces} would be clear${others ? `; ${others}` : ''}.`
-		: null;
+	const others = rest.map(({ aid, pieces: count }) => say('surerLight.alone', { aid: say(`aids.${aid}`), count }));
+	const told = best && {
+		count: unsure.length,
+		aid: say(`aids.${best.aid}`),
+		clear: best.pieces,
+		others: others.map((other) => `; ${other}`).join(''),
+	};
+	const sentence = told ? say('surerLight.sentence', told) : null;
 	return {
 		unsure: unsure.length,
 		clearWith: clearWith.map(({ aid, pieces: count }) => ({ aid, pieces: count })),

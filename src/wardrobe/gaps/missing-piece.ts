@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import { type OutfitRange, rangeOf } from '../pairs/outfit-range.ts';
 import type { OutfitTallies } from '../pairs/outfit-tallies.ts';
 import type { WishedPiece } from '../pictures/wished-pieces.ts';
@@ -33,9 +34,12 @@ function imaginedPiece(id: string, name: string, kind: Kind, colours: Garment['s
 
 /** A piece of the slot in exactly that colour. */
 const imagined = (slot: Slot, { id, lab, name, label }: PaletteColour): Garment =>
-	imaginedPiece(`imagined ${slot} ${id}`, `a ${slot} in ${label || name}`, kindOfSlot(slot), [
-		{ lab, share: 1, slot, name },
-	]);
+	imaginedPiece(
+		`imagined ${slot} ${id}`,
+		say('wishes.inColour', { piece: say(`pieces.${slot}`), colour: label || name }),
+		kindOfSlot(slot),
+		[{ lab, share: 1, slot, name }],
+	);
 
 /** The piece a wish looks for: its target colour, or the palette's heaviest where any will do. */
 export function wishedPiece(wish: Wish, palette: Palette): Garment {

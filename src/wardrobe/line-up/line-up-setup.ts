@@ -1,3 +1,4 @@
+import { say } from '../../language/speak.ts';
 import { askedDays, offerOf } from '../days/enough.ts';
 import { outOfSeason } from '../days/in-season.ts';
 import { cloOf } from '../days/insulation.ts';
@@ -48,13 +49,12 @@ function contradictions({ garments, season }: SeasonInput, { mustKeep, neverUse 
 	const known = new Map(garments.map((garment) => [garment.id, garment]));
 	return [...new Set(mustKeep)].flatMap((id) => {
 		const garment = known.get(id);
-		if (!garment) return ['A garment that must be kept is no longer in the wardrobe.'];
+		if (!garment) return [say('unmet.gone')];
 		if (!canBeChosen(garment))
-			return [`${garment.name} must be kept, but is ${garment.place}: it is not in the set. Put it back on the rail.`];
-		if (neverUse.includes(id))
-			return [`${garment.name} is both to be kept and never to be used; it is kept, since you can still take it out.`];
+			return [say('unmet.notHere', { name: garment.name, place: say(`whereabouts.${garment.place}`) })];
+		if (neverUse.includes(id)) return [say('unmet.both', { name: garment.name })];
 		const out = outOfSeason(garment, season);
-		return out === null ? [] : [`${garment.name} must be kept, though it ${out}.`];
+		return out === null ? [] : [say('unmet.though', { name: garment.name, out })];
 	});
 }
 
@@ -68,27 +68,22 @@ function unmetNeeds(
 	const bySlots = SLOTS.flatMap((slot) => {
 		const wanted = request.quotas[slot];
 		const can = choices[slot].length + keptIn[slot];
-		if (can < wanted) return [`Wanted ${wanted} of the slot ${slot}; ${can} can be chosen, ${wanted - can} too few.`];
-		return keptIn[slot] > wanted
-			? [
-					`Wanted ${wanted} of the slot ${slot}; ${keptIn[slot]} must be kept, ${keptIn[slot] - wanted} too many. All are kept.`,
-				]
-			: [];
+		const said = { wanted, slot: say(`slots.${slot}`) };
+		if (can < wanted) return [say('unmet.tooFew', { ...said, can, missing: wanted - can })];
+		const kept = keptIn[slot];
+		return kept > wanted ? [say('unmet.tooMany', { ...said, kept, over: kept - wanted })] : [];
 	});
-	const sum =
-		total === request.targetCount
-			? []
-			: [`The slots together ask for ${total} garments, the season for ${request.targetCount}; the slots decide.`];
+	const sum = total === request.targetCount ? [] : [say('unmet.sum', { total, target: request.targetCount })];
 	const days = daysOfSeason(season);
-	const need = `Wanted a coat or jacket for cold days of ${days.coldDay} degrees`;
+	const cold = { degrees: days.coldDay };
 	const outerFull = keptIn.outer >= places.outer && !fixed.some((member) => warmOuter.has(member));
 	const warmth =
 		outerNeed(days) === 0 || request.quotas.outer === 0
 			? []
 			: warmOuter.size === 0
-				? [`${need}; none that can be chosen is that warm.`]
+				? [say('unmet.noneWarm', cold)]
 				: outerFull
-					? [`${need}; those that must be kept take all places, and none of them is that warm.`]
+					? [say('unmet.keptNotWarm', cold)]
 					: [];
 	return [...bySlots, ...sum, ...warmth];
 }

@@ -1,5 +1,5 @@
 import { distanceBetween } from '../../colour/delta-e-many.ts';
-import { distanceText } from '../words/distance-text.ts';
+import { say } from '../../language/speak.ts';
 import { colourWord, type Palette, type PaletteColour } from '../words/palette-colour.ts';
 import { REACH } from './palette-reach.ts';
 
@@ -26,17 +26,16 @@ export type PaletteChange = {
 const listed = (colours: readonly PaletteColour[]): string => colours.map(colourWord).join(', ');
 
 function changeSentence({ kept, arrived, gone, keptShare }: Omit<PaletteChange, 'sentence'>): string {
-	if (kept.length + arrived.length + gone.length === 0) return 'Neither year has a palette yet.';
-	if (kept.length + gone.length === 0) return "Last year's same season had no palette, so there is nothing to compare.";
-	if (kept.length + arrived.length === 0) return `This season has no palette yet; last year's held ${listed(gone)}.`;
-	const moved = kept.filter(({ distance }) => distance > REACH / 2);
-	const parts = [`${Math.round(keptShare * 100)} % of this palette was in last year's`];
-	if (moved.length > 0)
-		parts.push(
-			`moved: ${moved.map(({ now, distance }) => `${colourWord(now)} by ${distanceText(distance)}`).join(', ')}`,
-		);
-	if (arrived.length > 0) parts.push(`new: ${listed(arrived)}`);
-	if (gone.length > 0) parts.push(`gone: ${listed(gone)}`);
+	if (kept.length + arrived.length + gone.length === 0) return say('paletteChange.neither');
+	if (kept.length + gone.length === 0) return say('paletteChange.noneBefore');
+	if (kept.length + arrived.length === 0) return say('paletteChange.noneNow', { colours: listed(gone) });
+	const moved = kept.filter(({ distance }) => distance > REACH / 2).map(({ now }) => now);
+	const parts = [
+		say('paletteChange.share', { percent: Math.round(keptShare * 100) }),
+		...(moved.length > 0 ? [say('paletteChange.moved', { colours: listed(moved) })] : []),
+		...(arrived.length > 0 ? [say('paletteChange.new', { colours: listed(arrived) })] : []),
+		...(gone.length > 0 ? [say('paletteChange.gone', { colours: listed(gone) })] : []),
+	];
 	return `${parts.join('; ')}.`;
 }
 

@@ -108,9 +108,6 @@ export type Report = {
 	readonly stations: readonly Station[];
 };
 
-const CAUTION =
-	'A colour on a screen is not the cloth, and a printed swatch is not either: look at a piece in daylight before you decide.';
-
 const SHOWN_PARTNERS = 5;
 
 function coverOfBoard({ inspirations, palette }: SeasonInput): Report['paletteCover'] {
@@ -222,7 +219,7 @@ export function seasonReport(input: SeasonInput): Report {
 	return {
 		season: input.season,
 		madeOn: input.today,
-		caution: CAUTION,
+		caution: say('reports.caution'),
 		palette: input.palette,
 		paletteChange: input.lastYear ? paletteChange(input.lastYear.palette, input.palette) : null,
 		paletteCover: coverOfBoard(input),

@@ -1,4 +1,5 @@
 import { colourName } from '../../colour/name.ts';
+import { say } from '../../language/speak.ts';
 import { jointSwatches } from './joint-swatches.ts';
 import { jointTrust } from './joint-trust.ts';
 import { type Kind, slotOfKind } from './kind.ts';
@@ -10,11 +11,11 @@ const MOST_SWATCHES = 5;
 const LEAST_SHARE = 0.03;
 
 /** What a piece looks like before any of its photos is read: no colours, no trust. */
-const NOTHING_READ: Appearance = {
+const nothingRead = (): Appearance => ({
 	swatches: [],
 	pattern: { type: 'plain', sure: 0 },
-	trust: { error: 100, reasons: ['none of its photos has been read yet'], advice: 'Add a photo of it.' },
-};
+	trust: { error: 100, reasons: [say('reports.nothingRead')], advice: say('reports.addPhoto') },
+});
 
 /** The photo's swatches that belong to the piece: those of its slot where the photo shows several, all otherwise. */
 function ownSwatches(slot: Slot | null, reading: Reading): readonly Swatch[] {
@@ -51,7 +52,7 @@ function surestPattern(slot: Slot | null, readings: readonly Reading[]): Pattern
  */
 export function appearanceOf(kind: Kind | null, readings: readonly Reading[]): Appearance {
 	const [first] = readings;
-	if (!first) return NOTHING_READ;
+	if (!first) return nothingRead();
 	const slot = kind === null ? null : slotOfKind(kind);
 	if (readings.length === 1) {
 		const own = ownSwatches(slot, first);

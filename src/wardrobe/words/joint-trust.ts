@@ -1,4 +1,4 @@
-import { counted } from './counted.ts';
+import { say } from '../../language/speak.ts';
 import type { Reading, Trust } from './reading.ts';
 
 /** Photos taken in one go follow each other within this time, and share the lamp. */
@@ -59,11 +59,11 @@ export function jointTrust(readings: readonly Joinable[]): Trust {
 	const together = parts.reduce((sum, part) => sum + part, 0);
 	const apart = Math.hypot(...parts);
 	const error = Math.sqrt(REPEATED * together ** 2 + (1 - REPEATED) * apart ** 2);
-	const photos = counted(readings.length, 'photo');
+	const count = readings.length;
 	const why =
 		lights.length > 1
-			? `joined from ${photos} in ${lights.length} lights, whose errors partly cancel out`
-			: `joined from ${photos} in one light, which err alike`;
+			? say('reports.joinedLights', { count, lights: lights.length })
+			: say('reports.joinedOneLight', { count });
 	return {
 		...surest,
 		error: Math.min(Math.round(10 * error) / 10, errorInOneLight(readings)),

@@ -1,3 +1,5 @@
+import { numberText } from '../../language/numbers.ts';
+import { say } from '../../language/speak.ts';
 import type { CameraKind, SeenNeutral } from './light.ts';
 
 /** The neutrals a light was told from. */
@@ -33,10 +35,16 @@ export const errorOfShared = (error: number, camera: CameraKind): number =>
 
 /** What could lie beside a piece, the error of a phone photo with it in the picture and pointed at, and the mean error measured so. */
 export const AIDS = [
-	{ aid: 'paper', words: 'white paper', error: PHONE.white, meanError: 6 },
-	{ aid: 'card', words: 'a grey card', error: PHONE.greyAt51, meanError: 4.9 },
-	{ aid: 'both', words: 'white paper and a grey card', error: PHONE.both, meanError: 4.3 },
+	{ aid: 'paper', error: PHONE.white, meanError: 6 },
+	{ aid: 'card', error: PHONE.greyAt51, meanError: 4.9 },
+	{ aid: 'both', error: PHONE.both, meanError: 4.3 },
 ] as const;
 
 /** Where the errors come from, in one sentence: formulas fitted on 8 of the photos did about as well on the 9 others. */
-export const MEASURED_ERRORS = `Measured on 17 phone photos of a chart of known colours, mostly of one make: with nothing pointed at they err by 8.4 on average, ${AIDS.map(({ words, meanError }) => `with ${words} by ${meanError}`).join(', ')}.`;
+export const measuredErrors = (): string =>
+	say('aids.measured', {
+		aids: AIDS.map(({ aid, meanError }) =>
+			say('aids.errs', { aid: say(`aids.${aid}`), error: numberText(meanError) }),
+		).join(', '),
+		nothing: numberText(8.4),
+	});

@@ -51,8 +51,8 @@ describe('a line-up', () => {
 	it('says which quotas cannot be met, and by how much', () => {
 		const { problems, garmentIds } = buildLineUp(input, wanting({ top: 5, bottom: 1, shoes: 3 }));
 		expect(problems).toEqual([
-			'Wanted 5 of the slot top; 2 can be chosen, 3 too few.',
-			'Wanted 3 of the slot shoes; 1 can be chosen, 2 too few.',
+			'tops: 5 wanted, 2 can be chosen, 3 too few.',
+			'shoes: 3 wanted, 1 can be chosen, 2 too few.',
 		]);
 		expect(garmentIds).toHaveLength(4);
 	});
@@ -63,7 +63,7 @@ describe('a line-up', () => {
 			wanting({ top: 1, bottom: 1 }, { mustKeep: ['lime shirt', 'rust shirt'] }),
 		);
 		expect(garmentIds).toEqual(expect.arrayContaining(['lime shirt', 'rust shirt']));
-		expect(problems).toEqual(['Wanted 1 of the slot top; 2 must be kept, 1 too many. All are kept.']);
+		expect(problems).toEqual(['tops: 1 wanted, 2 must be kept, 1 too many. All are kept.']);
 	});
 
 	it('names must-keeps that contradict something else that was said', () => {

@@ -1,4 +1,5 @@
 import { chroma, hueDegrees, type Lab65 } from '../../../src/colour/lab65.ts';
+import { say } from '../../../src/language/speak.ts';
 
 /** Chroma under which a hue angle says nothing: the angle of a near-grey is noise. */
 const HUE_FROM_CHROMA = 2;
@@ -12,9 +13,9 @@ export function colourNumbers(lab: Lab65): string {
 
 /** Whole percent of a share 0..1; "under 1 %" rather than a nought that is none. */
 export function percentText(share: number): string {
-	if (share > 0 && share < 0.005) return 'under 1 %';
+	if (share > 0 && share < 0.005) return say('colours.underOne');
 	return `${Math.round(share * 100)} %`;
 }
 
 /** What a colour difference means to the eye. Mokrzycki and Tatol 2011 (from memory): from 2 to 3.5 untrained observers see it. */
-export const SEEN_FROM = 'From about 3 on, most people see a difference.';
+export const seenFrom = (): string => say('colours.seenFrom');

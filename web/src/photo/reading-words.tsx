@@ -1,8 +1,8 @@
 import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
-import { MEASURED_ERRORS } from '../../../src/wardrobe/words/light-error.ts';
+import { measuredErrors } from '../../../src/wardrobe/words/light-error.ts';
 import type { PhotoKind } from '../../../src/wardrobe/words/reading.ts';
-import { percentText, SEEN_FROM } from '../parts/colour-text.ts';
+import { percentText, seenFrom } from '../parts/colour-text.ts';
 import { Swatch } from '../parts/swatch.tsx';
 import { ReadingNote } from './reading-note.tsx';
 
@@ -41,7 +41,7 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 			<div>
 				<h3>How far to believe it</h3>
 				<p>
-					Four times in five its colours are off by {reading.trust.error.toFixed(0)} or less. {SEEN_FROM}{' '}
+					Four times in five its colours are off by {reading.trust.error.toFixed(0)} or less. {seenFrom()}{' '}
 					{reading.trust.reasons.join('; ')}
 					{reading.trust.reasons.length > 0 ? '.' : ''}
 				</p>
@@ -49,7 +49,7 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 				<p className="small quiet">{reading.light.reason}</p>
 				<details className="small">
 					<summary>Where these figures come from</summary>
-					<p>{MEASURED_ERRORS}</p>
+					<p>{measuredErrors()}</p>
 				</details>
 			</div>
 		</div>

@@ -3,7 +3,7 @@ import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/fit/sty
 import type { StyleAxis } from '../../../../src/wardrobe/fit/style-axes.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
-import { percentText, SEEN_FROM } from '../../parts/colour-text.ts';
+import { percentText, seenFrom } from '../../parts/colour-text.ts';
 
 /** Ends of each axis in words, and the range drawn: L* and C* as they are, warmth and pattern as their axes define them. */
 const AXES: Readonly<Record<StyleAxis, { less: string; more: string; from: number; to: number }>> = {
@@ -57,7 +57,7 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 					</ul>
 					{style.contrast ? (
 						<p className="small">
-							The parts of an outfit differ in colour by {style.contrast.mean.toFixed(0)} on average. {SEEN_FROM}
+							The parts of an outfit differ in colour by {style.contrast.mean.toFixed(0)} on average. {seenFrom()}
 						</p>
 					) : null}
 				</div>

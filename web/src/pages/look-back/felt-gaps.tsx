@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
@@ -15,7 +16,7 @@ export function FeltGaps({ season }: { season: Season }) {
 	);
 	return (
 		<div className="stack">
-			<h2>What was missed</h2>
+			<h2>{say('lookBackPage.missed')}</h2>
 			<ul>
 				{season.feltGaps.map((gap, index) => (
 					<li key={gap} className="row">
@@ -24,9 +25,9 @@ export function FeltGaps({ season }: { season: Season }) {
 							small
 							look="bare"
 							onPress={() => change.run(season.feltGaps.filter((_, at) => at !== index))}
-							aria-label={`Strike "${gap}"`}
+							aria-label={say('lookBackPage.strikeOne', { gap })}
 						>
-							Strike
+							{say('lookBackPage.strike')}
 						</Button>
 					</li>
 				))}
@@ -40,14 +41,14 @@ export function FeltGaps({ season }: { season: Season }) {
 			>
 				<TextField
 					live
-					label="I missed …"
+					label={say('lookBackPage.iMissed')}
 					value={text}
 					maxLength={500}
-					placeholder="a raincoat that goes over the thick jumper"
+					placeholder={say('lookBackPage.missedExample')}
 					onCommit={setText}
 				/>
 				<Button type="submit" isPending={change.busy} isDisabled={text.trim() === ''}>
-					Note it
+					{say('lookBackPage.note')}
 				</Button>
 			</form>
 			<Problem of={change.problem} />

@@ -27,7 +27,7 @@ export default function LookBackPage({ report }: PageProps) {
 		const colour = palette.colours.find(({ id }) => id === paletteColourId);
 		return {
 			key: paletteColourId ?? 'none',
-			label: colour ? colourWord(colour) : 'near none of the palette',
+			label: colour ? colourWord(colour) : say('lookBackPage.nearNone'),
 			...(colour ? { lab: colour.lab } : {}),
 			owned,
 			worn,
@@ -41,22 +41,27 @@ export default function LookBackPage({ report }: PageProps) {
 			<p className="look-back-sum">{lookBack.sentence}</p>
 			<div className="look-back-columns">
 				<section aria-labelledby="by-slot">
-					<h2 id="by-slot">By slot</h2>
+					<h2 id="by-slot">{say('lookBackPage.bySlot')}</h2>
 					<SharePairs
-						rows={lookBack.bySlot.map(({ slot, owned, worn }) => ({ key: slot, label: slot, owned, worn }))}
+						rows={lookBack.bySlot.map(({ slot, owned, worn }) => ({
+							key: slot,
+							label: say(`slots.${slot}`),
+							owned,
+							worn,
+						}))}
 					/>
 				</section>
 				<section aria-labelledby="by-colour">
-					<h2 id="by-colour">By colour</h2>
+					<h2 id="by-colour">{say('lookBackPage.byColour')}</h2>
 					<SharePairs rows={byColour} />
 				</section>
 			</div>
 			<WornOutfitWords outfits={report.wornOutfits} />
 			<WearTable report={report} garments={garments} />
-			<section className="section look-back-columns" aria-label="Notes">
+			<section className="section look-back-columns" aria-label={say('lookBackPage.notes')}>
 				<div className="stack">
-					<h2>For next year</h2>
-					<TextArea label="Notes that come back at the same season" value={season.notes} onCommit={note.run} />
+					<h2>{say('lookBackPage.nextYear')}</h2>
+					<TextArea label={say('lookBackPage.nextYearLabel')} value={season.notes} onCommit={note.run} />
 					<Problem of={note.problem} />
 				</div>
 				<FeltGaps season={season} />

@@ -1,4 +1,4 @@
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { say } from '../../../../src/language/speak.ts';
 import { call, pathTo } from '../../api/call.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
@@ -8,22 +8,23 @@ const send = (table: Blob, preview: boolean) => call('importWears', { query: { p
 export function WearImport() {
 	return (
 		<details>
-			<summary>Bring wears in from a table, or take them along</summary>
+			<summary>{say('lookBackPage.tables')}</summary>
 			<div className="stack">
 				<p>
 					<a href={pathTo('exportWears')} download>
-						Take all wears along as a table (CSV)
+						{say('lookBackPage.takeAlong')}
 					</a>
 				</p>
 				<TableImport
-					label="A table (CSV) with the columns day and garment"
+					label={say('lookBackPage.tableLabel')}
 					send={send}
-					take={({ added }) => (added > 0 ? `Take ${counted(added, 'wear')} in` : null)}
+					take={({ added }) => (added > 0 ? say('lookBackPage.takeIn', { count: added }) : null)}
 				>
 					{({ added, known }) => (
 						<p>
-							{counted(added, 'new wear')}
-							{known > 0 ? `; ${known} noted already` : ''}.
+							{known > 0
+								? say('lookBackPage.newAndKnown', { count: added, known })
+								: say('lookBackPage.newWears', { count: added })}
 						</p>
 					)}
 				</TableImport>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { dayText } from '../../../../src/language/numbers.ts';
+import { dayText, moneyText } from '../../../../src/language/numbers.ts';
+import { say } from '../../../../src/language/speak.ts';
 import type { GarmentReport, Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { Button } from '../../parts/button.tsx';
@@ -29,16 +30,16 @@ export function WearTable({ report, garments }: { report: Report; garments: read
 	return (
 		<section className="section" aria-labelledby="by-garment">
 			<div className="row">
-				<h2 id="by-garment">By garment</h2>
+				<h2 id="by-garment">{say('lookBackPage.byGarment')}</h2>
 				<span className="row-end">
 					<SelectField
-						label="Order"
+						label={say('garments.order')}
 						value={order}
 						options={[
-							{ value: 'most', label: 'most worn first' },
-							{ value: 'least', label: 'least worn first' },
-							{ value: 'cost', label: 'dearest a wear first' },
-							{ value: 'slot', label: 'by slot' },
+							{ value: 'most', label: say('lookBackPage.mostFirst') },
+							{ value: 'least', label: say('lookBackPage.leastFirst') },
+							{ value: 'cost', label: say('lookBackPage.dearestFirst') },
+							{ value: 'slot', label: say('lookBackPage.slotFirst') },
 						]}
 						onChange={setOrder}
 					/>
@@ -48,11 +49,11 @@ export function WearTable({ report, garments }: { report: Report; garments: read
 				<table className="wear-table">
 					<thead>
 						<tr>
-							<th scope="col">Garment</th>
-							<th scope="col">Wears in twelve months</th>
-							<th scope="col">Last worn</th>
+							<th scope="col">{say('lookBackPage.garment')}</th>
+							<th scope="col">{say('lookBackPage.wearsOfYear')}</th>
+							<th scope="col">{say('lookBackPage.lastWorn')}</th>
 							<th scope="col" className="figure">
-								Cost a wear
+								{say('lookBackPage.costAWear')}
 							</th>
 						</tr>
 					</thead>
@@ -68,16 +69,28 @@ export function WearTable({ report, garments }: { report: Report; garments: read
 									/>
 									<span className="number">{wear.wearsThisYear}</span>
 								</td>
-								<td>{wear.lastWorn ? dayText(wear.lastWorn) : <span className="quiet">never noted</span>}</td>
+								<td>
+									{wear.lastWorn ? (
+										dayText(wear.lastWorn)
+									) : (
+										<span className="quiet">{say('lookBackPage.neverNoted')}</span>
+									)}
+								</td>
 								<td className="figure">
-									{wear.costPerWear === null ? <span className="quiet">not known</span> : wear.costPerWear.toFixed(2)}
+									{wear.costPerWear === null ? (
+										<span className="quiet">{say('lookBackPage.notKnown')}</span>
+									) : (
+										moneyText(wear.costPerWear)
+									)}
 								</td>
 							</tr>
 						))}
 					</tbody>
 				</table>
 			</div>
-			{rows.length > limit ? <Button onPress={() => setLimit(rows.length)}>Show all {rows.length}</Button> : null}
+			{rows.length > limit ? (
+				<Button onPress={() => setLimit(rows.length)}>{say('lookBackPage.showAll', { count: rows.length })}</Button>
+			) : null}
 		</section>
 	);
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { say } from '../../../../src/language/speak.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
@@ -31,11 +31,11 @@ export function WornToday({ garments, today }: { garments: readonly Garment[]; t
 	return (
 		<section className="section" aria-labelledby="worn-today">
 			<div className="row">
-				<h2 id="worn-today">{day === today ? 'Worn today' : 'Worn that day'}</h2>
-				<span role="status">{counted(worn.size, 'garment')}</span>
+				<h2 id="worn-today">{day === today ? say('lookBackPage.wornToday') : say('lookBackPage.wornThatDay')}</h2>
+				<span role="status">{say('counts.garments', { count: worn.size })}</span>
 				<span className="row-end">
 					<TextField
-						label="Day"
+						label={say('lookBackPage.day')}
 						type="date"
 						max={today}
 						value={day}
@@ -45,8 +45,8 @@ export function WornToday({ garments, today }: { garments: readonly Garment[]; t
 			</div>
 			<Problem of={toggle.problem} />
 			{usable.length === 0 ? (
-				<Empty title="No garment yet">
-					<p>Add your garments first, then a tap here notes a wear.</p>
+				<Empty title={say('lookBackPage.noGarment')}>
+					<p>{say('lookBackPage.noGarmentHow')}</p>
 				</Empty>
 			) : (
 				<ul className="wear-tiles">
@@ -61,7 +61,7 @@ export function WornToday({ garments, today }: { garments: readonly Garment[]; t
 								<GarmentPhoto garment={garment} />
 								<span className="small tile-name">{garment.name}</span>
 								<span className="wear-mark" aria-hidden="true">
-									{worn.has(garment.id) ? 'worn' : ''}
+									{worn.has(garment.id) ? say('lookBackPage.worn') : ''}
 								</span>
 							</button>
 						</li>

@@ -1,5 +1,7 @@
 import { useQueries } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { moneyText } from '../../../../src/language/numbers.ts';
+import { say } from '../../../../src/language/speak.ts';
 import { outfitsText } from '../../../../src/wardrobe/pairs/outfit-range.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { CandidateCheck } from '../../../../src/wardrobe/wishes/candidate.ts';
@@ -9,9 +11,8 @@ import { percentText } from '../../parts/colour-text.ts';
 import { PhotoTile } from '../../parts/photo-tile.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
-import { RECOMMENDATION_WORDS } from './recommendation.ts';
 
-const money = (value: number | null): string => (value === null ? 'not told' : value.toFixed(2));
+const money = (value: number | null): string => (value === null ? say('fields.notTold') : moneyText(value));
 
 /** Candidates side by side, line by line. */
 export function Compare({ candidates, report }: { candidates: readonly CandidateDetails[]; report: Report }) {
@@ -33,7 +34,7 @@ export function Compare({ candidates, report }: { candidates: readonly Candidate
 	);
 	return (
 		<section className="section" aria-labelledby="compare">
-			<h2 id="compare">Side by side</h2>
+			<h2 id="compare">{say('shopPage.sideBySide')}</h2>
 			<div className="table-scroll">
 				<table className="compare">
 					<thead>
@@ -48,26 +49,31 @@ export function Compare({ candidates, report }: { candidates: readonly Candidate
 						</tr>
 					</thead>
 					<tbody>
-						{row('Recommendation', (check) => (
-							<span className="italic">{RECOMMENDATION_WORDS[check.recommendation]}</span>
+						{row(say('shopPage.recommendation'), (check) => (
+							<span className="italic">{say(`recommendations.${check.recommendation}`)}</span>
 						))}
-						{row('Fit', (check) => (
+						{row(say('garments.fit'), (check) => (
 							<VerdictMark {...check.fit} />
 						))}
-						{row('Colours', (check, { name }) => (
-							<SwatchStrip swatches={check.fit.swatches.map(({ swatch }) => swatch)} label={`Colours of ${name}`} />
+						{row(say('shopPage.colours'), (check, { name }) => (
+							<SwatchStrip
+								swatches={check.fit.swatches.map(({ swatch }) => swatch)}
+								label={say('shopPage.coloursOf', { name })}
+							/>
 						))}
-						{row('Answers a wish', (check) =>
-							check.wishId ? (wishName.has(check.wishId) ? 'yes' : 'a past one') : 'no',
+						{row(say('shopPage.answersWish'), (check) =>
+							check.wishId ? say(wishName.has(check.wishId) ? 'shopPage.yes' : 'shopPage.pastOne') : say('shopPage.no'),
 						)}
-						{row('Twins owned', (check) => check.twins.length)}
-						{row('Partners', (check) => check.partnerCount)}
-						{row(
-							'Outfits added',
-							(check) => `${outfitsText(check.outfitsAdded)} (${percentText(check.shareOfBest)} of the most possible)`,
+						{row(say('shopPage.twins'), (check) => check.twins.length)}
+						{row(say('shopPage.partners'), (check) => check.partnerCount)}
+						{row(say('shopPage.outfitsAdded'), (check) =>
+							say('shopPage.ofMost', {
+								outfits: outfitsText(check.outfitsAdded),
+								share: percentText(check.shareOfBest),
+							}),
 						)}
-						{row('Price', (_, { price }) => money(price))}
-						{row('Cost a wear, expected', (check) => money(check.expectedCostPerWear))}
+						{row(say('fields.price'), (_, { price }) => money(price))}
+						{row(say('shopPage.costAWear'), (check) => money(check.expectedCostPerWear))}
 					</tbody>
 				</table>
 			</div>

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { say } from '../../../../src/language/speak.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -41,29 +41,23 @@ export function CropDialog({
 			};
 			onUse(await cropAsFile(picture, piece, file.name || 'screenshot.jpg'));
 		} catch {
-			setProblem(
-				new Error(
-					'Expected a picture that this browser can show, to crop it; it cannot show this one. Take it whole: Dyelot may read it all the same.',
-				),
-			);
+			setProblem(new Error(say('shopPage.cannotShow')));
 		}
 	};
 	const whole = box.left === 0 && box.top === 0 && box.right === 1 && box.bottom === 1;
 	return (
-		<Dialog title="Crop it to the piece" onClose={onClose}>
+		<Dialog title={say('shopPage.crop')} onClose={onClose}>
 			<div className="stack">
 				<p>
-					Draw a box round the piece, or take the whole picture.
-					{left > 0 ? ` ${counted(left, 'more picture')} after this one.` : ''}
+					{say('shopPage.cropHow')}
+					{left > 0 ? say('shopPage.more', { count: left }) : ''}
 				</p>
-				{address ? (
-					<BoxChooser address={address} box={box} label="The picture of the candidate" onChange={setBox} />
-				) : null}
+				{address ? <BoxChooser address={address} box={box} label={say('shopPage.picture')} onChange={setBox} /> : null}
 				<div className="row">
 					<Button look="main" onPress={() => (whole ? onUse(file) : void crop())}>
-						{whole ? 'Check the whole picture' : 'Check this piece'}
+						{whole ? say('shopPage.checkWhole') : say('shopPage.checkPiece')}
 					</Button>
-					{whole ? null : <Button onPress={() => onUse(file)}>Take it whole</Button>}
+					{whole ? null : <Button onPress={() => onUse(file)}>{say('shopPage.takeWhole')}</Button>}
 				</div>
 				<Problem of={problem} />
 			</div>

@@ -1,6 +1,5 @@
 import { useCallback, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { pathTo } from '../../api/call.ts';
 import { useCandidates } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
@@ -32,20 +31,20 @@ export default function ShopPage({ report }: PageProps) {
 		<div className="page-body">
 			<PageTitle name={say('places.shop')} purpose={purposeOf('shop')}>
 				<a className="button" href={pathTo('getPocketPage', { params: { id: season.id } })}>
-					Take a pocket page to the shop
+					{say('shopPage.pocket')}
 				</a>
 			</PageTitle>
-			<DropZone label="a candidate" onPhotos={onPhotos}>
-				<span className="small quiet row-end">A screenshot of an offer will do: crop it to the piece.</span>
+			<DropZone label={say('shopPage.aCandidate')} onPhotos={onPhotos}>
+				<span className="small quiet row-end">{say('shopPage.screenshot')}</span>
 			</DropZone>
 			{beside.length > 1 ? <Compare candidates={beside} report={report} /> : null}
 			<Problem of={error} />
 			{open.length === 0 && data ? (
-				<Empty title="No candidate yet">
-					<p>Add the seller’s photo, or photograph the piece in the shop beside something white.</p>
+				<Empty title={say('shopPage.none')}>
+					<p>{say('shopPage.noneHow')}</p>
 				</Empty>
 			) : (
-				<section aria-label="Candidates">
+				<section aria-label={say('shopPage.candidates')}>
 					<ul className="candidates">
 						{open.map((candidate) => (
 							<li key={candidate.id}>
@@ -64,13 +63,13 @@ export default function ShopPage({ report }: PageProps) {
 			)}
 			{past.length > 0 ? (
 				<section className="section" aria-labelledby="past">
-					<h2 id="past">Bought and passed</h2>
+					<h2 id="past">{say('shopPage.past')}</h2>
 					<ul>
 						{past.map(({ id, name, state, source }) => (
 							<li key={id}>
 								{name}{' '}
 								<span className="quiet">
-									{state === 'bought' ? 'bought, now a garment' : 'passed'}
+									{state === 'bought' ? say('shopPage.nowGarment') : say('shopPage.passedWord')}
 									{source ? `, ${source}` : ''}
 								</span>
 							</li>
@@ -90,12 +89,10 @@ export default function ShopPage({ report }: PageProps) {
 					onClose={() => setCropping([])}
 				/>
 			) : null}
-			{compared.length === 1 ? (
-				<p className="small quiet">Tick another one to compare {counted(2, 'candidate')} side by side.</p>
-			) : null}
+			{compared.length === 1 ? <p className="small quiet">{say('shopPage.tickAnother')}</p> : null}
 			{compared.length > 0 ? (
 				<Button small onPress={() => setCompared([])}>
-					Compare none
+					{say('shopPage.compareNone')}
 				</Button>
 			) : null}
 		</div>

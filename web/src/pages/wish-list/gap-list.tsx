@@ -28,7 +28,11 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 				<Swatch
 					lab={colour.lab}
 					label={colour.label}
-					note={`${say(`slots.${gap.slot}`)}${gap.kind === 'slot' ? ', any of the palette; this adds most' : ''}`}
+					note={
+						gap.kind === 'slot'
+							? say('wishList.addsMost', { slot: say(`slots.${gap.slot}`) })
+							: say(`slots.${gap.slot}`)
+					}
 				/>
 			) : (
 				<strong>{say(`slots.${gap.slot}`)}</strong>
@@ -36,21 +40,21 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 			<p>{gap.sentence}</p>
 			<span className="row">
 				{wished ? (
-					<span className="italic">already a wish</span>
+					<span className="italic">{say('wishPage.wished')}</span>
 				) : (
 					<Button
 						look="main"
 						small
 						onPress={() => wish.run(undefined)}
 						isPending={wish.busy}
-						aria-label={`Wish for ${say(`slots.${gap.slot}`)} in ${name}`}
+						aria-label={say('wishList.wishFor', { slot: say(`slots.${gap.slot}`), colour: name })}
 					>
-						Make it a wish
+						{say('wishPage.wish')}
 					</Button>
 				)}
 				{gap.storedFirst ? (
 					<Button small onPress={() => fetchStored.run(undefined)} isPending={fetchStored.busy}>
-						Bring the stored one to the rail
+						{say('wishList.bringStored')}
 					</Button>
 				) : null}
 			</span>
@@ -65,12 +69,8 @@ export function GapList({ report, wishes }: { report: Report; wishes: readonly W
 	const gaps = report.gaps.filter(({ kind }) => kind !== 'piece');
 	if (gaps.length === 0) {
 		return (
-			<Empty title="No gap">
-				<p>
-					{report.palette.colours.length === 0
-						? 'Without a palette nothing can be missing: give Direction some pictures first.'
-						: 'What you hold covers the palette and the pieces the season needs.'}
-				</p>
+			<Empty title={say('wishList.noGap')}>
+				<p>{report.palette.colours.length === 0 ? say('wishList.noGapNoPalette') : say('wishList.noGapCovered')}</p>
 			</Empty>
 		);
 	}

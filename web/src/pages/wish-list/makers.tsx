@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { say } from '../../../../src/language/speak.ts';
 import type { Maker } from '../../../../src/wardrobe/words/wish.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
@@ -20,28 +20,41 @@ export function Makers({ waitingDays }: { waitingDays: number }) {
 	const remove = useChange((maker: Maker) => removeThing('removeMaker', maker.id, maker));
 	return (
 		<section className="section stack" aria-labelledby="makers">
-			<h2 id="makers">Makers you trust</h2>
-			<p className="quiet">
-				Shown with a wish once it has waited {counted(waitingDays, 'day')}. You set the waiting time under Season.
-			</p>
+			<h2 id="makers">{say('wishList.makers')}</h2>
+			<p className="quiet">{say('wishList.makersWhen', { days: say('counts.days', { count: waitingDays }) })}</p>
 			<ul>
 				{makers.map((maker) => (
 					<li key={maker.id} className="row">
 						<span>
 							{maker.name} <span className="quiet">{maker.notes}</span>
 						</span>
-						<Button small look="bare" onPress={() => remove.run(maker)} aria-label={`Remove ${maker.name}`}>
-							Remove
+						<Button
+							small
+							look="bare"
+							onPress={() => remove.run(maker)}
+							aria-label={say('wishList.removeMaker', { name: maker.name })}
+						>
+							{say('wishList.remove')}
 						</Button>
 					</li>
 				))}
 			</ul>
 			<div className="fields">
-				<TextField live label="Maker" value={draft.name} onCommit={(name) => setDraft({ ...draft, name })} />
-				<TextField live label="Why, or where" value={draft.notes} onCommit={(notes) => setDraft({ ...draft, notes })} />
+				<TextField
+					live
+					label={say('wishList.maker')}
+					value={draft.name}
+					onCommit={(name) => setDraft({ ...draft, name })}
+				/>
+				<TextField
+					live
+					label={say('wishList.makerWhy')}
+					value={draft.notes}
+					onCommit={(notes) => setDraft({ ...draft, notes })}
+				/>
 			</div>
 			<Button onPress={() => add.run(undefined)} isPending={add.busy} isDisabled={draft.name === ''}>
-				Add the maker
+				{say('wishList.addMaker')}
 			</Button>
 			<Problem of={add.problem ?? remove.problem} />
 		</section>

@@ -41,28 +41,34 @@ export function NewWish({ season, palette, today }: { season: Season; palette: P
 	);
 	return (
 		<details>
-			<summary>Write a wish of your own</summary>
+			<summary>{say('wishList.ownWish')}</summary>
 			<div className="stack">
 				<div className="fields">
-					<TextField live label="Name" value={name} onCommit={setName} placeholder="warm jumper for the quay" />
+					<TextField
+						live
+						label={say('fields.name')}
+						value={name}
+						onCommit={setName}
+						placeholder={say('wishList.nameExample')}
+					/>
 					<SelectField
-						label="Slot"
+						label={say('garments.slot')}
 						value={slot}
 						options={SLOTS.map((one) => ({ value: one, label: say(`slots.${one}`) }))}
 						onChange={setSlot}
 					/>
 					<SelectField
-						label="Colour"
+						label={say('colours.colour')}
 						value={colourId}
 						options={[
-							{ value: '', label: 'any of the palette' },
+							{ value: '', label: say('wishList.anyColour') },
 							...palette.colours.map((one) => ({ value: one.id, label: colourWord(one) })),
 						]}
 						onChange={setColourId}
 					/>
 				</div>
 				<Button onPress={() => add.run(undefined)} isPending={add.busy}>
-					Wish for it
+					{say('wishList.wishForIt')}
 				</Button>
 				<Problem of={add.problem} />
 			</div>

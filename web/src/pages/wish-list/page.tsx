@@ -16,7 +16,7 @@ import './wish-list.css';
 
 const nameIn = (report: Report) => {
 	const names = new Map(report.garments.map(({ garmentId, name }) => [garmentId, name]));
-	return (id: string) => names.get(id) ?? 'a garment no longer here';
+	return (id: string) => names.get(id) ?? say('garments.gone');
 };
 
 /** Gaps become wishes here; wishes wait, used first. */
@@ -36,15 +36,15 @@ export default function WishListPage({ report }: PageProps) {
 			<div className="wish-columns">
 				<section aria-labelledby="gaps">
 					<WishedPieceList report={report} wishes={open} />
-					<h2 id="gaps">Gaps</h2>
+					<h2 id="gaps">{say('wishList.gaps')}</h2>
 					<GapList report={report} wishes={open} />
 				</section>
 				<section aria-labelledby="wishes">
-					<h2 id="wishes">Wishes</h2>
+					<h2 id="wishes">{say('wishList.wishes')}</h2>
 					<Problem of={error} />
 					{open.length === 0 && data ? (
-						<Empty title="No wish yet">
-							<p>Make one from a gap, or write your own below.</p>
+						<Empty title={say('wishList.noWish')}>
+							<p>{say('wishList.noWishHow')}</p>
 						</Empty>
 					) : (
 						<ol className="wish-list">
@@ -58,7 +58,7 @@ export default function WishListPage({ report }: PageProps) {
 					<NewWish season={season} palette={report.palette} today={report.madeOn} />
 					{past.length > 0 ? (
 						<details>
-							<summary>Answered and dropped ({past.length})</summary>
+							<summary>{say('wishList.past', { count: past.length })}</summary>
 							<ol className="wish-list">
 								{past.map((wish) => (
 									<li key={wish.id}>

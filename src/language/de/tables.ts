@@ -1,0 +1,37 @@
+/** Tables that come in: what a heading and a cell may hold. */
+export const TABLES = {
+	tableCells: {
+		oneOf: 'eins von {{words}}',
+		price: 'ein Preis in Ziffern, wie 24 oder 24,50',
+		step: 'eine ganze Zahl von 0 bis 3',
+		anyOf: 'beliebige von {{words}}',
+		yesOrNo: 'ja oder nein',
+		atMost: 'höchstens {{most}} Zeichen',
+		id: 'die Kennung eines Kleidungsstücks, wie ein Export sie schreibt',
+		day: 'ein Tag des Kalenders wie 2026-03-14',
+		kind: 'eine Art von Kleidungsstück',
+		once: 'jede Kennung einmal (sie steht auch in Zeile {{line}})',
+		name: 'ein Name',
+	},
+	tables: {
+		expected: 'Erwartet wurde {{what}} für „{{column}}“; gegeben wurde „{{received}}“.',
+		tookGarments: 'Eine Tabelle übernommen: {{added}} Kleidungsstücke hinzugefügt, {{changed}} geändert',
+		tookWears_one: 'Eine Tabelle übernommen: {{count}} Tragen',
+		tookWears_other: 'Eine Tabelle übernommen: {{count}} Tragen',
+		workbook:
+			'Erwartet wurde eine Tabelle als Text (CSV); gegeben wurde die eigene Datei eines Tabellenprogramms. Speichere sie dort als „CSV“ und bring diese Datei.',
+		noHeading: 'Erwartet wurde eine Tabelle (CSV) mit Überschrift; gegeben wurde eine Datei ohne lesbare Zeile.',
+		openQuote:
+			'Erwartet wurde ein schließendes Anführungszeichen einer Zelle; das hier geöffnete wird nie geschlossen. Schließe oder entferne es.',
+		noDay: 'Erwartet wurde ein Tag des Kalenders wie 2026-03-14 für „day“; gegeben wurde „{{received}}“.',
+		laterDay: 'Erwartet wurde ein Tag bis heute ({{today}}) für „day“; gegeben wurde „{{received}}“.',
+		severalGarments_one:
+			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „garment“; gegeben wurde „{{received}}“, und {{count}} heißen so.',
+		severalGarments_other:
+			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „garment“; gegeben wurde „{{received}}“, und {{count}} heißen so.',
+		noGarment:
+			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „garment“; gegeben wurde „{{received}}“, und keines heißt so.',
+		noColumn_one: 'Erwartet wurde eine Spalte {{missing}} in der Überschrift der Tabelle; gegeben wurde {{heading}}.',
+		noColumn_other: 'Erwartet wurden Spalten {{missing}} in der Überschrift der Tabelle; gegeben wurde {{heading}}.',
+	},
+};

@@ -1,0 +1,36 @@
+/** Tables that come in: what a heading and a cell may hold. */
+export const TABLES = {
+	tableCells: {
+		oneOf: 'one of {{words}}',
+		price: 'a price in digits, like 24 or 24.50',
+		step: 'a whole number from 0 to 3',
+		anyOf: 'any of {{words}}',
+		yesOrNo: 'yes or no',
+		atMost: 'at most {{most}} characters',
+		id: 'the id of a garment, as an export writes it',
+		day: 'a day of the calendar like 2026-03-14',
+		kind: 'a kind of garment',
+		once: 'each id once (it is on line {{line}} too)',
+		name: 'a name',
+	},
+	tables: {
+		expected: 'Expected {{what}} for "{{column}}"; received "{{received}}".',
+		tookGarments: 'Took in a table: {{added}} garments added, {{changed}} changed',
+		tookWears_one: 'Took in a table: {{count}} wear',
+		tookWears_other: 'Took in a table: {{count}} wears',
+		workbook:
+			'Expected a table as text (CSV); received a spreadsheet\'s own file. Save it there as "CSV", then bring that file.',
+		noHeading: 'Expected a table (CSV) with a heading; received a file without a line that can be read.',
+		openQuote:
+			'Expected a closing quotation mark for a cell; the one that is opened here is never closed. Close or remove it.',
+		noDay: 'Expected a day of the calendar like 2026-03-14 for "day"; received "{{received}}".',
+		laterDay: 'Expected a day up to today ({{today}}) for "day"; received "{{received}}".',
+		severalGarments_one:
+			'Expected the name or id of one garment for "garment"; received "{{received}}", and {{count}} garments have that name.',
+		severalGarments_other:
+			'Expected the name or id of one garment for "garment"; received "{{received}}", and {{count}} garments have that name.',
+		noGarment: 'Expected the name or id of one garment for "garment"; received "{{received}}", and no garment has it.',
+		noColumn_one: 'Expected a column {{missing}} in the heading of the table; received {{heading}}.',
+		noColumn_other: 'Expected columns {{missing}} in the heading of the table; received {{heading}}.',
+	},
+} as const;

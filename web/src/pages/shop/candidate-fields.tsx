@@ -1,0 +1,41 @@
+import { say } from '../../../../src/language/speak.ts';
+import { KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
+import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
+import { Check, SelectField, TextField } from '../../parts/field.tsx';
+import { numberOrNull } from '../../parts/number-text.ts';
+
+/** What the person tells of a piece found for sale. */
+export function CandidateFields({
+	candidate,
+	onChange,
+}: {
+	candidate: CandidateDetails;
+	onChange: (changes: Partial<CandidateDetails>) => void;
+}) {
+	return (
+		<>
+			<TextField label={say('fields.name')} value={candidate.name} onCommit={(name) => onChange({ name })} />
+			<SelectField
+				label={say(candidate.kindFrom === 'user' ? 'fields.kind' : 'shopPage.kindSuggested')}
+				value={candidate.kind}
+				options={KIND_NAMES.map((kind) => ({ value: kind, label: say(`kinds.${kind}`) }))}
+				onChange={(kind) => onChange({ kind })}
+			/>
+			<TextField
+				label={say('fields.price')}
+				type="number"
+				min={0}
+				step="any"
+				value={candidate.price?.toString() ?? ''}
+				onCommit={(text) => onChange({ price: numberOrNull(text) })}
+			/>
+			<TextField
+				label={say('shopPage.where')}
+				value={candidate.source}
+				maxLength={2000}
+				onCommit={(source) => onChange({ source })}
+			/>
+			<Check label={say('shopPage.used')} checked={candidate.used} onChange={(used) => onChange({ used })} />
+		</>
+	);
+}
