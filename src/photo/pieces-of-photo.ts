@@ -1,42 +1,21 @@
-import { colourName } from '../colour/name.ts';
 import { type MarkedPiece, markedPieces } from '../reading/kinds/marked-pieces.ts';
-import type { LabelMap, Pixels } from '../reading/pixels.ts';
-import type { PixelReading } from '../reading/reading-of-pixels.ts';
-import { sampleOf } from '../reading/swatches/cloth-pixels.ts';
-import { swatchesOf } from '../reading/swatches/swatches.ts';
+import type { LabelMap } from '../reading/pixels.ts';
 import type { Pattern, Piece } from '../wardrobe/words/reading.ts';
 import type { Slot } from '../wardrobe/words/slot.ts';
 import { kindsOfPieces } from './networks/kinds/kinds.ts';
 import type { OutlineMaps } from './networks/outline/outline-maps.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
+import { KINDS_KEPT, ownSwatches, type PictureOfPieces } from './piece-of-photo.ts';
 
 /** What is known of a worn picture when its pieces are told. */
-export type WornPicture = {
-	readonly pixels: Pixels;
+export type WornPicture = PictureOfPieces & {
 	readonly labels: LabelMap;
 	readonly maps: OutlineMaps;
-	readonly read: PixelReading;
 	readonly patterns: ReadonlyMap<Slot, Pattern>;
-	/** Pixels of the upright original per analysed one. */
-	readonly pictureScale: number;
 };
-
-/** Kinds shown of an unsure piece, and kept for the user to choose from. */
-const KINDS_KEPT = 4;
 
 /** What is marked is taken for no piece at all from this probability on: more likely than not. */
 const NO_PIECE_FROM = 0.5;
-
-/** The colours of the marked pixels alone; their shares sum to 1. */
-function ownSwatches({ pixels, read }: WornPicture, { slot, marks }: MarkedPiece): Piece['swatches'] {
-	// A little inside the edge where something is left there: a pixel on the edge is half background.
-	const inside = marks.map((mark, at) => (mark === 1 && read.marks[at] !== 0 ? 1 : 0));
-	const cloth = sampleOf(pixels, inside.includes(1) ? inside : marks, 1, slot);
-	return swatchesOf([cloth]).map(({ lab, share }) => {
-		const corrected = read.correct(lab);
-		return { lab: corrected, share, name: colourName(corrected) };
-	});
-}
 
 /** The colours of a piece: those of its slot where it is alone there, else its own. */
 function swatchesOfPiece(picture: WornPicture, piece: MarkedPiece, alone: boolean): Piece['swatches'] {

@@ -17,6 +17,7 @@ import { maskFromFile } from './file/mask-file.ts';
 import { type ReadFailure, readFailure } from './file/read-failure.ts';
 import { parsePhoto } from './networks/outline/parser.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
+import { piecesLaidOut } from './laid-out-pieces.ts';
 import { piecesOfPhoto } from './pieces-of-photo.ts';
 
 export type Point = { readonly x: number; readonly y: number };
@@ -121,6 +122,9 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 						pictureScale,
 					}),
 				}
+			: {}),
+		...(photoKind === 'single' && !mask && !analysis.alpha
+			? await piecesLaidOut({ pixels: analysis, read, pictureScale }, labels)
 			: {}),
 		light,
 		ownLight,

@@ -86,6 +86,22 @@ export type Piece = {
 	readonly swatches: readonly Pick<Swatch, 'lab' | 'share' | 'name'>[];
 };
 
+/** A part of a picture: its edges as shares of width and height from the left and from the top, 0..1. */
+export type PictureBox = {
+	readonly left: number;
+	readonly top: number;
+	readonly right: number;
+	readonly bottom: number;
+};
+
+/** What a photo without a person may be cut into, each part a photo of its own. */
+export type SplitProposal = {
+	/** Separate pieces seen, 2 or more: a pair of shoes is one. */
+	readonly pieces: number;
+	/** A box round each part; where more than two pieces are seen, one part holds the others. */
+	readonly boxes: readonly [PictureBox, PictureBox];
+};
+
 /** What the photo pipeline says of one photo. Deterministic: same bytes and correction, same reading. */
 export type Reading = {
 	readonly photoKind: PhotoKind;
@@ -100,6 +116,8 @@ export type Reading = {
 	readonly patternBySlot: Readonly<Partial<Record<Slot, Pattern>>>;
 	/** What is worn or laid out in the picture, thing by thing, the largest first; absent in older readings and for one garment. */
 	readonly pieces?: readonly Piece[];
+	/** How the photo may be split, where it shows several garments and nobody who wears them; absent in older readings and for one garment. */
+	readonly proposal?: SplitProposal;
 	readonly light: Light;
 	/** What the photo by itself says of its light, before a group, a ground or the hand; absent in older readings. */
 	readonly ownLight?: Light;

@@ -1,0 +1,106 @@
+import { laidOutGarments, splitProposal } from '../reading/kinds/laid-out.ts';
+import type { PieceBox } from '../reading/kinds/piece-box.ts';
+import { kindGuesses } from '../reading/outline/kind-guesses.ts';
+import type { LabelMap, Pixels } from '../reading/pixels.ts';
+import { slotOfKind } from '../wardrobe/words/kind.ts';
+import type { LikelyKind, PictureBox, Piece, Reading } from '../wardrobe/words/reading.ts';
+import { parsePhoto } from './networks/outline/parser.ts';
+import { patternOf } from './networks/pattern/pattern.ts';
+import { KINDS_KEPT, ownSwatches, type PictureOfPieces } from './piece-of-photo.ts';
+
+/** Part of a garment's longer side that its own picture shows around it. */
+const AROUND = 0.08;
+
+/** A garment that lies by itself: what it may be, where, and its pixels. */
+type Seen = { readonly kinds: readonly LikelyKind[]; readonly boxes: readonly PieceBox[]; readonly marks: Uint8Array };
+
+/** The part of a picture in a box and a little around it, as a picture of its own. */
+function partOf({ rgb, widthPx, heightPx }: Pixels, box: PieceBox): Pixels {
+	const margin = Math.round(AROUND * Math.max(box.right - box.left, box.bottom - box.top));
+	const left = Math.max(0, box.left - margin);
+	const right = Math.min(widthPx, box.right + margin);
+	const top = Math.max(0, box.top - margin);
+	const bottom = Math.min(heightPx, box.bottom + margin);
+	const part = new Uint8Array((right - left) * (bottom - top) * 3);
+	for (let row = top, to = 0; row < bottom; row++, to += (right - left) * 3)
+		part.set(rgb.subarray((row * widthPx + left) * 3, (row * widthPx + right) * 3), to);
+	return { widthPx: right - left, heightPx: bottom - top, rgb: part, alpha: null };
+}
+
+/** Kinds that come in twos: both together are one garment. */
+const PAIRED = new Set<string>(['shoes', 'boots', 'heels', 'sandals', 'flats', 'trainers', 'socks', 'gloves']);
+/** From this probability on the kind of a garment that lies by itself is said; measured on composites, see the model card. */
+const SURE_FROM = 0.8;
+
+/** Regions that are the two of a pair, joined. */
+function pairsJoined(seen: readonly Seen[]): Seen[] {
+	const joined: Seen[] = [];
+	for (const one of seen) {
+		const kind = one.kinds[0]?.kind;
+		const other = joined.findIndex(
+			({ kinds, boxes }) => kind && PAIRED.has(kind) && kinds[0]?.kind === kind && boxes.length === 1,
+		);
+		const first = joined[other];
+		if (!first) joined.push(one);
+		else
+			joined[other] = {
+				kinds: first.kinds,
+				boxes: [...first.boxes, ...one.boxes],
+				marks: first.marks.map((mark, at) => mark | one.marks[at]!),
+			};
+	}
+	return joined;
+}
+
+function pictureBox({ boxes }: Seen, { widthPx, heightPx }: Pixels): PictureBox {
+	return {
+		left: Math.min(...boxes.map(({ left }) => left)) / widthPx,
+		top: Math.min(...boxes.map(({ top }) => top)) / heightPx,
+		right: Math.max(...boxes.map(({ right }) => right)) / widthPx,
+		bottom: Math.max(...boxes.map(({ bottom }) => bottom)) / heightPx,
+	};
+}
+
+async function pieceOf(picture: PictureOfPieces, { kinds, marks }: Seen): Promise<Piece[]> {
+	const [first] = kinds;
+	if (!first) return [];
+	const slot = slotOfKind(first.kind);
+	const swatches = ownSwatches(picture, { slot, marks });
+	if (swatches.length === 0) return [];
+	const area = marks.reduce((sum, mark) => sum + mark, 0);
+	return [
+		{
+			slot,
+			kind: first.probability >= SURE_FROM ? first.kind : null,
+			kinds: kinds.slice(0, KINDS_KEPT),
+			share: area / marks.length,
+			pattern: await patternOf(picture.pixels, marks, 1, swatches, picture.pictureScale),
+			swatches,
+		},
+	];
+}
+
+/**
+ * The garments of a photo that shows several and nobody who wears them (a bed with three things, a collage of cut-outs), the largest first, and how the
+ * photo may be split; nothing where one garment is seen. Each is looked at again by itself, so that one garment costs nothing more.
+ */
+export async function piecesLaidOut(
+	picture: PictureOfPieces,
+	labels: LabelMap,
+): Promise<Pick<Reading, 'pieces' | 'proposal'>> {
+	const garments = laidOutGarments(labels);
+	if (garments.length < 2) return {};
+	const seen: Seen[] = [];
+	for (const { marks, box } of garments) {
+		const parse = await parsePhoto(partOf(picture.pixels, box));
+		seen.push({ kinds: kindGuesses(parse.garmentKind), boxes: [box], marks });
+	}
+	const apart = pairsJoined(seen);
+	if (apart.length < 2) return {};
+	const pieces: Piece[] = [];
+	for (const one of apart) pieces.push(...(await pieceOf(picture, one)));
+	return {
+		pieces: pieces.sort((one, other) => other.share - one.share),
+		proposal: splitProposal(apart.map((one) => pictureBox(one, picture.pixels))),
+	};
+}
