@@ -15,9 +15,9 @@ import { type DecodedPhoto, decodePhoto } from './file/decode.ts';
 import { type DerivedPictures, derivedPictures } from './file/derived-pictures.ts';
 import { maskFromFile } from './file/mask-file.ts';
 import { type ReadFailure, readFailure } from './file/read-failure.ts';
+import { piecesLaidOut } from './laid-out-pieces.ts';
 import { parsePhoto } from './networks/outline/parser.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
-import { piecesLaidOut } from './laid-out-pieces.ts';
 import { piecesOfPhoto } from './pieces-of-photo.ts';
 
 export type Point = { readonly x: number; readonly y: number };

@@ -54,8 +54,10 @@ import type {
 	NeutralPoint,
 	Pattern,
 	PhotoQuality,
+	PictureBox,
 	Piece,
 	Reading,
+	SplitProposal,
 	Swatch,
 	Trust,
 } from '../../wardrobe/words/reading.ts';
@@ -827,6 +829,24 @@ export const piece = Type.Unsafe<Piece>({
 	description: 'One worn thing that a picture shows.',
 });
 
+export const pictureBox = Type.Unsafe<PictureBox>({
+	...exact({ left: Type.Number(), top: Type.Number(), right: Type.Number(), bottom: Type.Number() }),
+	title: 'PictureBox',
+	description: 'A part of a picture: its edges as shares of width and height from the left and from the top, 0..1.',
+});
+
+export const splitProposal = Type.Unsafe<SplitProposal>({
+	...exact({
+		pieces: told(Type.Number(), 'Separate pieces seen, 2 or more: a pair of shoes is one.'),
+		boxes: told(
+			Type.Array(pictureBox, { minItems: 2, maxItems: 2 }),
+			'A box round each part; where more than two pieces are seen, one part holds the others.',
+		),
+	}),
+	title: 'SplitProposal',
+	description: 'What a photo without a person may be cut into, each part a photo of its own.',
+});
+
 export const lightModel = Type.Unsafe<LightModel>({
 	...exact({
 		white: told(
@@ -933,6 +953,12 @@ export const reading = Type.Unsafe<Reading>({
 			told(
 				Type.Array(piece),
 				'What is worn or laid out in the picture, thing by thing, the largest first; absent in older readings and for one garment.',
+			),
+		),
+		proposal: Type.Optional(
+			told(
+				splitProposal,
+				'How the photo may be split, where it shows several garments and nobody who wears them; absent in older readings and for one garment.',
 			),
 		),
 		light: light,
