@@ -78,12 +78,14 @@ export const likelyVerdict = (appearance: Pick<Appearance, 'swatches'>, palette:
 export const fitsPalette = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): boolean =>
 	likelyVerdict(appearance, palette) === 'fits';
 
-/** Whether the verdict changes within an error of so much: the `unsure` of `fitOf`, without the rest of it. */
-export function isUnsureAt(appearance: Pick<Appearance, 'swatches'>, palette: Palette, error: number): boolean {
+/** Tells whether the verdict changes within an error of so much: the `unsure` of `fitOf`, without the rest of it. */
+export function unsureAt(appearance: Pick<Appearance, 'swatches'>, palette: Palette): (error: number) => boolean {
 	const parts = partsOf(appearance, palette);
-	const shift = error * ALONG_ONE_DIRECTION;
 	const canTell = parts.some(({ share, margin }) => share > 0 && Number.isFinite(margin));
-	return !canTell || verdictOf(parts, shift) !== verdictOf(parts, -shift);
+	return (error) => {
+		const shift = error * ALONG_ONE_DIRECTION;
+		return !canTell || verdictOf(parts, shift) !== verdictOf(parts, -shift);
+	};
 }
 
 function swatchFit(swatch: Swatch, nearest: NearestColour | null): SwatchFit {

@@ -2,7 +2,7 @@ import { say } from '../../language/speak.ts';
 import { AIDS } from '../words/light-error.ts';
 import type { Palette } from '../words/palette-colour.ts';
 import type { Appearance } from '../words/reading.ts';
-import { isUnsureAt } from './fit.ts';
+import { unsureAt } from './fit.ts';
 
 /** What a sheet of paper and a grey card would buy: how many pieces that are unsure now would be clear. */
 export type SurerLight = {
@@ -13,19 +13,18 @@ export type SurerLight = {
 	readonly sentence: string | null;
 };
 
-/** Whether the piece's verdict is unsure where its photo errs by no more than this. */
-const isUnsure = (piece: Appearance, palette: Palette, error: number): boolean =>
-	isUnsureAt(piece, palette, Math.min(piece.trust.error, error));
-
 /**
  * Judges every unsure piece again at the error its photo would have with paper, a grey card, or both beside it. An estimate: a new photo moves
  * the colour too. Nothing for an empty palette or where no piece is unsure.
  */
 export function surerLight(pieces: readonly Appearance[], palette: Palette): SurerLight {
-	const unsure = pieces.filter((piece) => piece.swatches.length > 0 && isUnsure(piece, palette, piece.trust.error));
+	const unsure = pieces
+		.filter(({ swatches }) => swatches.length > 0)
+		.map((piece) => ({ error: piece.trust.error, isUnsure: unsureAt(piece, palette) }))
+		.filter(({ error, isUnsure }) => isUnsure(error));
 	const clearWith = AIDS.map(({ aid, error }) => ({
 		aid,
-		pieces: unsure.filter((piece) => !isUnsure(piece, palette, error)).length,
+		pieces: unsure.filter((piece) => !piece.isUnsure(Math.min(piece.error, error))).length,
 	}));
 	const worth = clearWith.filter(({ pieces: count }) => count > 0).sort((one, other) => other.pieces - one.pieces);
 	const [best, ...rest] = worth;

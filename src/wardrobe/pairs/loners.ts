@@ -9,7 +9,7 @@ import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
 import { type AlonePartners, alonenessOf, carrierOf } from './aloneness.ts';
 import type { Loner } from './loner.ts';
 import { lonerSentence } from './loner-sentence.ts';
-import { CODE } from './pair-facts.ts';
+import { CODE } from './pair-codes.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
 import type { PairContext } from './support.ts';
 

@@ -9,7 +9,7 @@ import type { Slot } from '../words/slot.ts';
 import { isBaseNeutral } from './base-neutral.ts';
 import { echoesAmong } from './echo.ts';
 import { type InspiredPairs, inspiredPairs } from './inspired-pairs.ts';
-import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
+import type { PairContext } from './support.ts';
 
 /** What every pair of a set of garments is judged by, worked out once for each garment. */
 export type PairFacts = {
@@ -27,11 +27,6 @@ export type PairFacts = {
 	readonly inspired: InspiredPairs;
 };
 
-/** Index into `SUPPORT_KINDS` of each kind. */
-export const CODE = Object.fromEntries(SUPPORT_KINDS.map((kind, code) => [kind, code])) as Readonly<
-	Record<SupportKind, number>
->;
-
 export function pairFacts(garments: readonly Garment[], context: PairContext): PairFacts {
 	const slots = garments.map(({ kind }) => slotOfKind(kind));
 	const mains = garments.map((garment) => mainSwatch(garment)?.lab ?? null);
@@ -45,17 +40,4 @@ export function pairFacts(garments: readonly Garment[], context: PairContext): P
 		base: garments.map((garment) => isBaseNeutral(garment, context.palette)),
 		inspired: inspiredPairs(slots, mains, context.pairings),
 	};
-}
-
-/** The strongest support that colours give a pair, as a code; the user's own word is not looked at. */
-export function codeByColour(
-	{ together, mains, echoes, inPalette, base, inspired }: PairFacts,
-	one: number,
-	other: number,
-): number {
-	if (!together(one, other) || !mains[one] || !mains[other]) return CODE.unproven;
-	if (inspired.has(one, other)) return CODE.inspired;
-	if (inPalette[one] && inPalette[other]) return CODE.palette;
-	if (base[one] || base[other]) return CODE.base;
-	return echoes(one, other) ? CODE.echo : CODE.unproven;
 }

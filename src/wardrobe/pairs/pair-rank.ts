@@ -63,12 +63,13 @@ export function rankingOf(
 ): (index: number, options?: RankOptions) => number[] {
 	const count = garments.length;
 	const bestOf = bestAmong(garments, facts);
+	const met = SUPPORT_KINDS.map((_, code) => codes.includes(code));
 	return (index, { include = isSupported, limit = count } = {}) => {
 		const result: number[] = [];
 		const from = index * count;
 		for (const [code, kind] of SUPPORT_KINDS.entries()) {
 			if (result.length >= limit) break;
-			if (!include(kind)) continue;
+			if (!met[code] || !include(kind)) continue;
 			const others: number[] = [];
 			for (let other = 0; other < count; other++)
 				if (codes[from + other] === code && other !== index && facts.together(index, other)) others.push(other);

@@ -1,6 +1,7 @@
 import type { Garment } from '../words/garment.ts';
 import type { Slot } from '../words/slot.ts';
-import { CODE, codeByColour, type PairFacts, pairFacts } from './pair-facts.ts';
+import { CODE, codesByColour, writeUserWords } from './pair-codes.ts';
+import { pairFacts } from './pair-facts.ts';
 import { mainDistance, type RankOptions, rankingOf } from './pair-rank.ts';
 import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
 import { supportSentence } from './support-sentence.ts';
@@ -24,46 +25,6 @@ export type PairTable = {
 	/** Garments that go with this one. */
 	readonly partnerCount: (index: number) => number;
 };
-
-/** The codes of all pairs by colour, or only of those in `rows`; both halves. */
-function codesByColour(facts: PairFacts, rows: readonly number[] | null): Uint8Array {
-	const count = facts.slots.length;
-	const codes = new Uint8Array(count * count).fill(CODE.unproven);
-	for (const one of rows ?? facts.slots.keys()) {
-		for (let other = rows ? 0 : one + 1; other < count; other++) {
-			if (other === one) continue;
-			const code = codeByColour(facts, one, other);
-			codes[one * count + other] = code;
-			codes[other * count + one] = code;
-		}
-	}
-	return codes;
-}
-
-/** Writes over the codes what the user did, then what the user said; returns the days worn together by cell of the table. */
-function writeUserWords(
-	codes: Uint8Array,
-	garments: readonly Garment[],
-	context: PairContext,
-): ReadonlyMap<number, number> {
-	const indexOf = new Map(garments.map(({ id }, index) => [id, index]));
-	const cellsOf = (a: string, b: string): number[] => {
-		const one = indexOf.get(a);
-		const other = indexOf.get(b);
-		if (one === undefined || other === undefined || one === other) return [];
-		return [one * garments.length + other, other * garments.length + one];
-	};
-	const days = new Map<number, number>();
-	for (const worn of context.wornTogether) {
-		for (const cell of cellsOf(worn.garmentA, worn.garmentB)) {
-			codes[cell] = CODE.worn;
-			days.set(cell, worn.days);
-		}
-	}
-	for (const { garmentA, garmentB, word } of context.pairWords)
-		for (const cell of cellsOf(garmentA, garmentB)) codes[cell] = word === 'approved' ? CODE.approved : CODE.no;
-	return days;
-}
 
 /**
  * The support of all pairs of `garments` (or only of those in `rows`). A pair's kind is the strongest that holds, in the order of

@@ -1,6 +1,6 @@
 import type { Garment } from '../words/garment.ts';
 import type { Kind } from '../words/kind.ts';
-import { slotOfKind } from '../words/kind.ts';
+import { KIND_NAMES, slotOfKind } from '../words/kind.ts';
 import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
 import { seenSwatches } from '../words/main-colour.ts';
 import { distanceAcrossPhotos } from '../words/photo-distance.ts';
@@ -42,14 +42,17 @@ export const possibleFamilies = (piece: Piece): ReadonlySet<KindFamily> =>
 const wornAs = (kind: Kind): readonly string[] =>
 	kind === 'cardigan' || kind === 'waistcoat' || kind === 'hoodie' ? ['top', 'outer'] : [slotOfKind(kind)];
 
-/** Whether a garment may be worn where the piece is, and whether it is of its family. */
-function kindMatchOf(piece: Piece): (kind: Kind) => 'family' | 'slot' | null {
+type KindMatch = 'family' | 'slot' | null;
+
+/** For each kind, whether a garment of it may be worn where the piece is, and whether it is of its family. */
+function kindMatches(piece: Piece): ReadonlyMap<Kind, KindMatch> {
 	const families = possibleFamilies(piece);
-	return (kind) => {
+	const match = (kind: Kind): KindMatch => {
 		if (families.has(familyOfKind(kind))) return 'family';
 		if (!wornAs(kind).includes(piece.slot)) return null;
 		return families.size === 0 ? 'family' : 'slot';
 	};
+	return new Map(KIND_NAMES.map((kind) => [kind, match(kind)]));
 }
 
 /** Mean distance from each seen colour of the piece to the nearest seen one of a garment, by area; null without colours. */
@@ -79,10 +82,10 @@ type Answering = Pick<Garment, 'kind' | 'swatches' | 'trust' | 'pattern'>;
 
 /** {@link answerOf} for many garments: what only depends on the piece is worked out once. */
 export function answersTo(piece: Piece, pieceTrust: Trust): (garment: Answering) => PieceAnswer | null {
-	const kindMatch = kindMatchOf(piece);
+	const matches = kindMatches(piece);
 	const colourDistance = colourDistanceOf(piece, pieceTrust);
 	return (garment) => {
-		const match = kindMatch(garment.kind);
+		const match = matches.get(garment.kind);
 		if (!match) return null;
 		const distance = colourDistance(garment);
 		if (distance === null || distance > NEAR_IT_WITHIN) return { degree: 'missing', distance, because: 'colour' };

@@ -12,6 +12,8 @@ export function mainSwatch(appearance: Pick<Appearance, 'swatches'>): Swatch | n
 
 /** The swatches seen as the piece's colours: the main one, and all from {@link SEEN_FROM_SHARE} on. */
 export function seenSwatches(appearance: Pick<Appearance, 'swatches'>): readonly Swatch[] {
+	const { swatches } = appearance;
+	if (swatches.every(({ share }) => share >= SEEN_FROM_SHARE)) return swatches;
 	const main = mainSwatch(appearance);
-	return appearance.swatches.filter((swatch) => swatch === main || swatch.share >= SEEN_FROM_SHARE);
+	return swatches.filter((swatch) => swatch === main || swatch.share >= SEEN_FROM_SHARE);
 }
