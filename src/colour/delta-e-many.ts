@@ -32,10 +32,10 @@ export const MOST_LIGHTNESS_DIVISOR = 1.75;
 
 /**
  * sin(2 dTheta) of the rotation term (Sharma et al. 2005, equation 16) for the mean hue with cosine `c` and sine `s`: 0.87 at blue (275
- * degrees), falling to nothing on both sides. From 0 to 90 degrees it is under 1e-23 and taken as 0.
+ * degrees), falling to nothing on both sides. From 0 to 135 degrees it is under 1e-13 and taken as 0.
  */
 function hueRotation(c: number, s: number): number {
-	if (c >= 0 && s >= 0) return 0;
+	if (s >= 0 && c >= -Math.SQRT1_2) return 0;
 	const degrees = Math.atan2(s, c) / RADIANS;
 	const away = ((degrees < 0 ? degrees + 360 : degrees) - 275) / 25;
 	return Math.sin(60 * RADIANS * Math.exp(-away * away));

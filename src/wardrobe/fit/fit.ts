@@ -18,8 +18,21 @@ export type NearestColour = {
 	readonly within: boolean;
 };
 
+/** What was found before, by the palette and the colour as they stand in memory, which never change: many judgements ask about the same cloth. */
+const FOUND = new WeakMap<Palette, WeakMap<Lab65, NearestColour | null>>();
+
 /** The palette colour that the cloth comes nearest to, reaches considered (ties: the nearer centre, then the earlier), or `null` for an empty palette. Hints are passed over. */
 export function nearestColour(lab: Lab65, palette: Palette): NearestColour | null {
+	const found = FOUND.get(palette) ?? new WeakMap<Lab65, NearestColour | null>();
+	FOUND.set(palette, found);
+	const before = found.get(lab);
+	if (before !== undefined) return before;
+	const nearest = searchNearest(lab, palette);
+	found.set(lab, nearest);
+	return nearest;
+}
+
+function searchNearest(lab: Lab65, palette: Palette): NearestColour | null {
 	let best: { readonly colour: PaletteColour; readonly distance: number; readonly margin: number } | null = null;
 	for (const colour of vouchingColours(palette)) {
 		const distance = deltaE2000Of(lab[0], lab[1], lab[2], colour.lab[0], colour.lab[1], colour.lab[2]);

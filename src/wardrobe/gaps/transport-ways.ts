@@ -21,19 +21,30 @@ export type TransportState = {
 /** A way for a unit: demands in order, the last with room or with something to push out. */
 type Way = { readonly demands: readonly number[]; readonly pushesOut: boolean };
 
-/** Finds the best moves of what demand `j` holds anew. */
-function refreshMoves({ gain, held, moves }: TransportState, j: number): void {
-	const outside = moves.length;
-	for (let k = 0; k <= outside; k++) {
+/** What moving `mover` from demand `j` to `k` (past the last: out, to the surplus) gains a unit. */
+const changeOf = ({ gain, moves }: TransportState, mover: number, j: number, k: number): number =>
+	(k === moves.length ? 0 : gain(mover, k)) - gain(mover, j);
+
+/** The better of a move and what `mover` would gain; ties go to the lower index. */
+const betterMove = (best: Move, change: number, mover: number): Move =>
+	change > best.change + NOTHING || (Math.abs(change - best.change) <= NOTHING && mover < best.mover)
+		? { change, mover }
+		: best;
+
+/** Takes `mover`, which demand `j` holds now, among the best moves from there. */
+function joinMoves(state: TransportState, j: number, mover: number): void {
+	const own = state.moves[j]!;
+	for (let k = 0; k < own.length; k++) if (k !== j) own[k] = betterMove(own[k]!, changeOf(state, mover, j, k), mover);
+}
+
+/** Finds the moves anew that `mover` was the best for: demand `j` holds it no longer. */
+function leaveMoves(state: TransportState, j: number, mover: number): void {
+	const own = state.moves[j]!;
+	for (let k = 0; k < own.length; k++) {
+		if (own[k]!.mover !== mover) continue;
 		let best = NO_MOVE;
-		if (k !== j) {
-			for (const mover of held[j]!.keys()) {
-				const change = (k === outside ? 0 : gain(mover, k)) - gain(mover, j);
-				if (change > best.change + NOTHING || (Math.abs(change - best.change) <= NOTHING && mover < best.mover))
-					best = { change, mover };
-			}
-		}
-		moves[j]![k] = best;
+		for (const other of state.held[j]!.keys()) best = betterMove(best, changeOf(state, other, j, k), other);
+		own[k] = best;
 	}
 }
 
@@ -78,10 +89,15 @@ export function bestWay(state: TransportState, from: number): Way | null {
 	return { demands, pushesOut: best.pushesOut };
 }
 
-function add(held: Map<number, number>, who: number, amount: number): void {
-	const now = (held.get(who) ?? 0) + amount;
-	if (now > NOTHING) held.set(who, now);
-	else held.delete(who);
+/** Changes what demand `j` holds of `who`, and with it the best moves from there. */
+function hold(state: TransportState, j: number, who: number, amount: number): void {
+	const held = state.held[j]!;
+	const before = held.get(who);
+	const now = (before ?? 0) + amount;
+	if (now > NOTHING) {
+		held.set(who, now);
+		if (before === undefined) joinMoves(state, j, who);
+	} else if (held.delete(who)) leaveMoves(state, j, who);
 }
 
 /** Carries as much of `from` along the way as fits, displacing what stands there. */
@@ -100,13 +116,12 @@ export function carry(state: TransportState, from: number, { demands, pushesOut 
 	let carried = from;
 	surplus[from]! -= amount;
 	for (const [step, j] of demands.entries()) {
-		add(held[j]!, carried, amount);
+		hold(state, j, carried, amount);
 		const mover = movers[step]!;
 		if (mover < 0) break;
-		add(held[j]!, mover, -amount);
+		hold(state, j, mover, -amount);
 		carried = mover;
 	}
 	if (pushesOut) surplus[carried]! += amount;
 	else free[last]! -= amount;
-	for (const j of demands) refreshMoves(state, j);
 }

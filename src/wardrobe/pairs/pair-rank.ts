@@ -39,9 +39,10 @@ function bestAmong(
 		const best: Ranked[] = [];
 		for (const other of others) {
 			const last = best.length < most ? null : best[most - 1]!;
-			// Once the places are filled with echoes, only a nearer one can come in: most are told by their lightness or distance alone.
-			if (last?.echoes && Math.abs(lightness[index]! - lightness[other]!) > last.apart * MOST_LIGHTNESS_DIVISOR)
-				continue;
+			// Once the places are filled, only an echo or a nearer one can come in: most are told by their lightness or distance alone.
+			const isFar =
+				last !== null && Math.abs(lightness[index]! - lightness[other]!) > last.apart * MOST_LIGHTNESS_DIVISOR;
+			if (isFar && (last.echoes || !facts.echoes(index, other))) continue;
 			const apart = distance(index, other);
 			if (last?.echoes && apart > last.apart) continue;
 			const ranked = { other, id: garments[other]!.id, echoes: facts.echoes(index, other), apart };

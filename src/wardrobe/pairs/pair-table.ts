@@ -1,6 +1,6 @@
 import type { Garment } from '../words/garment.ts';
 import type { Slot } from '../words/slot.ts';
-import { CODE, codesByColour, writeUserWords } from './pair-codes.ts';
+import { codesByColour, SUPPORTED_UNDER, writeUserWords } from './pair-codes.ts';
 import { pairFacts } from './pair-facts.ts';
 import { mainDistance, type RankOptions, rankingOf } from './pair-rank.ts';
 import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
@@ -37,7 +37,7 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 	const codes = codesByColour(facts, rows ?? null);
 	const days = writeUserWords(codes, garments, context);
 	const kind = (one: number, other: number) => SUPPORT_KINDS[codes[one * count + other]!]!;
-	const supported = (one: number, other: number) => codes[one * count + other]! < CODE.unproven;
+	const supported = (one: number, other: number) => codes[one * count + other]! < SUPPORTED_UNDER;
 	const distance = mainDistance(facts);
 	const sentence = (one: number, other: number) =>
 		supportSentence(kind(one, other), {
@@ -52,7 +52,7 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 	const partnerCount = (index: number) => {
 		let partners = 0;
 		for (let other = 0; other < count; other++)
-			if (supported(index, other) && other !== index && together(index, other)) partners++;
+			if (codes[index * count + other]! < SUPPORTED_UNDER && together(index, other)) partners++;
 		return partners;
 	};
 	const ranked = rankingOf(garments, facts, codes);
