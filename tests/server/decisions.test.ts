@@ -1,10 +1,6 @@
-import { SqliteDriver } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ServerEvent } from '../../src/app/events.ts';
-import { suggestFromPhotos } from '../../src/app/suggest-from-photos.ts';
-import { aReading, aSwatch, OAT, RUST } from '../support/build-wardrobe.ts';
-import { decided, putGarments } from '../support/decided.ts';
-import { garmentDetails } from '../support/garment-details.ts';
+import { RUST } from '../support/build-wardrobe.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
 const HOOK_MS = 120_000;
@@ -72,67 +68,6 @@ describe('a request sent twice', () => {
 		expect(other).toMatchObject({ status: 422, body: { error: { code: 'key-reused' } } });
 		expect((await keyed('short', url, { name: 'Another' })).status).toBe(400);
 	});
-});
-
-describe('a photo that was read', () => {
-	/** Rows that come back, and statements that look through a whole table, while `act` runs. */
-	async function rowsRead(act: () => Promise<unknown>): Promise<{ rows: number; scans: string[] }> {
-		const { acquireConnection } = SqliteDriver.prototype;
-		let rows = 0;
-		const statements: { sql: string; parameters: readonly unknown[] }[] = [];
-		SqliteDriver.prototype.acquireConnection = async function (this: SqliteDriver) {
-			const connection = await acquireConnection.call(this);
-			return {
-				streamQuery: (...words) => connection.streamQuery(...words),
-				async executeQuery(query) {
-					const result = await connection.executeQuery(query);
-					rows += result.rows.length;
-					if (/^(select|update|insert|delete)/i.test(query.sql)) statements.push(query);
-					// biome-ignore lint/suspicious/noExplicitAny: rows of any table pass through
-					return result as any;
-				},
-			};
-		};
-		try {
-			await act();
-		} finally {
-			SqliteDriver.prototype.acquireConnection = acquireConnection;
-		}
-		return {
-			rows,
-			scans: statements.map(({ sql }) => sql).filter((sql) => !/ where /i.test(sql) && /^select/i.test(sql)),
-		};
-	}
-
-	it('asks for as many rows in a home of many things as in a small one', async () => {
-		const { store } = test.services;
-		let added = 0;
-		const takenAt = (minute: number) => new Date(Date.UTC(2026, 0, 1, 0, minute)).toISOString().slice(0, 19);
-		const addPhoto = async (lab: readonly [number, number, number]) => {
-			const bytes = new TextEncoder().encode(`photo ${added++}`);
-			const about = { originalName: 'IMG_1.jpg', mediaType: 'image/jpeg', addedAt: '2026-01-01T00:00:00.000Z' };
-			const { id } = await store.photos.add(bytes, about);
-			const reading = aReading([aSwatch(lab, 1, 'top')], { background: OAT, takenAt: takenAt(added * 60) });
-			await store.photos.saveReading(id, reading, {});
-			await putGarments(store, garmentDetails({ id: `p${added}`, nameFrom: 'looks', photoIds: [id] }));
-			return { id, reading };
-		};
-		const readOne = async () => {
-			const { id, reading } = await addPhoto(RUST);
-			const before = { ...(await store.photos.get(id))!, reading: null };
-			return rowsRead(async () => {
-				await suggestFromPhotos(test.services, [id]);
-				await test.services.followLight(before, reading);
-			});
-		};
-		const small = await readOne();
-		for (let index = 0; index < 150; index++) await addPhoto(OAT);
-		await decided(store, { wears: { put: [{ garmentId: 'p1', on: '2026-01-01' }] } });
-		const large = await readOne();
-		expect(large.rows).toBe(small.rows);
-		expect(large.rows).toBeLessThan(20);
-		expect(large.scans).toEqual([]);
-	}, 120_000);
 });
 
 describe('a palette that another window changed', () => {

@@ -7,8 +7,9 @@ import type { Slot } from '../words/slot.ts';
 import { countOutfits } from './outfit-count.ts';
 import type { Tally } from './outfit-range.ts';
 import { type OutfitTable, outfitShapes, outfitTable, shapesWith } from './outfits.ts';
+import { CODE, codeByColour, SUPPORTED_UNDER } from './pair-codes.ts';
 import { pairContextOf } from './pair-context.ts';
-import { CODE, codeByColour, pairFacts } from './pair-facts.ts';
+import { pairFacts } from './pair-facts.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
 import type { PairContext } from './support.ts';
 
@@ -52,7 +53,7 @@ function goesByColour(
 	const facts = pairFacts(garments, context);
 	return remembered(
 		garments.length,
-		(one, other) => said(one, other) ?? codeByColour(facts, one, other) < CODE.unproven,
+		(one, other) => said(one, other) ?? codeByColour(facts, one, other) < SUPPORTED_UNDER,
 	);
 }
 
@@ -93,7 +94,7 @@ export function outfitTallies(
 	};
 	const asRead = goesByColour(all, context, (one, other) => {
 		const code = codeOf(one, other);
-		return code === null ? null : code < CODE.unproven;
+		return code === null ? null : code < SUPPORTED_UNDER;
 	});
 	const said = (one: number, other: number) => {
 		const code = codeOf(one, other);

@@ -10,12 +10,23 @@ export const CODE = Object.fromEntries(SUPPORT_KINDS.map((kind, code) => [kind, 
 /** Codes under this one support the pair: the kinds before `unproven`. */
 export const SUPPORTED_UNDER = CODE.unproven;
 
-/**
- * The strongest support that colours give each pair, as a code, row by row, both halves; what the user did and said is not looked at. Only pairs of
- * `rows` where those are given, the rest is unproven.
- */
+/** The support of two garments that are worn together, have colours, and are shown by no picture. */
+function codeWithoutPictures({ inPalette, base, echoes }: PairFacts, one: number, other: number): number {
+	if (inPalette[one] && inPalette[other]) return CODE.palette;
+	if (base[one] || base[other]) return CODE.base;
+	return echoes(one, other) ? CODE.echo : SUPPORTED_UNDER;
+}
+
+/** The strongest support that colours give a pair, as a code; the user's own word is not looked at. */
+export function codeByColour(facts: PairFacts, one: number, other: number): number {
+	const { together, mains, inspired } = facts;
+	if (!together(one, other) || !mains[one] || !mains[other]) return SUPPORTED_UNDER;
+	return inspired.has(one, other) ? CODE.inspired : codeWithoutPictures(facts, one, other);
+}
+
+/** {@link codeByColour} of all pairs, row by row, both halves; only pairs of `rows` where those are given, the rest is unproven. */
 export function codesByColour(facts: PairFacts, rows: readonly number[] | null): Uint8Array {
-	const { slots, together, mains, inPalette, base, inspired, echoes } = facts;
+	const { slots, together, mains, inspired } = facts;
 	const count = slots.length;
 	const codes = new Uint8Array(count * count).fill(SUPPORTED_UNDER);
 	const write = (one: number, other: number, code: number) => {
@@ -31,10 +42,7 @@ export function codesByColour(facts: PairFacts, rows: readonly number[] | null):
 		if (!mains[one]) continue;
 		for (let other = rows ? 0 : one + 1; other < count; other++) {
 			if (other === one || codes[one * count + other] !== SUPPORTED_UNDER) continue;
-			if (!together(one, other) || !mains[other]) continue;
-			if (inPalette[one] && inPalette[other]) write(one, other, CODE.palette);
-			else if (base[one] || base[other]) write(one, other, CODE.base);
-			else if (echoes(one, other)) write(one, other, CODE.echo);
+			if (together(one, other) && mains[other]) write(one, other, codeWithoutPictures(facts, one, other));
 		}
 	}
 	return codes;
