@@ -5,6 +5,7 @@ import { styleFit } from '../src/wardrobe/fit/style-fit.ts';
 import { twinsOf } from '../src/wardrobe/fit/twins.ts';
 import { bandsOf } from '../src/wardrobe/gaps/bands.ts';
 import { seasonGaps } from '../src/wardrobe/gaps/season-gaps.ts';
+import { swapsFor } from '../src/wardrobe/line-up/swaps.ts';
 import { lonersOf } from '../src/wardrobe/pairs/loners.ts';
 import { pairTable } from '../src/wardrobe/pairs/pair-table.ts';
 import { pairingsFromReadings } from '../src/wardrobe/pairs/pairings.ts';
@@ -33,6 +34,7 @@ async function judgementsOf(count: number): Promise<ReadonlyMap<string, number>>
 	const profile = styleProfile(board);
 	const input = seasonInput(garments, board, palette);
 	const held = garments.filter(({ place }) => place === 'rail');
+	const set = held.slice(0, SEASON.targetCount).map(({ id }) => id);
 	const steps: Record<string, () => unknown> = {
 		'palette of 40 pictures with firmness': () => derivePalette(board),
 		'fit of every garment, with sentences': () => garments.map((garment) => fitOf(garment, palette)),
@@ -44,6 +46,7 @@ async function judgementsOf(count: number): Promise<ReadonlyMap<string, number>>
 		'style of every garment, axis by axis': () => garments.map((garment) => styleFit(garment, profile)),
 		'woven bands': () => bandsOf(palette, held),
 		'gaps, and outfits with what one more piece adds': () => seasonGaps(input, held, [], { owned: table }),
+		'all swaps for one garment of a set of 33': () => swapsFor(input, { garmentIds: set, garmentId: set[0]! }),
 		'the whole season report, all of these in it': () => seasonReport(input),
 	};
 	const cpu = new Map<string, number>();

@@ -72,34 +72,36 @@ function colourGroups(swatches: readonly HeldSwatch[]): { labs: Lab65[]; groupOf
 	return { labs, groupOf };
 }
 
-/**
- * What the palette asks for against what the garments hold, by exact partial optimal transport with CIEDE2000 as the cost. Asked amounts
- * are the weights of the palette's colours, hints left out; held ones the area of each swatch, weighted by the size of its slot.
- */
-export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {
+/** What covers what, swatch by swatch: the transport between what is held and what the palette asks. */
+function carriedTo(palette: Palette, garments: readonly Garment[]) {
 	const swatches = heldSwatches(garments);
 	const colours = vouchingColours(palette);
 	const weightOf = (some: readonly PaletteColour[]) => some.reduce((sum, { weight }) => sum + weight, 0);
 	const asks = weightOf(colours) / (weightOf(palette.colours) || 1) || 1;
 	const distances = deltaE2000Matrix(packLabs(swatches.map(({ lab }) => lab)), packLabs(colours.map(({ lab }) => lab)));
-	const cost = swatches.map((_, index) => distances.slice(index * colours.length, (index + 1) * colours.length));
+	const cost = swatches.map((_, index) => distances.subarray(index * colours.length, (index + 1) * colours.length));
 	const { flows, missing, surplus } = partialTransport(
 		swatches.map(({ amount }) => amount),
 		colours.map(({ weight }) => weight / asks),
 		cost,
 		colours.map(reachOf),
 	);
+	const asked = colours.map(({ id, weight }, index): AskedColour => {
+		const amount = weight / asks;
+		return { paletteColourId: id, amount, covered: amount - missing[index]!, missing: missing[index]! };
+	});
+	return { swatches, asked, flows, surplus };
+}
+
+type Carried = ReturnType<typeof carriedTo>;
+
+/** The swatches by colour, each colour with what it holds, the heaviest swatch's colour standing for all. */
+function heldColours({ swatches, surplus }: Carried): { held: HeldColour[]; groupOf: number[] } {
 	const { labs, groupOf } = colourGroups(swatches);
-	const asked = colours.map(({ id, weight }, index) => ({
-		paletteColourId: id,
-		amount: weight / asks,
-		covered: weight / asks - missing[index]!,
-		missing: missing[index]!,
-	}));
 	const membersOf = labs.map((): (HeldSwatch & { readonly surplus: number })[] => []);
 	for (const [index, swatch] of swatches.entries())
 		membersOf[groupOf[index]!]!.push({ ...swatch, surplus: surplus[index]! });
-	const held = labs.map((lab, group) => {
+	const held = labs.map((lab, group): HeldColour => {
 		const members = membersOf[group]!;
 		const byGarment = new Map<string, number>();
 		for (const { garmentId, amount } of members) byGarment.set(garmentId, (byGarment.get(garmentId) ?? 0) + amount);
@@ -112,11 +114,23 @@ export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {
 			garmentIds: [...byGarment].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).map(([id]) => id),
 		};
 	});
+	return { held, groupOf };
+}
+
+/**
+ * What the palette asks for against what the garments hold, by exact partial optimal transport with CIEDE2000 as the cost. Asked amounts
+ * are the weights of the palette's colours, hints left out; held ones the area of each swatch, weighted by the size of its slot.
+ */
+export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {
+	const carried = carriedTo(palette, garments);
+	const { asked, flows } = carried;
+	const { held, groupOf } = heldColours(carried);
 	const threads = new Map<string, Thread>();
 	for (const { from, to, amount } of flows) {
-		const thread = { heldId: held[groupOf[from]!]!.id, paletteColourId: colours[to]!.id, amount };
-		const key = `${thread.heldId} ${thread.paletteColourId}`;
-		threads.set(key, { ...thread, amount: amount + (threads.get(key)?.amount ?? 0) });
+		const { id: heldId } = held[groupOf[from]!]!;
+		const { paletteColourId } = asked[to]!;
+		const key = `${heldId} ${paletteColourId}`;
+		threads.set(key, { heldId, paletteColourId, amount: amount + (threads.get(key)?.amount ?? 0) });
 	}
 	return {
 		asked,
@@ -124,3 +138,11 @@ export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {
 		threads: [...threads.values()].sort((a, b) => b.amount - a.amount || (a.heldId < b.heldId ? -1 : 1)),
 	};
 }
+
+/** How much of what is asked is covered, 0..1. */
+export const coveredShareOf = ({ asked }: Pick<Bands, 'asked'>): number =>
+	asked.reduce((sum, { covered }) => sum + covered, 0);
+
+/** {@link coveredShareOf} of garments, without the bands' other parts: for many sets of them. */
+export const coveredShareBy = (palette: Palette, garments: readonly Garment[]): number =>
+	coveredShareOf(carriedTo(palette, garments));

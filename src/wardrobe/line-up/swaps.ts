@@ -1,4 +1,4 @@
-import { bandsOf } from '../gaps/bands.ts';
+import { coveredShareBy } from '../gaps/bands.ts';
 import { type OutfitRange, rangeOf, tallyDifference, tallySum } from '../pairs/outfit-range.ts';
 import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
@@ -44,14 +44,12 @@ export function swapsFor(
 		held: without,
 		added: [withOut, ...gains],
 	} = outfitTallies(input, rest, [out, ...others], table);
-	const coveredBy = (garments: readonly Garment[]) =>
-		bandsOf(input.palette, garments).asked.reduce((sum, { covered }) => sum + covered, 0);
-	const before = coveredBy(held);
+	const before = coveredShareBy(input.palette, held);
 	// With the last shoes out, outfits are counted without shoes: none of those is left once others are in.
 	const keeps = slotOfKind(out.kind) !== 'shoes' || rest.some(({ kind }) => slotOfKind(kind) === 'shoes');
 	return others
 		.map((other, index): Swap => {
-			const coveredShare = coveredBy([...rest, other]);
+			const coveredShare = coveredShareBy(input.palette, [...rest, other]);
 			const outfits = rangeOf(keeps ? tallySum(without, gains[index]!) : gains[index]!);
 			const outfitsChange = rangeOf(tallyDifference(gains[index]!, withOut!));
 			return {

@@ -1,4 +1,5 @@
 import { say } from '../../language/speak.ts';
+import { coveredShareOf } from '../gaps/bands.ts';
 import type { Gap } from '../gaps/gap.ts';
 import { seasonGaps } from '../gaps/season-gaps.ts';
 import { type OutfitRange, outfitsText, rangeOf, type Tally, tallyDifference } from '../pairs/outfit-range.ts';
@@ -34,7 +35,7 @@ function triedSet(input: SeasonInput, ids: ReadonlySet<string>): { readonly set:
 	const set = {
 		garmentIds: held.map(({ id }) => id),
 		outfits: rangeOf(outfits),
-		coveredShare: bands.asked.reduce((sum, { covered }) => sum + covered, 0),
+		coveredShare: coveredShareOf(bands),
 		gaps,
 	};
 	return { set, tally: outfits };

@@ -9,7 +9,7 @@ import { type StyleProfile, styleProfile } from '../fit/style.ts';
 import { type AxisFit, styleFit } from '../fit/style-fit.ts';
 import { type SurerLight, surerLight } from '../fit/surer-light.ts';
 import { type Twin, twinsOf } from '../fit/twins.ts';
-import type { Bands } from '../gaps/bands.ts';
+import { type Bands, coveredShareOf } from '../gaps/bands.ts';
 import type { Gap } from '../gaps/gap.ts';
 import { type MissingPiece, wishedPiece } from '../gaps/missing-piece.ts';
 import { seasonGaps } from '../gaps/season-gaps.ts';
@@ -126,7 +126,7 @@ function coverOfBoard({ inspirations, palette }: SeasonInput): Report['paletteCo
 function heldSummary(input: SeasonInput, tally: Tally, bands: Bands): Report['held'] {
 	const held = heldGarments(input);
 	const outfits = rangeOf(tally);
-	const coveredShare = bands.asked.reduce((sum, { covered }) => sum + covered, 0);
+	const coveredShare = coveredShareOf(bands);
 	const isLineUp = (input.lineUp?.garmentIds.length ?? 0) > 0;
 	const blanks = { garments: say('counts.garments', { count: held.length }), outfits: outfitsText(outfits) };
 	const outside = held.filter((garment) => !isInSeason(garment, input.season)).length;
