@@ -4,27 +4,20 @@ import { mkdtemp, rm, stat } from 'node:fs/promises';
 import { basename, join, relative, sep } from 'node:path';
 import { Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
-import { backup, DatabaseSync } from '@photostructure/sqlite';
+import { DatabaseSync } from '@photostructure/sqlite';
 import tar from 'tar-stream';
 import { ARCHIVE_CHECKSUMS, ARCHIVE_FORMAT, ARCHIVE_HEAD, type ArchivedFile } from './archive.ts';
 import { BACKUP_WORK, FOUND_FOLDER } from './check-photo-files.ts';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
 import { DATABASE_FILE } from './open-home.ts';
+import { copyDatabase } from './sqlite/copy-database.ts';
 
-/** Copies the database as it is at one moment, page by page in a thread, while the program goes on writing; returns the ids of its photos. */
+/** Copies the database as it is at one moment, while the program goes on writing; returns the ids of its photos. */
 async function snapshotDatabase(homePath: string, to: string): Promise<Set<string>> {
-	// A reader of its own: over the program's own connection the copy could begin in the middle of a decision.
-	const reader = new DatabaseSync(join(homePath, DATABASE_FILE), { readOnly: true });
-	try {
-		await backup(reader, to, { rate: -1 });
-	} finally {
-		reader.close();
-	}
+	await copyDatabase(join(homePath, DATABASE_FILE), to);
 	const snapshot = new DatabaseSync(to);
 	try {
-		// One file, no write-ahead log beside it.
-		snapshot.exec('PRAGMA journal_mode = DELETE');
 		const ids = new Set<string>();
 		snapshot.function('told', (id: unknown) => {
 			ids.add(String(id));

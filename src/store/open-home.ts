@@ -1,12 +1,13 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { say } from '../language/speak.ts';
+import { keepBeforeUpdate } from './before-update.ts';
 import { emptyOldBin } from './bin.ts';
 import { checkHome } from './check-home.ts';
 import { directoryPhotoFiles } from './directory-photo-files.ts';
 import { makeHomeFolder, unopened } from './home-folder.ts';
 import { LOCK_FILE, lockHome } from './home-lock.ts';
-import { migrateToNewest, newerHome } from './migrations/all.ts';
+import { isOlderHome, migrateToNewest, newerHome } from './migrations/all.ts';
 import { closeToOthers, ensurePrivateFile } from './private-files.ts';
 import { sqlStore } from './sql-store.ts';
 import { closeSqlite, openSqlite, type SqliteDatabase } from './sqlite/sqlite-database.ts';
@@ -41,13 +42,15 @@ export function checkDatabase(connection: SqliteDatabase['connection'], path: st
 	throw damaged(path, complaints.map(({ quick_check }) => quick_check).join('; '));
 }
 
-/** Throws where a later program has changed the schema. */
-function refuseNewerHome(connection: SqliteDatabase['connection']): void {
+/** Migrations that the database has, oldest first. Throws where a later program has changed the schema. */
+function appliedMigrations(connection: SqliteDatabase['connection']): readonly string[] {
 	const tables = connection.prepare("SELECT name FROM sqlite_master WHERE name = 'kysely_migration'").all();
-	if (tables.length === 0) return;
-	const applied = connection.prepare('SELECT name FROM kysely_migration').all() as { name: string }[];
-	const newer = newerHome(applied.map(({ name }) => name));
+	if (tables.length === 0) return [];
+	const rows = connection.prepare('SELECT name FROM kysely_migration ORDER BY name').all() as { name: string }[];
+	const applied = rows.map(({ name }) => name);
+	const newer = newerHome(applied);
 	if (newer) throw newer;
+	return applied;
 }
 
 /** Opens a home, making it where there is none; brings its schema up to date; looks for damage. */
@@ -57,6 +60,7 @@ export async function openHome(homePath: string, { now }: { readonly now: () => 
 	const path = join(homePath, DATABASE_FILE);
 	let unlock = () => {};
 	let database: SqliteDatabase | null = null;
+	let applied: readonly string[] = [];
 	try {
 		await ensurePrivateFile(join(homePath, LOCK_FILE));
 		unlock = lockHome(homePath);
@@ -65,12 +69,13 @@ export async function openHome(homePath: string, { now }: { readonly now: () => 
 		if (isNew) await ensurePrivateFile(path);
 		database = openSqlite(path, (connection) => {
 			checkDatabase(connection, path);
-			refuseNewerHome(connection);
+			applied = appliedMigrations(connection);
 		});
 		const { db } = database;
+		const findings = openToOthers === null ? [] : [openToOthers];
+		if (isOlderHome(applied)) findings.push(await keepBeforeUpdate(homePath, DATABASE_FILE, applied.at(-1)!));
 		await migrateToNewest(db);
-		const found = isNew ? [] : await checkHome(homePath, db, now);
-		const findings = openToOthers === null ? found : [openToOthers, ...found];
+		if (!isNew) findings.push(...(await checkHome(homePath, db, now)));
 		await emptyOldBin(db, now());
 		const store = sqlStore(db, directoryPhotoFiles(homePath), now);
 		return {

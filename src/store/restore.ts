@@ -11,7 +11,7 @@ import { FOUND_FOLDER } from './check-photo-files.ts';
 import { syncFolder } from './durable-write.ts';
 import { isFolder, makeHomeFolder } from './home-folder.ts';
 import { newerHome } from './migrations/all.ts';
-import { checkDatabase, DATABASE_FILE } from './open-home.ts';
+import { checkDatabase, DATABASE_FILE, openHome } from './open-home.ts';
 import { PHOTO_KEY } from './photo-files.ts';
 import { makePrivateFolder, PRIVATE_FILE } from './private-files.ts';
 import { meaningOfSystemError } from './system-error.ts';
@@ -105,6 +105,9 @@ function refuseLater(connection: InstanceType<typeof DatabaseSync>, archive: str
 	if (newerHome(applied.map(({ name }) => name))) throw new BadArchiveError(say('archives.later', { archive }));
 }
 
+/** What is restored: the number of files, and what was found amiss in them and put right, one sentence each. */
+export type Restored = { readonly files: number; readonly findings: readonly string[] };
+
 /** Unpacks into `folder` and checks every file, and the database's own pages. Returns the number of files. */
 async function unpack(archive: string, folder: string): Promise<number> {
 	const { found, stated } = await unpackEntries(archive, folder).catch((error: unknown) => {
@@ -155,9 +158,9 @@ async function requireArchive(archive: string): Promise<void> {
 
 /**
  * Restores an archive into an empty or new folder. It is unpacked beside it and verified first; only then does it take its place, in one
- * step. Throws `BadArchiveError` with the home as it was. Returns the number of files.
+ * step. What start-up looks for is looked for before that. Throws `BadArchiveError` with the home as it was.
  */
-export async function restoreBackup(archive: string, home: string): Promise<number> {
+export async function restoreBackup(archive: string, home: string, now: () => Date): Promise<Restored> {
 	await requireArchive(archive);
 	const homePath = resolve(home);
 	const inTheWay = (await isFolder(homePath)) ? await readdir(homePath) : [];
@@ -167,6 +170,8 @@ export async function restoreBackup(archive: string, home: string): Promise<numb
 	const unpacked = await mkdtemp(`${homePath}.restoring-`);
 	try {
 		const files = await unpack(archive, unpacked);
+		const opened = await openHome(unpacked, { now });
+		await opened.close();
 		for (const entry of await readdir(unpacked, { recursive: true, withFileTypes: true }))
 			if (entry.isDirectory()) await syncFolder(join(entry.parentPath, entry.name));
 		await syncFolder(unpacked);
@@ -174,7 +179,7 @@ export async function restoreBackup(archive: string, home: string): Promise<numb
 		if (existsSync(homePath)) await rmdir(homePath);
 		await rename(unpacked, homePath);
 		await syncFolder(dirname(homePath));
-		return files;
+		return { files, findings: opened.findings };
 	} catch (error) {
 		await rm(unpacked, { recursive: true, force: true });
 		throw error;

@@ -15,7 +15,8 @@ import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 
 const at = '2026-03-01T08:00:00.000Z';
-const open = (path: string) => openHome(path, { now: () => new Date(at) });
+const NOW = () => new Date(at);
+const open = (path: string) => openHome(path, { now: NOW });
 const about = { originalName: 'coat.jpg', mediaType: 'image/jpeg', addedAt: at };
 const photo = (text: string) => new TextEncoder().encode(text);
 
@@ -67,13 +68,27 @@ describe('a backup', () => {
 		const archive = await archiveOf(path);
 		const target = join(temporaryFolder(), 'restored');
 		expect(await checkBackup(archive, temporaryFolder())).toBe(5);
-		expect(await restoreBackup(archive, target)).toBe(5);
+		expect(await restoreBackup(archive, target, NOW)).toEqual({ files: 5, findings: [] });
 		const restored = await open(target);
 		expect(restored.findings).toEqual([]);
 		expect(rowsOf(restored)).toEqual(rowsOf(home));
 		expect(await photoFilesOf(target)).toEqual(await photoFilesOf(path));
 		expect((await undone(restored.store))?.sentence).toBe('Corrected a photo');
 		expect((await undone(restored.store))?.sentence).toBe('Named it anew');
+		await restored.close();
+		await home.close();
+	});
+
+	it('says at restoring what has another form and is set aside, and the restored home then has nothing to say', async () => {
+		const { path, home } = await lived();
+		await putGarments(home.store, garmentDetails({ id: 'g2', name: 'Whole' }), 'Added');
+		home.database.connection.exec(`UPDATE things SET body = '{"id":"g1"}' WHERE id = 'g1'`);
+		const target = join(temporaryFolder(), 'restored');
+		const { findings } = await restoreBackup(await archiveOf(path), target, NOW);
+		expect(findings).toEqual([expect.stringMatching(/^1 entry has another form .*garment "g1".* set aside/)]);
+		const restored = await open(target);
+		expect(restored.findings).toEqual([]);
+		expect((await restored.store.garments.list()).map(({ name }) => name)).toEqual(['Whole']);
 		await restored.close();
 		await home.close();
 	});
@@ -89,7 +104,7 @@ describe('a backup', () => {
 		}
 		await writing;
 		const target = join(temporaryFolder(), 'restored');
-		await restoreBackup(archive, target);
+		await restoreBackup(archive, target, NOW);
 		const restored = await open(target);
 		expect(restored.findings).toEqual([]);
 		for (const { id } of await restored.store.photos.list()) await restored.store.photos.original(id);
@@ -216,7 +231,7 @@ describe('a restore', () => {
 		const archive = await spoil(await archiveOf(path));
 		await home.close();
 		const parent = temporaryFolder();
-		const failed = restoreBackup(archive, join(parent, 'restored'));
+		const failed = restoreBackup(archive, join(parent, 'restored'), NOW);
 		await expect(failed).rejects.toThrow(BadArchiveError);
 		await expect(failed).rejects.toThrow(message);
 		expect(readdirSync(parent)).toEqual([]);
@@ -225,13 +240,13 @@ describe('a restore', () => {
 	it('into a home that holds something is refused', async () => {
 		const { path, home } = await lived();
 		const archive = await archiveOf(path);
-		await expect(restoreBackup(archive, path)).rejects.toThrow(/empty folder/);
+		await expect(restoreBackup(archive, path, NOW)).rejects.toThrow(/empty folder/);
 		expect(await home.store.garments.list()).toHaveLength(1);
 		await home.close();
 	});
 
 	it('of an archive that is not there says so', async () => {
-		await expect(restoreBackup('/nowhere.tar', join(temporaryFolder(), 'x'))).rejects.toThrow(
+		await expect(restoreBackup('/nowhere.tar', join(temporaryFolder(), 'x'), NOW)).rejects.toThrow(
 			/^Expected an archive made by .+ there is no such file or folder\.$/,
 		);
 		expect(existsSync('/nowhere.tar')).toBe(false);

@@ -172,6 +172,26 @@ describe('start-up', () => {
 		await again.close();
 	});
 
+	it('drops outlines that nothing points at, and keeps those of photos and of decisions', async () => {
+		const path = temporaryFolder();
+		const home = await open(path);
+		const { id } = await home.store.photos.add(bytes, about);
+		const names: string[] = [];
+		for (const drawn of [bytes, bytes.slice(1), bytes.slice(2)]) {
+			await corrected(home.store, id, { mask: true }, drawn);
+			names.push((await home.store.photos.maskOf(id))!);
+		}
+		// Taken back, the last can be done again; kept for a correction that was never made, the other never will be.
+		await undone(home.store);
+		const lost = await home.store.photos.keepMask(id, bytes.slice(3));
+		await home.close();
+		const again = await open(path);
+		const left = readdirSync(join(path, 'derived', id.slice(0, 2))).map((name) => name.split('.')[1]);
+		expect(left.sort()).toEqual([...names].sort());
+		expect(left).not.toContain(lost);
+		await again.close();
+	});
+
 	it('sets rows aside that cannot be read, and shows all others', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);

@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { DatabaseSync } from '@photostructure/sqlite';
 import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
+import { BEFORE_UPDATE } from '../../src/store/before-update.ts';
 import { MIGRATIONS, migrateToNewest } from '../../src/store/migrations/all.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { openSqlite } from '../../src/store/sqlite/sqlite-database.ts';
@@ -11,6 +12,8 @@ import { corrected, undone } from '../support/decided.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 
 const homes = new URL('../../fixtures/homes/', import.meta.url);
+const NOW = () => new Date('2026-03-10T08:00:00.000Z');
+const isNewest = (version: string) => version === `v${Object.keys(MIGRATIONS).length}.sql`;
 const storedVersions = readdirSync(homes).filter((name) => name.endsWith('.sql'));
 
 function write(path: string, text: string): void {
@@ -47,9 +50,9 @@ describe('a home of an earlier version', () => {
 	});
 
 	it.each(storedVersions)('%s opens with everything in it and can be worked with', async (version) => {
-		const home = await openHome(storedHome(version), { now: () => new Date('2026-03-10T08:00:00.000Z') });
+		const home = await openHome(storedHome(version), { now: NOW });
 		const { store } = home;
-		expect(home.findings).toEqual([]);
+		expect(home.findings).toHaveLength(isNewest(version) ? 0 : 1);
 		expect((await store.seasons.get('s1'))?.name).toBe('Wet spring');
 		expect(await store.garments.list()).toMatchObject([{ id: 'g1', name: 'Oilskin 🧥', place: 'stored' }]);
 		expect((await store.bin()).map(({ name }) => name)).toEqual(['Linen shirt']);
@@ -68,6 +71,39 @@ describe('a home of an earlier version', () => {
 		await corrected(store, photo.id, { mask: true }, new Uint8Array([1]));
 		expect(await store.photos.derived(photo.id, 'mask')).toEqual(Buffer.from([1]));
 		await home.close();
+	});
+
+	it.each(storedVersions)('%s leaves its database as it was beside the new one, once, and says so', async (version) => {
+		const path = storedHome(version);
+		const rows = (connection: InstanceType<typeof DatabaseSync>) =>
+			['things', 'decisions', 'photos', 'kysely_migration'].map((table) =>
+				connection.prepare(`SELECT * FROM ${table} ORDER BY 1, 2`).all(),
+			);
+		const old = new DatabaseSync(join(path, 'dyelot.sqlite'));
+		const before = rows(old);
+		old.close();
+		const home = await openHome(path, { now: NOW });
+		await home.close();
+		if (isNewest(version)) {
+			expect(existsSync(join(path, BEFORE_UPDATE))).toBe(false);
+			return;
+		}
+		const [kept, ...others] = readdirSync(join(path, BEFORE_UPDATE));
+		expect(others).toEqual([]);
+		expect(home.findings).toEqual([expect.stringContaining(`${BEFORE_UPDATE}/${kept}`)]);
+		const copy = new DatabaseSync(join(path, BEFORE_UPDATE, kept!));
+		expect(rows(copy)).toEqual(before);
+		copy.close();
+		const again = await openHome(path, { now: NOW });
+		expect(again.findings).toEqual([]);
+		await again.close();
+		// What the sentence says: put back, it is the home of before, and is brought up to date again.
+		rmSync(join(path, 'dyelot.sqlite'));
+		renameSync(join(path, BEFORE_UPDATE, kept!), join(path, 'dyelot.sqlite'));
+		const back = await openHome(path, { now: NOW });
+		expect(back.findings).toHaveLength(1);
+		expect(await back.store.garments.count()).toBe(1);
+		await back.close();
 	});
 
 	it('is left exactly as it was when a migration fails halfway', async () => {

@@ -8,11 +8,11 @@ export async function restoreCommand(words: readonly string[]): Promise<number> 
 	const { values, rest } = parsedWords('restore', words);
 	const archive = rest[0]!;
 	if (values.home === undefined) throw new UsageError(say('cli.noHome'), 'restore');
-	const files = await restoreBackup(archive, values.home);
+	const { files, findings } = await restoreBackup(archive, values.home, () => new Date());
 	console.log(
 		values.json
-			? JSON.stringify({ home: values.home, archive, files })
-			: say('cli.restored', { count: files, home: values.home }),
+			? JSON.stringify({ home: values.home, archive, files, findings })
+			: [say('cli.restored', { count: files, home: values.home }), ...findings].join('\n'),
 	);
 	return 0;
 }

@@ -18,6 +18,8 @@ export const HOME = {
 	home: {
 		keyReused:
 			'Erwartet wurde ein neuer Schlüssel für eine neue Anfrage; der Schlüssel „{{key}}“ kam schon mit einer anderen. Nichts wurde geändert.',
+		keptBeforeUpdate:
+			'Dieser Schrank wurde mit einer früheren Version von Dyelot angelegt und wird auf den neuen Stand gebracht. Die Datenbank, wie sie war, bleibt in {{place}}; Fotos ändern sich nicht. Um zurückzugehen, das Programm beenden und diese Datei an die Stelle von {{database}} setzen.',
 		damagedDecision:
 			'Erwartet wurde, zu lesen, was die letzte Entscheidung änderte; es hat nicht die Form, die dieses Programm schreibt. Sie lässt sich nicht zurücknehmen.',
 		noFolder:

@@ -17,6 +17,8 @@ export const HOME = {
 	home: {
 		keyReused:
 			'Expected a new key for a new request; the key "{{key}}" came with another one before. Nothing was changed.',
+		keptBeforeUpdate:
+			'This home was made by an earlier version of Dyelot and is brought up to date. Its database as it was is kept in {{place}}; photos are not changed. To go back, stop the program and put that file in the place of {{database}}.',
 		damagedDecision:
 			'Expected to read what the last decision changed; it is not of the form that this program writes. It cannot be taken back.',
 		noFolder:

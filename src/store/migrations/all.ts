@@ -24,6 +24,10 @@ const refusal = () => new NewerHomeError(say('home.later'));
 export const newerHome = (applied: readonly string[]): NewerHomeError | null =>
 	applied.every((name) => Object.hasOwn(MIGRATIONS, name)) ? null : refusal();
 
+/** Whether the home that has these migrations lacks some of this program's; a database that has none yet is a new one. */
+export const isOlderHome = (applied: readonly string[]): boolean =>
+	applied.length > 0 && Object.keys(MIGRATIONS).some((name) => !applied.includes(name));
+
 const errorOf = (error: unknown): Error => (error instanceof Error ? error : new Error(String(error)));
 
 /**

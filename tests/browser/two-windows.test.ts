@@ -1,0 +1,63 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasBrowser, openSite, type Site } from '../support/open-page.ts';
+
+const NAME = 'Ink trousers';
+
+describe.skipIf(!hasBrowser())('two windows on one garment', () => {
+	let site: Site;
+	let [one, other]: [Page, Page] = [] as never;
+	const stored = async () => (await site.services.store.garments.list()).find(({ name }) => name === NAME)!;
+	const field = (page: Page, label: string) => page.getByRole('dialog').getByLabel(label, { exact: true });
+	const tell = async (page: Page, label: string, text: string) => {
+		await field(page, label).fill(text);
+		await field(page, label).press('Tab');
+	};
+
+	async function openGarment(deaf: boolean): Promise<Page> {
+		const { page } = await site.open();
+		// A window that hears nothing of the others, as behind a proxy that holds such lines back.
+		if (deaf) await page.route('**/api/events', (route) => route.abort());
+		const [season] = await site.services.store.seasons.list();
+		await page.goto(`${site.address}/season/${season!.id}/garments`);
+		await page.getByLabel('Search').fill(NAME);
+		await page.getByRole('button', { name: NAME, exact: true }).click();
+		await field(page, 'Notes').waitFor();
+		return page;
+	}
+
+	beforeAll(async () => {
+		site = await openSite({ demo: true });
+		[one, other] = [await openGarment(false), await openGarment(false)];
+	});
+	afterAll(() => site?.close());
+
+	it('each shows what the other did, without being asked to', async () => {
+		await tell(one, 'Notes', 'from the market');
+		await expect.poll(() => field(other, 'Notes').inputValue()).toBe('from the market');
+		await tell(other, 'Care', 'wash cold');
+		await expect.poll(() => field(one, 'Care').inputValue()).toBe('wash cold');
+	});
+
+	it('a window that has not heard of a change keeps it when it changes another field', async () => {
+		const deaf = await openGarment(true);
+		await tell(one, 'Notes', 'hem taken up');
+		await expect.poll(async () => (await stored()).notes).toBe('hem taken up');
+		expect(await field(deaf, 'Notes').inputValue()).toBe('from the market');
+		await tell(deaf, 'Care', 'by hand');
+		await expect.poll(async () => (await stored()).care).toBe('by hand');
+		expect((await stored()).notes).toBe('hem taken up');
+		await deaf.context().close();
+	});
+
+	it('a window that has not heard of a change of the very field is told, overwrites nothing, and then shows it', async () => {
+		const deaf = await openGarment(true);
+		await tell(one, 'Notes', 'lent to Ada');
+		await expect.poll(async () => (await stored()).notes).toBe('lent to Ada');
+		await tell(deaf, 'Notes', 'sold');
+		await deaf.getByText(/in another window/).waitFor();
+		expect((await stored()).notes).toBe('lent to Ada');
+		await expect.poll(() => field(deaf, 'Notes').inputValue()).toBe('lent to Ada');
+		await deaf.context().close();
+	});
+});
