@@ -110,7 +110,7 @@ describe('start-up', () => {
 		writeFileSync(join(folder, 'ab'.padEnd(64, '0')), 'orphan');
 		writeFileSync(join(folder, '.1234.part'), 'half');
 		const home = await open(path);
-		expect(home.findings).toEqual([expect.stringContaining('1 photo files belonged to no photo')]);
+		expect(home.findings).toEqual([expect.stringContaining('1 photo file belonged to no photo')]);
 		expect(readdirSync(join(path, 'found'))).toEqual(['ab'.padEnd(64, '0')]);
 		expect(readdirSync(folder)).toEqual([]);
 		expect(readdirSync(path)).not.toContain('.backup-left');
