@@ -1,9 +1,9 @@
 import type { Lab65 } from '../src/colour/lab65.ts';
 import { colourName } from '../src/colour/name.ts';
 import type { Garment } from '../src/wardrobe/words/garment.ts';
-import { KIND_NAMES, slotOfKind } from '../src/wardrobe/words/kind.ts';
+import { KIND_NAMES, type Kind, slotOfKind } from '../src/wardrobe/words/kind.ts';
 import { newGarment } from '../src/wardrobe/words/new-garment.ts';
-import type { Reading, Swatch } from '../src/wardrobe/words/reading.ts';
+import type { Piece, Reading, Swatch } from '../src/wardrobe/words/reading.ts';
 import { seededRandom } from '../src/wardrobe/words/seeded-random.ts';
 import type { Slot } from '../src/wardrobe/words/slot.ts';
 
@@ -59,5 +59,38 @@ export function generatedBoard(count: number, seed: string): Reading[] {
 			heightPx: 1200,
 			takenAt: null,
 		};
+	});
+}
+
+/** What pictures of people wear, each slot's usual kinds. */
+const WORN: readonly (readonly [slot: Slot, kinds: readonly Kind[], share: number, often: number])[] = [
+	['top', ['t-shirt', 'shirt', 'jumper', 'top'], 0.12, 1],
+	['bottom', ['trousers', 'jeans', 'skirt'], 0.14, 1],
+	['outer', ['coat', 'jacket', 'blazer'], 0.14, 0.6],
+	['shoes', ['boots', 'shoes', 'trainers'], 0.03, 0.9],
+	['accessory', ['bag', 'scarf', 'hat'], 0.03, 0.5],
+];
+const STYLE_COLOURS = 7;
+/** Two pictures of one colour differ by about so much in L*, a* and b*. */
+const BETWEEN_PICTURES = 4;
+
+/** A board of one style, as people collect them: few colours that come again, kinds told. */
+export function styledBoard(count: number, seed: string): Reading[] {
+	const random = seededRandom(seed);
+	const colours = Array.from({ length: STYLE_COLOURS }, () => aClothColour(random));
+	return generatedBoard(count, `${seed} readings`).map((reading): Reading => {
+		const pieces = WORN.flatMap(([slot, kinds, share, often]): Piece[] => {
+			if (random() >= often) return [];
+			const kind = kinds[Math.floor(random() * kinds.length)]!;
+			// Squared, so that some colours are worn far more than others.
+			const [L, a, b] = colours[Math.floor(random() ** 2 * STYLE_COLOURS)]!;
+			const near = (value: number) => value + BETWEEN_PICTURES * (2 * random() - 1);
+			const lab: Lab65 = [near(L), near(a), near(b)];
+			const swatches = [{ lab, share: 1, name: colourName(lab) }];
+			return [{ slot, kind, kinds: [{ kind, probability: 0.9 }], share, pattern: reading.pattern, swatches }];
+		});
+		const area = pieces.reduce((sum, { share }) => sum + share, 0);
+		const swatches = pieces.map(({ slot, share, swatches: [swatch] }) => ({ ...swatch!, slot, share: share / area }));
+		return { ...reading, pieces, swatches, uncorrected: swatches.map(({ lab }) => lab) };
 	});
 }

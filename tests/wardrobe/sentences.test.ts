@@ -84,7 +84,7 @@ const TOLD: readonly (readonly [judgement: string, data: string, sentence: strin
 	[
 		'wish',
 		'a rust jumper wanted since January',
-		'It would add 1 outfit. It answers a colour of which 100 % is missing. Priority 28 of 100: 10 for outfits, 10 for the palette, 7 for waiting, 1 for the seasons it serves. Wanted for 68 days, longer than your waiting time, it is a real wish: used first, then new from makers you trust.',
+		'It would add 1 outfit. It answers a colour of which 100 % is missing. Priority 23 of 100: 10 for the palette, 7 for waiting, 5 for outfits, 1 for the seasons it serves. Wanted for 68 days, longer than your waiting time, it is a real wish: used first, then new from makers you trust.',
 		() => report.wishes[0]!.sentence,
 	],
 	[

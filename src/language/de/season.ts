@@ -158,6 +158,8 @@ export const SEASON = {
 		anyOf: 'beliebig: {{slot}}',
 		completes: 'Damit lassen sich tragen: {{pictures}} deiner Saison.',
 		priority: 'Dringlichkeit {{sum}} von 100: {{parts}}.',
+		tied_one: 'Er ist etwa so dringend wie ein anderer Wunsch: Der ältere steht vorn.',
+		tied_other: 'Er ist etwa so dringend wie {{count}} andere Wünsche: Der älteste steht vorn.',
 		partPictures: '{{points}} für Bilder',
 		partOutfits: '{{points}} für Outfits',
 		partPalette: '{{points}} für die Palette',

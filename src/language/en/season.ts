@@ -155,6 +155,8 @@ export const SEASON = {
 		anyOf: 'any: {{slot}}',
 		completes: 'It would make {{pictures}} wearable.',
 		priority: 'Priority {{sum}} of 100: {{parts}}.',
+		tied_one: 'It is about as urgent as one other wish: the one wanted longer comes first.',
+		tied_other: 'It is about as urgent as {{count}} other wishes: the one wanted longest comes first.',
 		partPictures: '{{points}} for pictures',
 		partOutfits: '{{points}} for outfits',
 		partPalette: '{{points}} for the palette',

@@ -1329,6 +1329,15 @@ export const gap = Type.Unsafe<Gap>({
 			'The pictures that show it and that nothing owned answers, by inspiration; none for the others.',
 		),
 		completes: told(Type.Number(), 'Pictures that one such piece would make wearable.'),
+		completesLikely: told(
+			Type.Number(),
+			"The same as a number that reckons with the photos' errors: what the order is by.",
+		),
+		shownIn: told(Type.Number(), 'Pictures that show such a piece, owned or not; 0 for the others.'),
+		weight: told(
+			Type.Number(),
+			"What the board alone gives it: share of the board's cloth, of the palette; 0 for a slot.",
+		),
 		paletteShare: told(Type.Number(), 'Share of the whole palette that is not covered in its colour, 0..1.'),
 		outfitsAdded: told(outfitRange, "Outfits for the season's days that one such piece would add."),
 		tentative: told(Type.Boolean(), 'Whether other pictures might not bring its colour back: such gaps come last.'),
@@ -1843,6 +1852,11 @@ export const picturesReport = Type.Unsafe<PicturesReport>({
 						'Pictures that show it, and those that it alone would make wearable, both by inspiration.',
 					),
 					completes: Type.Array(Type.String()),
+					completesLikely: told(
+						Type.Number(),
+						"The same as a number that reckons with the photos' errors, see `completingChances`: what the order is by.",
+					),
+					shownIn: told(Type.Number(), 'Pictures that show such a piece, owned or not.'),
 					share: told(Type.Number(), "Share of the board's worn cloth, 0..1."),
 					nearestGarmentId: told(
 						Type.Union([Type.Null(), Type.String()]),

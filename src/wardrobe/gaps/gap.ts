@@ -26,6 +26,12 @@ export type Gap = {
 	readonly pictures: readonly string[];
 	/** Pictures that one such piece would make wearable. */
 	readonly completes: number;
+	/** The same as a number that reckons with the photos' errors: what the order is by. */
+	readonly completesLikely: number;
+	/** Pictures that show such a piece, owned or not; 0 for the others. */
+	readonly shownIn: number;
+	/** What the board alone gives it: share of the board's cloth, of the palette; 0 for a slot. */
+	readonly weight: number;
 	/** Share of the whole palette that is not covered in its colour, 0..1. */
 	readonly paletteShare: number;
 	/** Outfits for the season's days that one such piece would add. */

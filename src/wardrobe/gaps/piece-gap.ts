@@ -1,6 +1,7 @@
 import { say } from '../../language/speak.ts';
 import { nearestColour } from '../fit/fit.ts';
 import { type OutfitRange, outfitsText } from '../pairs/outfit-range.ts';
+import { toldCompletions } from '../pictures/completing.ts';
 import { wishedPieceSentence } from '../pictures/picture-sentences.ts';
 import { pieceName } from '../pictures/piece-name.ts';
 import type { WishedPiece } from '../pictures/wished-pieces.ts';
@@ -12,7 +13,9 @@ import type { GapFacts } from './gap-facts.ts';
 /** How many of the wished pieces are gaps: those that come first, if they complete a picture or more than one picture shows them. */
 const MOST_PIECES = 12;
 export const pieceGapsAmong = <Piece extends WishedPiece>(wished: readonly Piece[]): Piece[] =>
-	wished.filter(({ completes, pictures }) => completes.length > 0 || pictures.length > 1).slice(0, MOST_PIECES);
+	wished
+		.filter(({ completesLikely, shownIn }) => toldCompletions(completesLikely) > 0 || shownIn > 1)
+		.slice(0, MOST_PIECES);
 
 /** A piece that pictures wear and nothing owned answers. */
 export function pieceGap(
@@ -44,6 +47,9 @@ export function pieceGap(
 		missing: piece.pictures.length,
 		pictures: piece.pictures,
 		completes: piece.completes.length,
+		completesLikely: piece.completesLikely,
+		shownIn: piece.shownIn,
+		weight: piece.share,
 		paletteShare: asked?.missing ?? 0,
 		outfitsAdded,
 		tentative,

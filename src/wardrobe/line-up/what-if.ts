@@ -3,7 +3,7 @@ import { coveredShareOf } from '../gaps/bands.ts';
 import type { Gap } from '../gaps/gap.ts';
 import { seasonGaps } from '../gaps/season-gaps.ts';
 import { type OutfitRange, outfitsText, rangeOf, type Tally, tallyDifference } from '../pairs/outfit-range.ts';
-import { picturesOf } from '../pictures/picture.ts';
+import { wearableBoard } from '../pictures/wearable-pictures.ts';
 import { wishedPieces } from '../pictures/wished-pieces.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 
@@ -31,7 +31,11 @@ export type WhatIf = {
 
 function triedSet(input: SeasonInput, ids: ReadonlySet<string>): { readonly set: TriedSet; readonly tally: Tally } {
 	const held = input.garments.filter(({ id }) => ids.has(id)).sort((a, b) => (a.id < b.id ? -1 : 1));
-	const { bands, gaps, outfits } = seasonGaps(input, held, wishedPieces(picturesOf(input.inspirations), held));
+	const { bands, gaps, outfits } = seasonGaps(
+		input,
+		held,
+		wishedPieces(wearableBoard({ inspirations: input.inspirations, garments: held }), held),
+	);
 	const set = {
 		garmentIds: held.map(({ id }) => id),
 		outfits: rangeOf(outfits),

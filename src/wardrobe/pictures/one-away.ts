@@ -14,6 +14,21 @@ export function missingPiecesOfPictures({ board, wearable }: WearableBoard): Mis
 	});
 }
 
+/** Pictures that a garment likely completes: the chances, see `completingChances`, of all pieces that it would answer. */
+export function likelyCompleted(
+	{ board, wearable }: WearableBoard,
+	chances: readonly (readonly number[])[],
+	garment: Garment,
+): number {
+	let sum = 0;
+	for (const [index, { answers }] of wearable.entries())
+		for (const [at, { piece }] of answers.entries()) {
+			const chance = chances[index]![at]!;
+			if (chance > 0 && answersMissing({ piece, trust: board[index]!.trust }, garment)) sum += chance;
+		}
+	return sum;
+}
+
 /** Whether such a garment would make the picture wearable. */
 export const answersMissing = ({ piece, trust }: MissingOfPicture, garment: Garment): boolean =>
 	(answerOf(piece, trust, garment)?.degree ?? 'missing') !== 'missing';

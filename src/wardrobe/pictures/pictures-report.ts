@@ -22,7 +22,8 @@ export type PicturesReport = {
 };
 
 /** What the board wears, which pictures can be worn, and what to look for. Garments in storage count, those leaving do not. */
-export function picturesReport({ board, wearable }: WearableBoard, garments: readonly Garment[]): PicturesReport {
+export function picturesReport(worn: WearableBoard, garments: readonly Garment[]): PicturesReport {
+	const { board, wearable } = worn;
 	const names = new Map(garments.map(({ id, name }) => [id, name]));
 	const told = wearable.map((picture, index) => {
 		const { title, trust } = board[index]!;
@@ -36,7 +37,7 @@ export function picturesReport({ board, wearable }: WearableBoard, garments: rea
 	return {
 		sentence: boardSentence(told),
 		pictures: told.sort((one, other) => one.away - other.away || one.near - other.near),
-		wishedPieces: wishedPieces(board, garments, wearable).map((piece) => ({
+		wishedPieces: wishedPieces(worn, garments).map((piece) => ({
 			...piece,
 			name: pieceName(piece.example, piece.exampleTrust),
 			sentence: wishedPieceSentence(piece, board.length, names),

@@ -7,10 +7,11 @@ import { slotOfKind } from '../words/kind.ts';
 import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
 import type { Piece, Trust } from '../words/reading.ts';
 import type { Slot } from '../words/slot.ts';
+import { completingChances, toldCompletions } from './completing.ts';
 import type { Picture } from './picture.ts';
 import type { AnsweredPiece } from './picture-outfit.ts';
 import { possibleKinds } from './piece-answer.ts';
-import { type WearablePicture, wearablePictures } from './wearable-pictures.ts';
+import type { WearableBoard } from './wearable-pictures.ts';
 
 /** Missing pieces whose colours lie within this of each other are one wish: the width of a palette colour, CIEDE2000, measured on six boards. */
 const ONE_COLOUR_WITHIN = 20;
@@ -35,6 +36,10 @@ export type WishedPiece = {
 	/** Pictures that show it, and those that it alone would make wearable, both by inspiration. */
 	readonly pictures: readonly string[];
 	readonly completes: readonly string[];
+	/** The same as a number that reckons with the photos' errors, see `completingChances`: what the order is by. */
+	readonly completesLikely: number;
+	/** Pictures that show such a piece, owned or not. */
+	readonly shownIn: number;
 	/** Share of the board's worn cloth, 0..1. */
 	readonly share: number;
 	/** The owned garment that comes nearest, whatever its kind in the slot; null where nothing of the slot is owned. */
@@ -42,10 +47,10 @@ export type WishedPiece = {
 	readonly nearestDistance: number | null;
 };
 
-type Missing = AnsweredPiece & { readonly picture: Picture; readonly kind: Kind | null };
+type Member = AnsweredPiece & { readonly picture: Picture; readonly kind: Kind | null; readonly chance: number };
 
 /** The distance to the nearest owned garment; infinite where there is none. */
-const far = ({ answer }: Missing): number => answer.distance ?? Number.POSITIVE_INFINITY;
+const far = ({ answer }: Member): number => answer.distance ?? Number.POSITIVE_INFINITY;
 
 const mainLab = ({ swatches }: Piece): Lab65 => swatches[0]!.lab;
 
@@ -56,23 +61,25 @@ function commonest<T>(values: readonly T[]): T {
 	return [...counts].reduce((most, one) => (one[1] > most[1] ? one : most))[0];
 }
 
-/** The pieces that nothing answers, by what they are: a family of kinds, or a slot where no kind is known. */
-function missingByFamily(pictures: readonly Picture[], worn: readonly WearablePicture[]): Map<string, Missing[]> {
-	const groups = new Map<string, Missing[]>();
-	for (const [index, { answers }] of worn.entries()) {
-		for (const answered of answers) {
-			if (answered.answer.degree !== 'missing') continue;
+/** All pieces of the board by what they are: a family of kinds, or a slot where no kind is known. */
+function piecesByFamily(
+	{ board, wearable }: WearableBoard,
+	chances: readonly (readonly number[])[],
+): Map<string, Member[]> {
+	const groups = new Map<string, Member[]>();
+	for (const [index, { answers }] of wearable.entries()) {
+		for (const [at, answered] of answers.entries()) {
 			const kind = possibleKinds(answered.piece)[0] ?? null;
 			const group = kind ? familyOfKind(kind) : `slot ${answered.piece.slot}`;
-			const missing = { ...answered, picture: pictures[index]!, kind };
-			groups.set(group, [...(groups.get(group) ?? []), missing]);
+			const member = { ...answered, picture: board[index]!, kind, chance: chances[index]![at]! };
+			groups.set(group, [...(groups.get(group) ?? []), member]);
 		}
 	}
 	return groups;
 }
 
 /** One wish a colour: complete linkage, so that no wish is wider than a palette colour may be. */
-function byColour(members: readonly Missing[]): Missing[][] {
+function byColour(members: readonly Member[]): Member[][] {
 	const labs = members.map(({ piece }) => mainLab(piece));
 	const distances = Float64Array.from(labs.flatMap((one) => labs.map((other) => distanceBetween(one, other))));
 	const joins = completeLinkage(labs.length, distances);
@@ -80,23 +87,24 @@ function byColour(members: readonly Missing[]): Missing[][] {
 }
 
 /** The member whose colour lies nearest to all, so that a wish shows a colour that a picture really wears; and how far the others lie from it. */
-function middleOf(members: readonly Missing[]): { readonly middle: Missing; readonly spread: number } {
-	const distances = (from: Missing) => members.map(({ piece }) => distanceBetween(mainLab(from.piece), mainLab(piece)));
-	const total = (from: Missing) => distances(from).reduce((sum, distance) => sum + distance, 0);
+function middleOf(members: readonly Member[]): { readonly middle: Member; readonly spread: number } {
+	const distances = (from: Member) => members.map(({ piece }) => distanceBetween(mainLab(from.piece), mainLab(piece)));
+	const total = (from: Member) => distances(from).reduce((sum, distance) => sum + distance, 0);
 	const middle = members.reduce((best, one) => (total(one) < total(best) ? one : best));
 	return { middle, spread: Math.max(...distances(middle)) };
 }
 
-function wishedPiece(members: readonly Missing[], awayOf: ReadonlyMap<string, number>, worn: number): WishedPiece {
-	const { middle, spread } = middleOf(members);
+function wishedPiece(all: readonly Member[], awayOf: ReadonlyMap<string, number>, worn: number): WishedPiece {
+	const members = all.filter(({ answer }) => answer.degree === 'missing');
+	const { middle, spread } = middleOf(all);
 	const lab = mainLab(middle.piece);
-	const kind = commonest(members.map((member) => member.kind));
+	const kind = commonest(all.map((member) => member.kind));
 	const nearest = members.reduce((best, one) => (far(one) < far(best) ? one : best));
 	const pictures = [...new Set(members.map(({ picture }) => picture.inspirationId))];
-	const sureness = members.map(({ piece }) => (piece.kind ? 1 : (piece.kinds[0]?.probability ?? 0)));
+	const sureness = all.map(({ piece }) => (piece.kind ? 1 : (piece.kinds[0]?.probability ?? 0)));
 	return {
-		id: `${kind ?? members[0]!.piece.slot} ${lab.map((value) => Math.round(value)).join(' ')}`,
-		slot: kind ? slotOfKind(kind) : members[0]!.piece.slot,
+		id: `${kind ?? middle.piece.slot} ${lab.map((value) => Math.round(value)).join(' ')}`,
+		slot: kind ? slotOfKind(kind) : middle.piece.slot,
 		family: kind ? familyOfKind(kind) : null,
 		kind,
 		kindSure: sureness.reduce((total, one) => total + one, 0) / sureness.length,
@@ -106,35 +114,34 @@ function wishedPiece(members: readonly Missing[], awayOf: ReadonlyMap<string, nu
 		exampleTrust: middle.picture.trust,
 		pictures,
 		completes: pictures.filter((id) => awayOf.get(id) === 1 && members.some((one) => isWorn(one, id))),
-		share: members.reduce((total, { piece }) => total + piece.share, 0) / Math.max(worn, Number.EPSILON),
+		completesLikely: all.reduce((sum, { chance }) => sum + chance, 0),
+		shownIn: new Set(all.map(({ picture }) => picture.inspirationId)).size,
+		share: all.reduce((total, { piece }) => total + piece.share, 0) / Math.max(worn, Number.EPSILON),
 		nearestGarmentId: nearest.garmentId,
 		nearestDistance: nearest.garmentId === null ? null : nearest.answer.distance,
 	};
 }
 
 /** Whether the member is a piece of that picture that counts for wearing it: an accessory does not. */
-const isWorn = ({ picture, piece }: Missing, id: string): boolean =>
+const isWorn = ({ picture, piece }: Member, id: string): boolean =>
 	picture.inspirationId === id && piece.slot !== 'accessory';
 
 /**
- * The pieces to look for: what pictures show and nothing owned answers, near-equal ones together, ordered by the pictures that one such piece makes
- * wearable, then by how many show it, then by cloth. Accessories come in the same order and complete nothing. `wearable` is what the garments
- * make of each picture.
+ * The pieces to look for: what pictures show and nothing owned answers, near-equal ones together, ordered by the pictures that one such piece likely makes wearable, then by what the
+ * board alone says: how many pictures show it, then cloth. Accessories come in the same order and complete nothing.
  */
-export function wishedPieces(
-	pictures: readonly Picture[],
-	garments: readonly Garment[],
-	wearable: readonly WearablePicture[] = wearablePictures(pictures, garments),
-): WishedPiece[] {
+export function wishedPieces(worn: WearableBoard, garments: readonly Garment[]): WishedPiece[] {
+	const { board, wearable } = worn;
 	const awayOf = new Map(wearable.map(({ inspirationId, away }) => [inspirationId, away]));
-	const worn = pictures.reduce((sum, { pieces }) => sum + pieces.reduce((area, { share }) => area + share, 0), 0);
-	return [...missingByFamily(pictures, wearable).values()]
+	const cloth = board.reduce((sum, { pieces }) => sum + pieces.reduce((area, { share }) => area + share, 0), 0);
+	return [...piecesByFamily(worn, completingChances(worn, garments)).values()]
 		.flatMap(byColour)
-		.map((members) => wishedPiece(members, awayOf, worn))
+		.filter((members) => members.some(({ answer }) => answer.degree === 'missing'))
+		.map((members) => wishedPiece(members, awayOf, cloth))
 		.sort(
 			(one, other) =>
-				other.completes.length - one.completes.length ||
-				other.pictures.length - one.pictures.length ||
+				toldCompletions(other.completesLikely) - toldCompletions(one.completesLikely) ||
+				other.shownIn - one.shownIn ||
 				other.share - one.share ||
 				(one.id < other.id ? -1 : 1),
 		);

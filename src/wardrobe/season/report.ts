@@ -22,7 +22,8 @@ import type { Pairing } from '../pairs/pairings.ts';
 import { type Partner, partnersIn } from '../pairs/partners.ts';
 import { type PaletteChange, paletteChange } from '../palette/palette-change.ts';
 import { type PaletteCover, paletteCover } from '../palette/palette-cover.ts';
-import { answersMissing, missingPiecesOfPictures } from '../pictures/one-away.ts';
+import { completingChances } from '../pictures/completing.ts';
+import { answersMissing, likelyCompleted, missingPiecesOfPictures } from '../pictures/one-away.ts';
 import { type PicturesReport, picturesReport } from '../pictures/pictures-report.ts';
 import { wearableBoard } from '../pictures/wearable-pictures.ts';
 import { type WishStanding, wishStandings } from '../wishes/wishes.ts';
@@ -207,11 +208,13 @@ export function seasonReport(input: SeasonInput): Report {
 		held: heldSlots.filter((one) => one === slot).length,
 	}));
 	const oneAway = missingPiecesOfPictures(worn);
+	const chances = completingChances(worn, input.garments);
 	const gainOf = new Map(
 		wished.map((wish, index) => {
 			const piece = wishedPiece(wish, input.palette);
 			const completes = oneAway.filter((missing) => answersMissing(missing, piece)).length;
-			return [wish.id, { outfits: added[index]!, pictures: completes }] as const;
+			const likely = likelyCompleted(worn, chances, piece);
+			return [wish.id, { outfits: added[index]!, pictures: completes, likely }] as const;
 		}),
 	);
 	const wishes = wishStandings(input, gaps, ({ id }) => gainOf.get(id)!);

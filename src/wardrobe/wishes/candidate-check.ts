@@ -7,8 +7,8 @@ import { rangeOf } from '../pairs/outfit-range.ts';
 import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { partnersOf } from '../pairs/partners.ts';
-import { picturesOf } from '../pictures/picture.ts';
 import { answerOf } from '../pictures/piece-answer.ts';
+import { wearableBoard } from '../pictures/wearable-pictures.ts';
 import { wishedPieces } from '../pictures/wished-pieces.ts';
 import type { Garment } from '../words/garment.ts';
 import { garmentWears } from '../words/garment-wears.ts';
@@ -54,7 +54,7 @@ const LACKS_FROM = 0.25;
 
 /** What of the season the piece would fill, though no wish says so: a piece that pictures wear and nothing owned answers, or a palette colour of which too little is held. */
 function filledBy(garment: Garment, input: SeasonInput, owned: readonly Garment[]): string | null {
-	const pictures = wishedPieces(picturesOf(input.inspirations), owned)
+	const pictures = wishedPieces(wearableBoard(input), owned)
 		.filter((piece) => answerOf(piece.example, piece.exampleTrust, garment)?.degree === 'has it')
 		.reduce((most, piece) => Math.max(most, piece.pictures.length), 0);
 	if (pictures > 0) return say('candidates.fillsPicture', { pictures: say('counts.pictures', { count: pictures }) });

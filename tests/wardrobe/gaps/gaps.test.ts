@@ -4,7 +4,7 @@ import { generatedWardrobe } from '../../../bench/generated-wardrobe.ts';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
 import { bandsOf } from '../../../src/wardrobe/gaps/bands.ts';
 import { seasonGaps } from '../../../src/wardrobe/gaps/season-gaps.ts';
-import { picturesOf } from '../../../src/wardrobe/pictures/picture.ts';
+import { wearableBoard } from '../../../src/wardrobe/pictures/wearable-pictures.ts';
 import { wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
 import { wornAs } from '../../../src/wardrobe/pictures/worn-as.ts';
 import { wishFromGap } from '../../../src/wardrobe/wishes/wishes.ts';
@@ -26,7 +26,7 @@ import { picture, piece } from '../pictures/build-picture.ts';
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 const gapsIn = (input: SeasonInput) =>
-	seasonGaps(input, heldGarments(input), wishedPieces(picturesOf(input.inspirations), input.garments)).gaps;
+	seasonGaps(input, heldGarments(input), wishedPieces(wearableBoard(input), input.garments)).gaps;
 
 const three = [
 	aGarment({ id: 'oat shirt', kind: 'shirt', lab: OAT }),

@@ -45,11 +45,19 @@ describe('a wish', () => {
 		expect(standings([aWish({ wantedSince: '2030-01-01' })])[0]).toMatchObject({ wantedDays: 0, newInDays: 30 });
 	});
 
-	it('ranks higher the more outfits it adds, the more it covers, the more seasons it serves and the less it costs', () => {
+	it('has more points the more outfits it adds and the more it covers', () => {
+		const points = (one: object) =>
+			standings([aWish({ id: 'a', ...one }), aWish({ id: 'b', slot: 'bottom', kind: null })]).find(
+				({ wishId }) => wishId === 'a',
+			)!.priority;
+		expect(points({ slot: 'bottom', kind: null })).toBeGreaterThan(points({ slot: 'accessory', kind: 'bag' }));
+		expect(points({})).toBeGreaterThan(points({ paletteColourId: null }));
+	});
+
+	it('of about as many points comes first where it waits longest, then the more seasons it serves and the less it costs', () => {
 		const order = (one: object, other: object) =>
 			standings([aWish({ id: 'a', ...one }), aWish({ id: 'b', ...other })]).map(({ wishId }) => wishId);
-		expect(order({ slot: 'accessory' }, { slot: 'bottom' })).toEqual(['b', 'a']);
-		expect(order({ paletteColourId: null }, {})).toEqual(['b', 'a']);
+		expect(order({ slot: 'bottom', kind: null }, { wantedSince: '2025-12-01' })).toEqual(['b', 'a']);
 		expect(order({}, { yearParts: ['spring', 'autumn'] })).toEqual(['b', 'a']);
 		expect(order({ priceLimit: 200 }, { priceLimit: 50 })).toEqual(['b', 'a']);
 		expect(order({ priceLimit: null }, { priceLimit: 0 })).toEqual(['b', 'a']);
@@ -69,13 +77,17 @@ describe('a wish', () => {
 
 	it('rises by waiting, and says the parts that its priority is the sum of', () => {
 		const standing = (wantedSince: string) =>
-			wishStandings(aSeasonInput({ wishes: [aWish({ wantedSince })] }), [], () => ({ outfits: [4], pictures: 2 }))[0]!;
+			wishStandings(aSeasonInput({ wishes: [aWish({ wantedSince })] }), [], () => ({
+				outfits: [4],
+				pictures: 2,
+				likely: 6,
+			}))[0]!;
 		const [young, old] = [standing('2026-03-09'), standing('2025-03-10')];
 		expect(old.priority).toBeGreaterThan(young.priority);
-		expect(old.parts).toMatchObject({ pictures: 35, outfits: 10, waiting: 35 });
+		expect(old.parts).toMatchObject({ pictures: 35, outfits: 5, waiting: 40 });
 		for (const one of [young, old])
 			expect(one.priority).toBe(Object.values(one.parts).reduce((sum, points) => sum + points, 0));
 		expect(old.sentence).toContain('It would make 2 pictures wearable.');
-		expect(old.sentence).toContain(`Priority ${old.priority} of 100: 35 for pictures, 35 for waiting, 10 for outfits`);
+		expect(old.sentence).toContain(`Priority ${old.priority} of 100: 40 for waiting, 35 for pictures, 5 for outfits`);
 	});
 });
