@@ -25,9 +25,9 @@ export default function WishListPage({ report }: PageProps) {
 	const { data, error } = useWishes(season.id);
 	const wishes = data ?? [];
 	const standing = new Map(report.wishes.map((one) => [one.wishId, one]));
-	const open = wishes
-		.filter(({ state }) => state === 'open')
-		.sort((a, b) => (standing.get(b.id)?.priority ?? 0) - (standing.get(a.id)?.priority ?? 0));
+	const place = new Map(report.wishes.map(({ wishId }, index) => [wishId, index]));
+	const placeOf = (id: string) => place.get(id) ?? report.wishes.length;
+	const open = wishes.filter(({ state }) => state === 'open').sort((a, b) => placeOf(a.id) - placeOf(b.id));
 	const past = wishes.filter(({ state }) => state !== 'open');
 	return (
 		<div className="page-body">
