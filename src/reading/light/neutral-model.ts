@@ -57,20 +57,23 @@ function fromWhite(white: SeenNeutral, camera: CameraKind, surround: number | nu
 	return { ...ends, steepness, press: press * Math.exp(pressPerStop * beyond), chroma };
 }
 
+/** What is undone in a photo that a surface of this lightness, neither white nor black, tells. */
+export const curveAround = (
+	lightness: number,
+	camera: CameraKind,
+): Pick<LightModel, 'steepness' | 'press' | 'chroma'> =>
+	camera === 'camera'
+		? { steepness: 1, press: 0, chroma: CAMERA.chroma }
+		: {
+				steepness: between(lightness, GREY.steepness),
+				press: between(lightness, GREY.press),
+				chroma: between(lightness, GREY.chroma),
+			};
+
 function fromGrey(grey: SeenNeutral, camera: CameraKind): LightModel {
-	const Y = seenLuminance(grey);
-	const ends = { white: whiteOf(grey), full: 1 };
-	const wanted = luminanceOf(grey.lightness);
-	if (camera === 'camera') return { ...ends, steepness: 1, press: 0, gain: wanted / Y, chroma: CAMERA.chroma };
-	const steepness = between(grey.lightness, GREY.steepness);
-	const press = between(grey.lightness, GREY.press);
-	return {
-		...ends,
-		steepness,
-		press,
-		gain: wanted / unpressed(Y, steepness, press),
-		chroma: between(grey.lightness, GREY.chroma),
-	};
+	const curve = curveAround(grey.lightness, camera);
+	const gain = luminanceOf(grey.lightness) / unpressed(seenLuminance(grey), curve.steepness, curve.press);
+	return { ...curve, white: whiteOf(grey), full: 1, gain };
 }
 
 /** Two neutrals of known lightness tell this photo's own curve: the press that brings the grey to its place below the white. */

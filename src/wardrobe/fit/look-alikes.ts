@@ -1,5 +1,5 @@
-import { completeLinkage, groupsWithin } from '../../colour/complete-linkage.ts';
 import { deltaE2000Matrix, distanceBetween, packLabs } from '../../colour/delta-e-many.ts';
+import { completeLinkage, groupsWithin } from '../../colour/linkage.ts';
 import type { Garment } from '../words/garment.ts';
 import { mainSwatch } from '../words/main-colour.ts';
 

@@ -1,6 +1,6 @@
-import { completeLinkage, groupsAfter, groupsWithin } from '../../colour/complete-linkage.ts';
 import { deltaE2000Matrix, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
+import { completeLinkage, groupsAfter, groupsWithin } from '../../colour/linkage.ts';
 import { SAME_SIDE_BY_SIDE, SAME_WORN } from '../../colour/same-colour.ts';
 import { meanOf, medoidOf, spreadAround } from './palette-centre.ts';
 import { type PoolPoint, splitNeutrals } from './palette-pool.ts';

@@ -1,5 +1,5 @@
-import { completeLinkage, groupsAfter } from '../../colour/complete-linkage.ts';
 import { deltaE2000Matrix, distanceBetween, packLabs } from '../../colour/delta-e-many.ts';
+import { completeLinkage, groupsAfter } from '../../colour/linkage.ts';
 import { colourName } from '../../colour/name.ts';
 import type { PaletteColour } from '../words/palette-colour.ts';
 import { meanOf, spreadAround } from './palette-centre.ts';

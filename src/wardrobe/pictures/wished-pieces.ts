@@ -1,6 +1,6 @@
-import { completeLinkage, groupsWithin } from '../../colour/complete-linkage.ts';
 import { distanceBetween } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
+import { completeLinkage, groupsWithin } from '../../colour/linkage.ts';
 import type { Garment } from '../words/garment.ts';
 import type { Kind } from '../words/kind.ts';
 import { slotOfKind } from '../words/kind.ts';

@@ -56,6 +56,16 @@ export type PhotoQuality = {
 	readonly sharpness: number;
 };
 
+/** The bed, floor or wall that clothes lie on or hang before, as one photo sees it. */
+export type SeenGround = {
+	/** Its colour where it is lit, uncorrected. */
+	readonly lab: Lab65;
+	/** Share of the frame, 0..1. */
+	readonly share: number;
+	/** How it changes from place to place: numbers that lamp and exposure hardly touch (`textureOf`). */
+	readonly texture: readonly number[];
+};
+
 /** What is made of a point that the user calls neutral. */
 export type NeutralJudgement = {
 	/** Taken; taken for now, with a question; or not taken. */

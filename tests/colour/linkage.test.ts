@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { completeLinkage, groupsWithin } from '../../src/colour/complete-linkage.ts';
+import { completeLinkage, groupsWithin } from '../../src/colour/linkage.ts';
 
 /** Euclidean distances of points on a plane, row-major. */
 const distancesOf = (points: readonly (readonly [number, number])[]): Float64Array =>

@@ -1,13 +1,28 @@
-/** Two groups joined: the lowest indices of their members, and the largest distance between any two members of the joined group. */
+/** Two groups joined: the lowest indices of their members, and how far the two groups lay apart. */
 export type Join = { readonly one: number; readonly other: number; readonly height: number };
+
+/** How far a group lies from two joined ones, from its distances to each of them and their numbers of members. */
+type DistanceToJoined = (toOne: number, toOther: number, ofOne: number, ofOther: number) => number;
 
 /**
  * All joins of complete-linkage clustering, lowest first: groups are joined by the largest distance between their members, so that no
- * group is ever wider than the height at which it was joined. `distances` is row-major, count x count, symmetric. By chains of nearest
- * neighbours (Murtagh 1983), in the square of `count`; ties go to the lower index. Empty for fewer than two.
+ * group is ever wider than the height at which it was joined. `distances` is row-major, count x count, symmetric. In the square of `count`; ties
+ * go to the lower index. Empty for fewer than two.
  */
-export function completeLinkage(count: number, distances: Float64Array): Join[] {
+export const completeLinkage = (count: number, distances: Float64Array): Join[] => joinsOf(count, distances, Math.max);
+
+/** The same, but groups are joined by the mean distance between members of the one and of the other. */
+export const averageLinkage = (count: number, distances: Float64Array): Join[] =>
+	joinsOf(
+		count,
+		distances,
+		(toOne, toOther, ofOne, ofOther) => (ofOne * toOne + ofOther * toOther) / (ofOne + ofOther),
+	);
+
+/** By chains of nearest neighbours (Murtagh 1983). */
+function joinsOf(count: number, distances: Float64Array, distanceToJoined: DistanceToJoined): Join[] {
 	const apart = distances.slice();
+	const members = new Float64Array(count).fill(1);
 	const alive = new Uint8Array(count).fill(1);
 	const joins: Join[] = [];
 	const chain: number[] = [];
@@ -33,10 +48,16 @@ export function completeLinkage(count: number, distances: Float64Array): Join[] 
 		joins.push({ one, other, height: least });
 		alive[other] = 0;
 		for (let third = 0; third < count; third++) {
-			const widest = Math.max(apart[one * count + third]!, apart[other * count + third]!);
-			apart[one * count + third] = widest;
-			apart[third * count + one] = widest;
+			const distance = distanceToJoined(
+				apart[one * count + third]!,
+				apart[other * count + third]!,
+				members[one]!,
+				members[other]!,
+			);
+			apart[one * count + third] = distance;
+			apart[third * count + one] = distance;
 		}
+		members[one]! += members[other]!;
 	}
 	return joins.sort((a, b) => a.height - b.height || a.one - b.one || a.other - b.other);
 }
