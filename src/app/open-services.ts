@@ -7,6 +7,7 @@ import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
 import { openHome } from '../store/open-home.ts';
 import { workBeside } from './beside/work-beside.ts';
 import { createEventHub } from './events.ts';
+import { followGrounds } from './grounds.ts';
 import { createPhotoJobs } from './photo-jobs.ts';
 import { followSameLight } from './same-light-jobs.ts';
 import type { Services } from './services.ts';
@@ -36,6 +37,10 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		for (const id of toRead) await jobs.enqueue(id);
 		for (const id of relit) events.send({ event: 'photo', data: { id, status: 'read' } });
 	};
+	const followAllGrounds = async () => {
+		for (const id of await followGrounds(store, sameLight))
+			events.send({ event: 'photo', data: { id, status: 'read' } });
+	};
 	const jobs = createPhotoJobs({
 		store,
 		pool,
@@ -46,6 +51,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 			await suggestFromPhotos({ store, events }, [photo.id]);
 			await followLight(photo, reading);
 		},
+		onAllRead: followAllGrounds,
 		report: (error) => settings.log(say('refusals.faultOfPhoto', { error: String(error) })),
 	});
 	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
@@ -72,6 +78,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		newId: randomUUID,
 		sharedLight: sameLight.sharedLight,
 		followLight,
+		followGrounds: followAllGrounds,
 		close: async () => {
 			await jobs.cancelWaiting();
 			await jobs.close();

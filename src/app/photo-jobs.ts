@@ -22,6 +22,8 @@ type JobServices = {
 	readonly events: EventHub;
 	/** Called after a reading is stored (kind suggestions, same-light groups); may enqueue more. */
 	readonly onRead: (photo: PhotoRecord, reading: Reading) => Promise<void>;
+	/** Called once all that waited is read. */
+	readonly onAllRead: () => Promise<void>;
 	/** The light that the photo shares with others, or null. */
 	readonly sharedLight: (photo: PhotoRecord) => Promise<Light | null>;
 	readonly report: (error: unknown) => void;
@@ -34,6 +36,8 @@ export function createPhotoJobs(services: JobServices): PhotoJobs {
 	const running = new Set<Promise<void>>();
 	let idleWaiters: (() => void)[] = [];
 	let closed = false;
+	/** Something was read since all was last brought into agreement. */
+	let readSome = false;
 
 	async function readOne(id: string): Promise<void> {
 		const photo = await store.photos.get(id);
@@ -59,23 +63,31 @@ export function createPhotoJobs(services: JobServices): PhotoJobs {
 		}
 	}
 
+	function begin(work: Promise<void>): void {
+		const job: Promise<void> = work.catch(services.report).finally(() => {
+			running.delete(job);
+			advance();
+		});
+		running.add(job);
+	}
+
 	function advance(): void {
 		while (!closed && running.size < services.concurrency && queue.size > 0) {
 			const id = queue.values().next().value!;
 			queue.delete(id);
-			const job: Promise<void> = readOne(id)
-				.catch(async (error: unknown) => {
+			readSome = true;
+			begin(
+				readOne(id).catch(async (error: unknown) => {
 					services.report(error);
 					const message = say('refusals.readFault');
 					await store.photos.saveFailure(id, { reason: 'internal', message });
 					events.send({ event: 'photo', data: { id, status: 'failed' } });
-				})
-				.catch(services.report)
-				.finally(() => {
-					running.delete(job);
-					advance();
-				});
-			running.add(job);
+				}),
+			);
+		}
+		if (running.size === 0 && queue.size === 0 && readSome && !closed) {
+			readSome = false;
+			begin(services.onAllRead());
 		}
 		if (running.size === 0 && (queue.size === 0 || closed)) {
 			for (const wake of idleWaiters) wake();

@@ -1,6 +1,6 @@
 import { say } from '../language/speak.ts';
 import { sameLightGroups } from '../reading/light/same-light.ts';
-import { relit } from '../reading/light/shown-light.ts';
+import { relit, surerLight } from '../reading/light/shown-light.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
 import type { Light } from '../wardrobe/words/light.ts';
 import { errorOfShared } from '../wardrobe/words/light-error.ts';
@@ -9,6 +9,8 @@ import type { Reading } from '../wardrobe/words/reading.ts';
 /** Lets photos taken in the same light share the correction that one of them, with a neutral in it, gives. */
 export type SameLight = {
 	/** The light that the photo's group shares, or null. */
+	groupLight(photo: PhotoRecord): Promise<Light | null>;
+	/** The light that the photo shares with its group or, where that is surer, with the photos of its ground; or null. */
 	sharedLight(photo: PhotoRecord): Promise<Light | null>;
 	/** Puts right the stored colours of the photos that share a light with one just read (`before` as it was); nothing is read again. */
 	followReading(before: PhotoRecord, reading: Reading): Promise<Followed>;
@@ -38,6 +40,10 @@ const asShared = (light: Light): Light => ({
 const needsOthers = (photo: PhotoRecord): boolean =>
 	photo.reading !== null && photo.reading.light.source !== 'by-hand' && measuredLight(photo.reading) === null;
 
+/** What the photo's ground told of its light last: that is worked out once all waiting photos are read. */
+const keptGround = ({ reading }: PhotoRecord): Light | null =>
+	reading?.light.source === 'ground' ? reading.light : null;
+
 export function followSameLight(store: Store): SameLight {
 	/** The other photos of its group; groups are worked out anew each time, so that nothing has to be kept in step. Reads only photos near it. */
 	async function othersOf({ id, reading, correction }: PhotoRecord): Promise<PhotoRecord[]> {
@@ -64,10 +70,12 @@ export function followSameLight(store: Store): SameLight {
 		return best ? asShared(best.light) : null;
 	}
 
-	async function sharedLight(photo: PhotoRecord): Promise<Light | null> {
+	async function groupLight(photo: PhotoRecord): Promise<Light | null> {
 		// A photo that was never read has no group yet, so the others need not be loaded.
 		return photo.reading === null ? null : bestOf(await othersOf(photo));
 	}
+
+	const sharedLight = async (photo: PhotoRecord) => surerLight(await groupLight(photo), keptGround(photo));
 
 	async function followReading(before: PhotoRecord, reading: Reading): Promise<Followed> {
 		const others = await othersOf({ ...before, reading });
@@ -76,7 +84,8 @@ export function followSameLight(store: Store): SameLight {
 		const followers = [...(tells ? others : []), now].filter(needsOthers);
 		const followed = { relit: [] as string[], toRead: [] as string[] };
 		for (const photo of followers) {
-			const shared = bestOf([...others, now].filter(({ id }) => id !== photo.id));
+			const ofGroup = bestOf([...others, now].filter(({ id }) => id !== photo.id));
+			const shared = surerLight(ofGroup, keptGround(photo));
 			const next = relit(photo.reading!, photo.correction, shared);
 			if (!next) followed.toRead.push(photo.id);
 			else if (JSON.stringify(next.light) !== JSON.stringify(photo.reading!.light)) {
@@ -87,5 +96,5 @@ export function followSameLight(store: Store): SameLight {
 		return followed;
 	}
 
-	return { sharedLight, followReading };
+	return { groupLight, sharedLight, followReading };
 }

@@ -31,6 +31,8 @@ export type Services = {
 	readonly sharedLight: (photo: PhotoRecord) => Promise<Light | null>;
 	/** Puts right the photos that share a light with one whose reading changed; `before` is it as it was. */
 	readonly followLight: (before: PhotoRecord, reading: Reading) => Promise<void>;
+	/** Brings the photos of each ground into agreement; by itself done once all that waited is read. */
+	readonly followGrounds: () => Promise<void>;
 };
 
 /** The clock's day as an ISO date in local time: what the user calls today. */

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Lab65 } from '../colour/lab65.ts';
 import { colourName } from '../colour/name.ts';
 import { say } from '../language/speak.ts';
+import { seenGround } from '../reading/ground/seen-ground.ts';
 import { patchColour } from '../reading/light/eyedropper.ts';
 import { outlineOf } from '../reading/outline/outline.ts';
 import { labelOfSlot, type Pixels } from '../reading/pixels.ts';
@@ -132,6 +133,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		quality,
 		...(neutrals ? { neutrals } : {}),
 		background,
+		...(photoKind === 'single' ? { ground: seenGround(analysis, labels) } : {}),
 		widthPx: photo.widthPx,
 		heightPx: photo.heightPx,
 		takenAt: photo.takenAt,

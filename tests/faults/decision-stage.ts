@@ -52,6 +52,7 @@ export async function openStage() {
 		newId: () => `new-${++ids}`,
 		sharedLight: async () => null,
 		followLight: async () => {},
+		followGrounds: async () => {},
 	} as Partial<Services> as Services;
 	const app = await buildApp(ownEntrance(services), {
 		onRoute: ({ method, url }) => {

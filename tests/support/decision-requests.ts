@@ -122,6 +122,7 @@ export async function decisionRequests(
 	const csv = { 'content-type': 'text/csv' };
 	return {
 		'POST /api/photos': { url: '/api/photos', body: upload.payload, headers: upload.headers },
+		'POST /api/grounds': { url: '/api/grounds', body: { photoIds: [shown, second], word: 'one' } },
 		'PUT /api/photos/:id/correction': {
 			url: `/api/photos/${shown}/correction`,
 			body: { byHand: { warmer: 2, lighter: 0 } },

@@ -49,6 +49,15 @@ const readsAlike = (one: Correction, other: Correction): boolean =>
 	JSON.stringify([neutralsOf(one), one.camera ?? null, one.mask ?? false]) ===
 	JSON.stringify([neutralsOf(other), other.camera ?? null, other.mask ?? false]);
 
+/** What of a correction is said of the photo's light itself. */
+type LightWords = Omit<Correction, 'mask' | 'ground'>;
+
+/** What else is said of a photo, and stays when its light is corrected. */
+const besideLight = ({ mask, ground }: Correction): Pick<Correction, 'mask' | 'ground'> => ({
+	...(mask ? { mask } : {}),
+	...(ground === undefined ? {} : { ground }),
+});
+
 /**
  * Says what of the photo's light is known: neutrals pointed at, steps by hand, the light it shares. The outline stays. Steps by hand and a shared
  * light are put on the stored uncorrected colours at once; only what looks at the photo's pixels anew (a neutral, a camera) has it read again.
@@ -57,11 +66,11 @@ export async function correctLight(
 	services: Services,
 	asked: Asked,
 	id: string,
-	{ version, ...told }: Omit<Correction, 'mask'> & { readonly version?: number },
+	{ version, ...told }: LightWords & { readonly version?: number },
 ): Promise<PhotoRecord> {
 	const { store, events } = services;
 	const { before, photo } = await correct(services, asked, id, version, async (known, home) => ({
-		correction: { ...told, ...(known.correction.mask ? { mask: true } : {}) },
+		correction: { ...told, ...besideLight(known.correction) },
 		mask: await home.photos.maskOf(id),
 		sentence: say('decisions.correctedLight', { photo: known.originalName }),
 	}));

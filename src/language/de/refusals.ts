@@ -4,6 +4,7 @@ export const REFUSALS = {
 		bought: 'Erwartet wurde ein Angebot, das noch nicht gekauft ist; „{{name}}“ ist schon ein Kleidungsstück.',
 		joinOne: 'Erwartet wurden zwei oder mehr Kleidungsstücke zum Zusammenlegen; gegeben wurde eines.',
 		wearLater: 'Erwartet wurde ein Tag bis heute ({{today}}) für ein Tragen; gegeben wurde {{day}}.',
+		oneGround: 'Erwartet wurden zwei oder mehr Fotos, die denselben Untergrund zeigen; gegeben wurden weniger.',
 		partOne:
 			'Erwartet wurden zwei oder mehr Fotos von {{name}}, um eines einem anderen Kleidungsstück zu geben; es hat eines.',
 		pairTwice: 'Erwartet wurden zwei verschiedene Kleidungsstücke für ein Paar; gegeben wurde zweimal dasselbe.',

@@ -4,6 +4,7 @@ export const REFUSALS = {
 		bought: 'Expected a candidate that is not bought yet; "{{name}}" is a garment already.',
 		joinOne: 'Expected two or more garments to join; received one.',
 		wearLater: 'Expected a day up to today ({{today}}) for a wear; received {{day}}.',
+		oneGround: 'Expected two or more photos that show one ground; received fewer.',
 		partOne: 'Expected two or more photos of {{name}}, to give one to another garment; it has one.',
 		pairTwice: 'Expected two different garments for a pairing; received the same one twice.',
 		endsFirst: 'Expected the season to end after it starts ({{start}}); received {{end}} as its end.',

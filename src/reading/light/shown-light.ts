@@ -19,6 +19,10 @@ const byHand =
 
 const isOwn = ({ source }: Light): boolean => source === 'neutral-pointed' || source === 'neutral-found';
 
+/** Of two lights that a photo shares with others the one that errs less; the first where they err alike. */
+export const surerLight = (one: Light | null, other: Light | null): Light | null =>
+	one && other ? ((other.error ?? 0) < (one.error ?? 0) ? other : one) : (one ?? other);
+
 /** The light that counts of the photo's own, what it shares with others, and the steps by hand; and the function that takes it out. */
 export function shownLight(
 	own: Light,

@@ -1,6 +1,7 @@
 import { Type } from 'typebox';
+import { GROUND_WORDS } from '../../app/decisions/say-ground.ts';
 import { CAMERA_KINDS } from '../../wardrobe/words/light.ts';
-import { intakeItem, lightTrial, photoRecord, pointColour } from '../schemas/answers.ts';
+import { groundSet, intakeItem, lightTrial, photoRecord, pointColour } from '../schemas/answers.ts';
 import { exact, oneOf, seen, told, version } from '../schemas/basics.ts';
 import { photoId } from '../schemas/garment.ts';
 import { countOf, fileOf, listOf } from './answers.ts';
@@ -114,6 +115,28 @@ export const photoOperations = {
 			params: byPhoto,
 			body: correction,
 			response: { 200: photoRecord, ...REFUSED },
+		},
+	},
+	listGrounds: {
+		method: 'GET',
+		url: '/api/grounds',
+		schema: {
+			operationId: 'listGrounds',
+			tags,
+			summary:
+				'Photos that show one bed, floor or wall, and whether its colour tells their light; the largest set first',
+			response: { 200: listOf(groundSet), ...LOOKING },
+		},
+	},
+	sayGround: {
+		method: 'POST',
+		url: '/api/grounds',
+		schema: {
+			operationId: 'sayGround',
+			tags,
+			summary: 'Say that photos show one ground or each another, or leave it to their look; no photo is read again',
+			body: exact({ photoIds: Type.Array(photoId, { minItems: 1, maxItems: 1000 }), word: oneOf(GROUND_WORDS) }),
+			response: { 200: listOf(groundSet), ...REFUSED },
 		},
 	},
 	tryLight: {

@@ -7,6 +7,7 @@ export type { TwoGarments } from '../../app/decisions/garment-of-two.ts';
 export type { PaletteAnswer } from '../../app/decisions/palette-answer.ts';
 export type { Door } from '../../app/door.ts';
 export type { Everything } from '../../app/exports.ts';
+export type { GroundSet } from '../../app/grounds.ts';
 export type { IntakeItem } from '../../app/intake-item.ts';
 export type { StaleThing } from '../../app/refuse-stale.ts';
 export type { Status } from '../../app/status.ts';

@@ -138,6 +138,8 @@ export type Reading = {
 	readonly neutrals?: readonly NeutralJudgement[];
 	/** Median colour of what is neither clothes nor person, uncorrected: the bed or floor; null for a scene or where nothing of it is seen. */
 	readonly background: Lab65 | null;
+	/** The ground that one garment lies on or hangs before; null where little is seen of it, absent in older readings and for anything else. */
+	readonly ground?: SeenGround | null;
 	/** Upright picture size in pixels. */
 	readonly widthPx: number;
 	readonly heightPx: number;
@@ -167,6 +169,8 @@ export type Correction = {
 	readonly byHand?: { readonly warmer: number; readonly lighter: number };
 	/** Name of the "same light" group this photo was put in; photos of one group share one correction. */
 	readonly lightGroup?: string;
+	/** Word that all photos of one ground share, null for a ground that no other photo shows; without it, by how it looks. */
+	readonly ground?: string | null;
 	/** True where a corrected mask is kept with the photo; it wins over the parser's outline. */
 	readonly mask?: boolean;
 };

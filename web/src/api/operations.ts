@@ -24,6 +24,8 @@ export const ADDRESSES = {
 	getPicture: 'GET /api/photos/:id/:derived',
 	getColourAt: 'GET /api/photos/:id/at',
 	correctPhoto: 'PUT /api/photos/:id/correction',
+	listGrounds: 'GET /api/grounds',
+	sayGround: 'POST /api/grounds',
 	tryLight: 'POST /api/photos/:id/light-trial',
 	drawOutline: 'PUT /api/photos/:id/mask',
 	forgetOutline: 'DELETE /api/photos/:id/mask',

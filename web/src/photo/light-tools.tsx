@@ -37,8 +37,8 @@ export function LightTools({ photo }: { photo: PhotoRecord }) {
 	const surface = useRef<HTMLImageElement>(null);
 	const address = usePicture(photo.id, 'display');
 	const [lightness, setLightness] = useState<(typeof NEUTRALS)[number]['value']>('95');
-	const { mask: _kept, neutral: _older, ...own } = correction;
-	const save = useChange((next: Omit<Correction, 'mask'>) =>
+	const { mask: _kept, ground: _beside, neutral: _older, ...own } = correction;
+	const save = useChange((next: Omit<Correction, 'mask' | 'ground'>) =>
 		correctPhoto(photo, (version) => call('correctPhoto', { params: { id: photo.id }, body: { ...next, version } })),
 	);
 	const width = reading?.widthPx ?? 1;
