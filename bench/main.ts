@@ -9,6 +9,7 @@ const sections: Readonly<Record<string, () => Promise<{ run: () => Promise<reado
 	judgements: () => import('./judgements.ts'),
 	'line-up': () => import('./line-up.ts'),
 	stability: () => import('./stability.ts'),
+	grounds: () => import('./grounds.ts'),
 	photos: () => import('./photos.ts'),
 	batch: () => import('./batch.ts'),
 	start: () => import('./start.ts'),

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { completeLinkage, groupsWithin } from '../../src/colour/linkage.ts';
+import { averageLinkage, completeLinkage, groupsWithin } from '../../src/colour/linkage.ts';
 
 /** Euclidean distances of points on a plane, row-major. */
 const distancesOf = (points: readonly (readonly [number, number])[]): Float64Array =>
 	Float64Array.from(points.flatMap(([x, y]) => points.map(([u, v]) => Math.hypot(x - u, y - v))));
 
-describe('complete linkage', () => {
-	// Nine points and the heights that scipy 1.17.1 gives for them: scipy.cluster.hierarchy.linkage(pdist(points), 'complete').
+describe('linkage', () => {
+	// Nine points and the heights that scipy gives for them: scipy.cluster.hierarchy.linkage(pdist(points), 'complete') of 1.17.1, 'average' of 1.10.1.
 	const POINTS = [
 		[7.6, 78],
 		[43.8, 72.3],
@@ -19,11 +19,12 @@ describe('complete linkage', () => {
 		[28.8, 91],
 		[21.3, 45.2],
 	] as const;
-	const HEIGHTS = [7.3, 12.015, 23.9727, 35.5462, 40.0196, 46.41, 79.5894, 93.3899];
-
-	it('joins at the heights that scipy finds', () => {
-		const joins = completeLinkage(POINTS.length, distancesOf(POINTS));
-		for (const [index, { height }] of joins.entries()) expect(height).toBeCloseTo(HEIGHTS[index]!, 3);
+	it.each([
+		['complete', completeLinkage, [7.3, 12.015, 23.9727, 35.5462, 40.0196, 46.41, 79.5894, 93.3899]],
+		['average', averageLinkage, [7.3, 12.015, 23.9727, 30.7572, 36.7032, 40.0196, 61.2749, 67.4295]],
+	] as const)('joins at the heights that scipy finds, %s', (_, linkage, heights) => {
+		const joins = linkage(POINTS.length, distancesOf(POINTS));
+		for (const [index, { height }] of joins.entries()) expect(height).toBeCloseTo(heights[index]!, 3);
 	});
 
 	it('makes groups that are nowhere wider than asked, whatever the points, each point in one group', () => {

@@ -42,10 +42,12 @@ function gridOf({ widthPx, heightPx, rgb }: Pixels, classes: Uint8Array): Grid {
 			const cell = row + column[x]!;
 			if (classes[at] !== BACKGROUND) other[cell] = 1;
 			counts[cell]!++;
-			for (let k = 0; k < 3; k++) linear[cell * 3 + k]! += LINEAR_OF_8_BIT[rgb[at * 3 + k]!]!;
+			linear[cell * 3]! += LINEAR_OF_8_BIT[rgb[at * 3]!]!;
+			linear[cell * 3 + 1]! += LINEAR_OF_8_BIT[rgb[at * 3 + 1]!]!;
+			linear[cell * 3 + 2]! += LINEAR_OF_8_BIT[rgb[at * 3 + 2]!]!;
 		}
 	}
-	for (let i = 0; i < linear.length; i++) linear[i]! /= counts[Math.floor(i / 3)]!;
+	for (let cell = 0; cell < counts.length; cell++) for (let k = 0; k < 3; k++) linear[cell * 3 + k]! /= counts[cell]!;
 	return { width, height, linear, free: awayFrom(other, width, height) };
 }
 
@@ -70,7 +72,9 @@ function awayFrom(marked: Uint8Array, width: number, height: number): Uint8Array
 function groundCells(free: readonly number[], [redness, blueness, brightness]: readonly Field[]): number[] {
 	let kept = free;
 	for (let round = 0; round < ROUNDS && kept.length > 0; round++) {
-		const middle = [redness!, blueness!, brightness!].map((field) => medianOf(kept.map((cell) => field[cell]!)));
+		const middle = [redness!, blueness!, brightness!].map((field) =>
+			medianOf(Float32Array.from(kept, (cell) => field[cell]!)),
+		);
 		kept = free.filter(
 			(cell) =>
 				Math.abs(redness![cell]! - middle[0]!) <= RATIO_REACH &&
@@ -98,7 +102,7 @@ export function seenGround(pixels: Pixels, labels: LabelMap): SeenGround | null 
 	if (ground.length < LEAST_SHARE * free.length) return null;
 	const rising = [...ground].sort((a, b) => brightness[a]! - brightness[b]!);
 	const lit = rising.slice(Math.floor(LIT[0] * rising.length), Math.ceil(LIT[1] * rising.length));
-	const channel = (k: number) => medianOf(lit.map((cell) => linear[cell * 3 + k]!));
+	const channel = (k: number) => medianOf(Float32Array.from(lit, (cell) => linear[cell * 3 + k]!));
 	return {
 		lab: labFromLinear([channel(0), channel(1), channel(2)]),
 		share: ground.length / free.length,

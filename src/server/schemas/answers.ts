@@ -4,6 +4,7 @@ import type { TwoGarments } from '../../app/decisions/garment-of-two.ts';
 import type { PaletteAnswer } from '../../app/decisions/palette-answer.ts';
 import type { Door } from '../../app/door.ts';
 import type { Everything } from '../../app/exports.ts';
+import type { GroundSet } from '../../app/grounds.ts';
 import type { IntakeItem } from '../../app/intake-item.ts';
 import type { QrPicture } from '../../app/qr-picture.ts';
 import type { StaleThing } from '../../app/refuse-stale.ts';
@@ -57,6 +58,7 @@ import type {
 	PictureBox,
 	Piece,
 	Reading,
+	SeenGround,
 	SplitProposal,
 	Swatch,
 	Trust,
@@ -708,6 +710,12 @@ export const correction = Type.Unsafe<Correction>({
 				'Name of the "same light" group this photo was put in; photos of one group share one correction.',
 			),
 		),
+		ground: Type.Optional(
+			told(
+				Type.Union([Type.Null(), Type.String()]),
+				'Word that all photos of one ground share, null for a ground that no other photo shows; without it, by how it looks.',
+			),
+		),
 		mask: Type.Optional(
 			told(Type.Boolean(), "True where a corrected mask is kept with the photo; it wins over the parser's outline."),
 		),
@@ -927,6 +935,19 @@ export const neutralJudgement = Type.Unsafe<NeutralJudgement>({
 	description: 'What is made of a point that the user calls neutral.',
 });
 
+export const seenGround = Type.Unsafe<SeenGround>({
+	...exact({
+		lab: told(lab65, 'Its colour where it is lit, uncorrected.'),
+		share: told(Type.Number(), 'Share of the frame, 0..1.'),
+		texture: told(
+			Type.Array(Type.Number()),
+			'How it changes from place to place: numbers that lamp and exposure hardly touch (`textureOf`).',
+		),
+	}),
+	title: 'SeenGround',
+	description: 'The bed, floor or wall that clothes lie on or hang before, as one photo sees it.',
+});
+
 export const reading = Type.Unsafe<Reading>({
 	...exact({
 		photoKind: oneOf(['worn', 'single', 'scene']),
@@ -982,6 +1003,12 @@ export const reading = Type.Unsafe<Reading>({
 			Type.Union([Type.Null(), lab65]),
 			'Median colour of what is neither clothes nor person, uncorrected: the bed or floor; null for a scene or where nothing of it is seen.',
 		),
+		ground: Type.Optional(
+			told(
+				Type.Union([Type.Null(), seenGround]),
+				'The ground that one garment lies on or hangs before; null where little is seen of it, absent in older readings and for anything else.',
+			),
+		),
 		widthPx: told(Type.Number(), 'Upright picture size in pixels.'),
 		heightPx: Type.Number(),
 		takenAt: told(Type.Union([Type.Null(), Type.String()]), 'EXIF date, ISO 8601 local without zone, or null.'),
@@ -1023,6 +1050,25 @@ export const everything = Type.Unsafe<Everything>({
 	}),
 	title: 'Everything',
 	description: 'What everything holds.',
+});
+
+export const groundSet = Type.Unsafe<GroundSet>({
+	...exact({
+		lab: told(lab65, 'Its colour, as agreed by the photos, or as measured where some have a white or grey in them.'),
+		measuredBy: told(Type.Array(Type.String()), 'Photos whose own white or grey measured it.'),
+		measuredError: told(
+			Type.Union([Type.Null(), Type.Number()]),
+			'Error of the surest of these, CIEDE2000, or null where there is none.',
+		),
+		unused: told(
+			Type.Union([oneOf(['vivid', 'dark', 'few']), Type.Null()]),
+			'Why it is not used, or null where it is.',
+		),
+		photoIds: told(Type.Array(Type.String()), 'In the order of their ids.'),
+		told: told(Type.Boolean(), 'Whether the user said that some of them share it.'),
+	}),
+	title: 'GroundSet',
+	description: 'Photos that show one bed, floor or wall, and what is made of it.',
 });
 
 export const intakeItem = Type.Unsafe<IntakeItem>({

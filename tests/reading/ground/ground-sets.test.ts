@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import { deltaE2000 } from '../../../src/colour/delta-e.ts';
+import { medianOf } from '../../../src/colour/median.ts';
+import { agreedGround } from '../../../src/reading/ground/agreed-ground.ts';
+import { groundLights } from '../../../src/reading/ground/ground-lights.ts';
+import { sameGroundGroups } from '../../../src/reading/ground/same-ground.ts';
+import { correctedBy } from '../../../src/reading/light/light-model.ts';
+import { modelFromNeutrals } from '../../../src/reading/light/neutral-model.ts';
+import { groundShots } from '../../support/ground-sets.ts';
+
+/** Renders of the demo's garments whose true colour is known, phoned with white balance and exposure that drift (fixtures/grounds). */
+const shots = await groundShots();
+const photoOf = new Map(shots.map(({ id, photo }) => [id, photo]));
+const setOf = (ground: string) => shots.filter((shot) => shot.ground === ground);
+const photosOf = (ground: string) => setOf(ground).map(({ id }) => photoOf.get(id)!);
+const DULL = ['oak planks', 'pale planks', 'grey screed', 'blue bed', 'check tiles'];
+
+describe('photos of one ground', () => {
+	const groups = sameGroundGroups([...photoOf.values()].map(({ id, ground }) => ({ id, seen: ground })));
+
+	it('come together though each is balanced and exposed otherwise; two kinds of planks may be taken for one', () => {
+		const kind = (id: string) => (id.includes('planks') ? 'planks' : id.replace(/-g\d.*/, ''));
+		for (const ids of groups) expect(new Set(ids.map(kind)).size).toBe(1);
+		for (const ground of [...DULL, 'green bed']) {
+			const largest = Math.max(
+				...groups.map((ids) => ids.filter((id) => id.startsWith(ground.replace(' ', '-'))).length),
+			);
+			expect(largest, ground).toBeGreaterThanOrEqual(10);
+		}
+	});
+
+	it('are told whatever the order of the photos', () => {
+		const turned = [...photoOf.values()].reverse().map(({ id, ground }) => ({ id, seen: ground }));
+		expect(sameGroundGroups(turned)).toEqual(groups);
+	});
+
+	it('are what the user says, whatever they look like', () => {
+		const [one, other] = [setOf('blue bed')[0]!.id, setOf('check tiles')[0]!.id];
+		const told = (id: string, word: string | null) => ({ id, seen: photoOf.get(id)!.ground, told: word });
+		expect(sameGroundGroups([told(one, 'the floor'), told(other, 'the floor')])).toEqual([[one, other].sort()]);
+		const alike = setOf('blue bed')
+			.slice(0, 2)
+			.map(({ id }) => id);
+		expect(sameGroundGroups(alike.map((id) => told(id, null)))).toEqual([]);
+	});
+});
+
+describe('the light that a shared ground tells', () => {
+	// Three drifts of 60 photos each; 9.4 alone and 4.4 agreed, 7.5 and 5.2 off the truth (`npm run bench -- grounds`).
+	it('halves the error between two photos of one garment, and brings both nearer to the truth', async () => {
+		const apart = { alone: [] as number[], agreed: [] as number[] };
+		const off = { alone: [] as number[], agreed: [] as number[] };
+		for (const drifted of [shots, await groundShots(1), await groundShots(2)]) {
+			for (const ground of DULL) {
+				const set = drifted.filter((shot) => shot.ground === ground);
+				const lights = groundLights(set.map(({ photo }) => photo));
+				const colours = set.map(({ id, seen, photo }) => ({
+					alone: correctedBy(photo.ownLight.model!)(seen),
+					agreed: correctedBy(lights.get(id)!.model!)(seen),
+				}));
+				for (const way of ['alone', 'agreed'] as const) {
+					for (const [i, one] of set.entries()) {
+						off[way].push(deltaE2000(colours[i]![way], one.truth));
+						for (const [j, other] of set.entries())
+							if (i < j && one.garment === other.garment)
+								apart[way].push(deltaE2000(colours[i]![way], colours[j]![way]));
+					}
+				}
+			}
+		}
+		expect(medianOf(apart.agreed)).toBeLessThanOrEqual(medianOf(apart.alone) / 2);
+		expect(medianOf(off.agreed)).toBeLessThan(medianOf(off.alone));
+	}, 120_000);
+
+	it('is not taken from a vivid ground, from two photos that nothing measures, or from no ground at all', () => {
+		expect(agreedGround(photosOf('green bed')).unused).toBe('vivid');
+		expect(groundLights(photosOf('green bed')).size).toBe(0);
+		expect(agreedGround(photosOf('oak planks').slice(0, 2)).unused).toBe('few');
+	});
+
+	it('is the measured one for all once one photo has a white or grey in it', () => {
+		const [first, ...rest] = photosOf('grey screed');
+		const grey = { kind: 'grey' as const, seen: first!.ground.lab, lightness: 62 };
+		const model = modelFromNeutrals({ white: null, grey }, 'phone', null);
+		const ownLight = { ...first!.ownLight, source: 'neutral-pointed' as const, strength: 1, model, error: 5.5 };
+		const lights = groundLights([{ ...first!, ownLight }, ...rest]);
+		expect(lights.has(first!.id)).toBe(false);
+		for (const photo of rest) {
+			const light = lights.get(photo.id)!;
+			expect(light).toMatchObject({ source: 'ground', strength: 1 });
+			expect(light.error).toBeLessThan(first!.ownLight.error!);
+			expect(correctedBy(light.model!)(photo.ground.lab)[0]).toBeCloseTo(62, 0);
+		}
+	});
+});
