@@ -3,6 +3,7 @@ import type { SameKeys } from '../same-keys.ts';
 import { CLI } from './cli.ts';
 import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
+import { DOOR } from './door.ts';
 import { FIT } from './fit.ts';
 import { HOME } from './home.ts';
 import { LOOK_BACK } from './look-back.ts';
@@ -25,6 +26,7 @@ export const GERMAN: SameKeys<typeof ENGLISH> = {
 	...CLI,
 	...COLOURS,
 	...DECISIONS,
+	...DOOR,
 	...FIT,
 	...HOME,
 	...LOOK_BACK,

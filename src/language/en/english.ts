@@ -1,6 +1,7 @@
 import { CLI } from './cli.ts';
 import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
+import { DOOR } from './door.ts';
 import { FIT } from './fit.ts';
 import { HOME } from './home.ts';
 import { LOOK_BACK } from './look-back.ts';
@@ -23,6 +24,7 @@ export const ENGLISH = {
 	...CLI,
 	...COLOURS,
 	...DECISIONS,
+	...DOOR,
 	...FIT,
 	...HOME,
 	...LOOK_BACK,

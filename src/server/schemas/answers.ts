@@ -1099,6 +1099,7 @@ export const staleThing = Type.Unsafe<StaleThing>({
 
 export const status = Type.Unsafe<Status>({
 	...exact({
+		version: told(Type.String(), "The program's version."),
 		photos: exact({ waiting: Type.Number(), read: Type.Number(), failed: Type.Number() }),
 		garments: Type.Number(),
 		seasons: Type.Number(),
