@@ -4,6 +4,7 @@ import { DECISIONS } from './decisions.ts';
 import { DOOR } from './door.ts';
 import { FIT } from './fit.ts';
 import { HOME } from './home.ts';
+import { LIGHT } from './light.ts';
 import { LOOK_BACK } from './look-back.ts';
 import { NEXT } from './next.ts';
 import { PAGE } from './page.ts';
@@ -27,6 +28,7 @@ export const ENGLISH = {
 	...DOOR,
 	...FIT,
 	...HOME,
+	...LIGHT,
 	...LOOK_BACK,
 	...NEXT,
 	...PAGE,

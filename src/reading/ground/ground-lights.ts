@@ -1,4 +1,5 @@
 import { type Lab65, labFromXyz } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import type { Light } from '../../wardrobe/words/light.ts';
 import { errorOfGround } from '../../wardrobe/words/light-error.ts';
 import { type AgreedGround, agreedGround, chromaOf, type GroundPhoto, ownColour } from './agreed-ground.ts';
@@ -71,11 +72,8 @@ function degrees(
 	};
 }
 
-function reasonOf({ measuredBy }: AgreedGround, photos: number): string {
-	return measuredBy.length > 0
-		? 'Corrected by its ground, whose colour another picture with a white or grey in it tells.'
-		: `Corrected by its ground, so that it agrees with the ${photos - 1} other pictures of the same ground.`;
-}
+const reasonOf = ({ measuredBy }: AgreedGround, photos: number): string =>
+	measuredBy.length > 0 ? say('light.groundMeasured') : say('light.groundAgreed', { count: photos - 1 });
 
 /**
  * The light of each photo of one ground that has none of its own, by id; empty where the ground is no reference. The set has one colour of the ground, each

@@ -1,4 +1,5 @@
 import { type Lab65, labFromXyz } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import type { CameraKind, Light, LightModel, LightSource } from '../../wardrobe/words/light.ts';
 import { errorOfNeutrals, errorOfNothing, type TellingNeutrals } from '../../wardrobe/words/light-error.ts';
 import { type Correction, type NeutralJudgement, type NeutralPoint, neutralsOf } from '../../wardrobe/words/reading.ts';
@@ -54,10 +55,7 @@ function measured(source: LightSource, model: LightModel, error: number, reason:
 }
 
 function untold(camera: CameraKind): Light {
-	const reason =
-		camera === 'phone'
-			? 'Nothing in the picture tells its light: only the saturation that phones add was taken out.'
-			: 'Nothing in the picture tells its light, so its colours are taken as they are.';
+	const reason = say(camera === 'phone' ? 'light.nothingPhone' : 'light.nothingCamera');
 	const model = camera === 'phone' ? chromaOnly(PHONE_CHROMA) : null;
 	return { source: 'none', cast: null, strength: 0, reason, model, error: errorOfNothing(camera) };
 }
@@ -70,8 +68,7 @@ function tellingOf(neutrals: readonly JudgedNeutral[]): TellingNeutrals | null {
 	return telling.white || telling.grey ? telling : null;
 }
 
-const wordsOf = ({ white, grey }: TellingNeutrals): string =>
-	white && grey ? 'the white and the grey' : white ? 'the white' : 'the grey';
+const whichOf = ({ white, grey }: TellingNeutrals) => (white && grey ? 'both' : white ? 'white' : 'grey');
 
 function fromPointed(judged: readonly JudgedNeutral[], camera: CameraKind, frame: FrameLight): Light | null {
 	const telling = tellingOf(judged);
@@ -80,18 +77,16 @@ function fromPointed(judged: readonly JudgedNeutral[], camera: CameraKind, frame
 	// What is in question and not confirmed makes nothing surer.
 	const certain = tellingOf(judged.filter(({ answer }) => answer === 'taken'));
 	const error = certain ? errorOfNeutrals(certain, camera, false) : errorOfNothing(camera);
-	const reason = `Corrected by ${wordsOf(telling)} you pointed at. ${sentences}`;
+	const reason = `${say(`light.pointed_${whichOf(telling)}`)} ${sentences}`;
 	return measured('neutral-pointed', modelFromNeutrals(telling, camera, frame.surround), error, reason);
 }
 
 function fromFound({ pixels, labels, camera }: LitPicture, frame: FrameLight): Light | null {
 	const telling = labels && foundNeutrals(pixels, labels);
 	if (!telling) return null;
-	const both = telling.white && telling.grey;
-	const what = both ? 'a white sheet and a grey card' : telling.white ? 'a white sheet' : 'a grey card';
 	const model = modelFromNeutrals(telling, camera, frame.surround);
 	const error = errorOfNeutrals(telling, camera, true);
-	return measured('neutral-found', model, error, `Corrected by ${what} found in the picture.`);
+	return measured('neutral-found', model, error, say(`light.found_${whichOf(telling)}`));
 }
 
 /**

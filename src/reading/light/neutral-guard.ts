@@ -1,4 +1,5 @@
 import { type Lab65, linearFromLab, xyzFromLab } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import type { CameraKind, LightModel, SeenNeutral } from '../../wardrobe/words/light.ts';
 import type { NeutralJudgement, NeutralPoint } from '../../wardrobe/words/reading.ts';
 import type { SeenPatch } from './eyedropper.ts';
@@ -45,16 +46,16 @@ const BURNT_SHARE = 0.6;
 /** Cloth that comes out lighter than a perfect white by this factor cannot be, or is doubtful; and the share of it that must. */
 const BEYOND = { refuse: 1.3, ask: 1.12, share: 0.15 };
 
-const POINT_ELSEWHERE = 'Point at white paper or a grey card that lies in the light of the cloth.';
-
 function castOf(seen: Lab65): { along: number; across: number } {
 	const [r, g, b] = linearFromLab(seen).map((channel) => Math.max(channel, 1e-4)) as [number, number, number];
 	const cast = stopsOf(r, g, b);
 	return { along: alongOf(cast), across: acrossOf(cast) };
 }
 
-const hueWord = ({ along, across }: { along: number; across: number }): string =>
-	Math.abs(across) > Math.abs(along) / 2 ? (across > 0 ? 'pink' : 'green') : along > 0 ? 'orange or yellow' : 'blue';
+const hueWord = ({ along, across }: { along: number; across: number }): string => {
+	const isAcross = Math.abs(across) > Math.abs(along) / 2;
+	return say(`neutral.${isAcross ? (across > 0 ? 'pink' : 'green') : along > 0 ? 'orange' : 'blue'}`);
+};
 
 const isBeyond = ({ along, across }: { along: number; across: number }, limit: typeof ASK): boolean =>
 	along > limit.warm || along < limit.cold || Math.abs(across) > limit.across;
@@ -83,32 +84,28 @@ function faultsOf(
 	const cast = castOf(seen);
 	const faults: [boolean, string][] = [];
 	if (seen[0] < (kind === 'white' ? DARKEST_WHITE : DARKEST)) {
-		faults.push([true, 'What you pointed at is too dark in the picture to tell its light.']);
+		faults.push([true, say('neutral.tooDark')]);
 	}
 	if (isBeyond(cast, ASK)) {
 		const refuse = isBeyond(cast, REFUSE);
-		const more = refuse ? ', more than any lamp makes white or grey look' : '';
-		faults.push([refuse, `What you pointed at looks ${hueWord(cast)}${more}.`]);
+		faults.push([refuse, say(refuse ? 'neutral.tooColoured' : 'neutral.coloured', { hue: hueWord(cast) })]);
 	}
 	const { surround } = beside.frame;
 	const stops = surround === null ? 0 : contrastStops(neutral, surround);
 	if (burntShare >= BURNT_SHARE || stops > WINDOW_STOPS) {
 		const isBoth = burntShare >= BURNT_SHARE && stops > WINDOW_STOPS;
-		const what = isBoth ? 'is burnt out and far brighter than all around, as a window or lamp is' : null;
-		const one = burntShare >= BURNT_SHARE ? 'is burnt out' : 'is far brighter than all around, as a window or lamp is';
-		faults.push([isBoth, `What you pointed at ${what ?? one}.`]);
+		const fault = isBoth ? 'burntLamp' : burntShare >= BURNT_SHARE ? 'burnt' : 'lamp';
+		faults.push([isBoth, say(`neutral.${fault}`)]);
 	}
 	const beyond = clothBeyondWhite(neutral, model, beside.cloth);
 	if (beyond > BEYOND.ask) {
-		faults.push([beyond > BEYOND.refuse, 'With that as the neutral, the cloth would come out lighter than white.']);
+		faults.push([beyond > BEYOND.refuse, say('neutral.beyondWhite')]);
 	}
 	if (kind === 'white' && shareBrighter(beside.frame, xyzFromLab(seen)[1], BRIGHTER_FACTOR) > BRIGHTER_SHARE.asked) {
-		faults.push([false, 'Much of the picture is brighter than what you pointed at.']);
+		faults.push([false, say('neutral.outshone')]);
 	}
 	return faults.sort((one, other) => Number(other[0]) - Number(one[0]));
 }
-
-const NAMES = { white: 'white paper', grey: 'a grey card' } as const;
 
 /**
  * Whether what the user pointed at can be taken for a neutral, as which, and why. What is coloured, dark, burnt out, a window or a lamp, or would
@@ -126,19 +123,13 @@ export function judgedNeutral(point: NeutralPoint, patch: SeenPatch, beside: Bes
 		beside.frame.surround,
 	);
 	const isOpen = point.lightness === undefined && !isBright && patch.lab[0] >= SURELY_GREY;
-	const open: [boolean, string][] = isOpen ? [[false, 'What you pointed at may be white or grey.']] : [];
+	const open: [boolean, string][] = isOpen ? [[false, say('neutral.open')]] : [];
 	const [isRefused, fault] = [...faultsOf(neutral, model, patch, beside), ...open][0] ?? [false, null];
 	const judged = { kind, neutral, model } as const;
-	if (isRefused) return { ...judged, answer: 'refused', sentence: `${fault} It was not used. ${POINT_ELSEWHERE}` };
+	if (isRefused) return { ...judged, answer: 'refused', sentence: say('neutral.refused', { fault: fault ?? '' }) };
 	const why =
-		point.lightness !== undefined
-			? ''
-			: isBright
-				? ', since next to nothing in the picture is brighter'
-				: isWhite
-					? ', since it is so light'
-					: ', since much of the picture is brighter';
-	const taken = `Taken for ${NAMES[kind]} (L* ${Math.round(lightness)})${why}.`;
+		point.lightness !== undefined ? 'taken' : isBright ? 'takenBrightest' : isWhite ? 'takenLight' : 'takenOutshone';
+	const taken = say(`neutral.${why}`, { what: say(`neutral.${kind}`), lightness: Math.round(lightness) });
 	if (fault === null || point.sure) return { ...judged, answer: 'taken', sentence: taken };
-	return { ...judged, answer: 'asked', sentence: `${fault} ${taken} Look at before and after: is it right?` };
+	return { ...judged, answer: 'asked', sentence: say('neutral.asked', { fault, taken }) };
 }

@@ -1,5 +1,6 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import { colourName } from '../../colour/name.ts';
+import { say } from '../../language/speak.ts';
 import type { Light } from '../../wardrobe/words/light.ts';
 import type { Correction, Reading } from '../../wardrobe/words/reading.ts';
 import { correctedBy } from './light-model.ts';
@@ -33,7 +34,7 @@ export function shownLight(
 	const correct = correctedBy(before.model ?? null);
 	if (!correction.byHand) return { light: before, correct };
 	const shift = byHand(correction.byHand);
-	const reason = before.source === 'none' ? 'Set by hand.' : `Set by hand. ${before.reason}`;
+	const reason = before.source === 'none' ? say('light.byHand') : `${say('light.byHand')} ${before.reason}`;
 	return { light: { ...before, source: 'by-hand', reason }, correct: (lab) => shift(correct(lab)) };
 }
 

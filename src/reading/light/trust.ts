@@ -1,23 +1,11 @@
 import { linearFromLab, linearFromSrgb } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import type { Light } from '../../wardrobe/words/light.ts';
 import type { PhotoQuality, Trust } from '../../wardrobe/words/reading.ts';
 import { acrossOf, alongOf, type CastStops, stopsOf } from './lamp-casts.ts';
 
-const WORDS_BY_LIGHT: Readonly<Record<Light['source'], string>> = {
-	'by-hand': 'its light was set by hand',
-	'neutral-pointed': 'corrected by the neutral you pointed at',
-	'neutral-found': 'corrected by a white or grey found in the picture',
-	ground: 'corrected by the ground it shares with other photos',
-	group: 'corrected by another picture of the same light',
-	estimate: 'its lamp is only estimated, no white in the picture',
-	none: 'no white in the picture tells its lamp',
-};
-
 /** One thing that spoils the colour. */
 type Doubt = { readonly error: number; readonly reason: string; readonly advice: string };
-
-const BY_WINDOW =
-	'Photograph it by a window, beside a sheet of white paper and, if you have one, a grey card, and point at both.';
 
 /** Luminance that the brightest hundredth of a well exposed photo has, and the most stops of lack that count. */
 const BRIGHT = 0.7;
@@ -48,26 +36,27 @@ function doubtsOf(light: Light, quality: PhotoQuality): Doubt[] {
 	const warmth = Math.min(1.5, Math.abs(alongOf(castOf(light))));
 	const green = Math.min(1, Math.abs(acrossOf(castOf(light))));
 	const lack = lackStops(quality);
-	const lamp = alongOf(castOf(light)) > 0 ? 'a warm lamp' : 'a cold light';
+	const lamp = say(alongOf(castOf(light)) > 0 ? 'trust.warmLamp' : 'trust.coldLight');
+	const byWindow = say('trust.byWindow');
 	const lackCost = isMeasured(light) ? 0.5 : 3;
 	return [
-		{ error: lack * lackCost, reason: lack > 0.5 ? 'underexposed' : '', advice: 'Photograph it in more light.' },
-		{ error: warmth * 0.7, reason: warmth > NOTABLE_CAST ? lamp : '', advice: BY_WINDOW },
-		{ error: green * 1.5, reason: green > NOTABLE_CAST ? 'a greenish or pinkish light' : '', advice: BY_WINDOW },
+		{ error: lack * lackCost, reason: lack > 0.5 ? say('trust.underexposed') : '', advice: say('trust.moreLight') },
+		{ error: warmth * 0.7, reason: warmth > NOTABLE_CAST ? lamp : '', advice: byWindow },
+		{ error: green * 1.5, reason: green > NOTABLE_CAST ? say('trust.greenish') : '', advice: byWindow },
 		{
 			error: quality.clippedShare > BURNT_FROM ? 1.5 : 0,
-			reason: quality.clippedShare > BURNT_FROM ? 'partly burnt out, or more vivid than a photo can hold' : '',
-			advice: 'Photograph it a little darker: tap the brightest part of the cloth before taking the picture.',
+			reason: quality.clippedShare > BURNT_FROM ? say('trust.burnt') : '',
+			advice: say('trust.darker'),
 		},
 		{
 			error: quality.clothesShare < SMALL_UNDER ? 1.5 : 0,
-			reason: quality.clothesShare < SMALL_UNDER ? 'small in the picture' : '',
-			advice: 'Photograph it from nearer.',
+			reason: quality.clothesShare < SMALL_UNDER ? say('trust.small') : '',
+			advice: say('trust.nearer'),
 		},
 		{
 			error: quality.sharpness < BLURRED_UNDER ? 1 : 0,
-			reason: quality.sharpness < BLURRED_UNDER ? 'blurred, or without any edge' : '',
-			advice: 'Hold the camera still and photograph it again.',
+			reason: quality.sharpness < BLURRED_UNDER ? say('trust.blurred') : '',
+			advice: say('trust.still'),
 		},
 	];
 }
@@ -82,8 +71,8 @@ export function trustOf(light: Light, quality: PhotoQuality): Trust {
 	const worst = told[0];
 	return {
 		error: Math.round(10 * doubts.reduce((sum, { error }) => sum + error, light.error ?? ERROR_OF_OLD)) / 10,
-		reasons: [WORDS_BY_LIGHT[light.source], ...told.map(({ reason }) => reason)],
-		advice: !isMeasured(light) ? BY_WINDOW : worst && worst.error >= 1 ? worst.advice : null,
+		reasons: [say(`trust.${light.source}`), ...told.map(({ reason }) => reason)],
+		advice: !isMeasured(light) ? say('trust.byWindow') : worst && worst.error >= 1 ? worst.advice : null,
 		...(isMeasured(light) ? {} : { untold: true }),
 	};
 }

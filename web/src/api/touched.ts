@@ -53,5 +53,7 @@ export function touchedByPhotos(key: readonly unknown[], photos: readonly PhotoE
 	if (what === 'photos' || what === 'photo') return photos.some(({ id }) => ids.includes(id));
 	// Colours and names come with a reading, so only its end counts for the rest.
 	if (photos.every(({ status }) => status === 'waiting')) return false;
-	return what === 'check' || what === 'what-if' || (typeof what === 'string' && /\/(report|garments)$/.test(what));
+	return (
+		what === 'check' || what === 'what-if' || (typeof what === 'string' && /\/(report|garments|grounds)$/.test(what))
+	);
 }

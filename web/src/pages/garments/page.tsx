@@ -16,6 +16,7 @@ import { Filters } from './filters.tsx';
 import { GarmentDialog } from './garment-dialog.tsx';
 import { filteredGarments, NO_FILTER } from './garment-filter.ts';
 import { GarmentList } from './garment-list.tsx';
+import { Grounds } from './grounds.tsx';
 import { ImportTable } from './import-table.tsx';
 import './garments.css';
 
@@ -79,6 +80,7 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 			)}
 			{/* Below the list: it comes with the report, and nothing above may move then. */}
 			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
+			{garments.length > 0 ? <Grounds /> : null}
 			<ImportTable />
 			{report ? <NextStepLink report={report} place="garments" kindsOpen={unnamed} /> : null}
 			{opened ? (
