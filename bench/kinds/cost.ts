@@ -39,7 +39,7 @@ const parse = await parsePhoto(analysis);
 const { labels } = outlineOf(analysis, parse, null);
 const pieces = markedPieces(labels);
 const outline = await cost(() => parsePhoto(analysis));
-const kinds = await cost(() => kindsOfPieces(analysis, labels, pieces, parse.maps));
+const kinds = await cost(() => kindsOfPieces(analysis, labels, pieces, parse.picture));
 console.log(
 	`outline ${outline.toFixed(0)} ms; kinds of ${pieces.length} pieces ${kinds.toFixed(0)} ms, ${(kinds / outline).toFixed(2)} times that`,
 );

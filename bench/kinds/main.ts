@@ -49,12 +49,12 @@ for await (const outfit of labelledOutfits(folder)) {
 		outfit.pixels,
 		outfit.labels,
 		truth.map(({ piece }) => piece),
-		parse.maps,
+		parse.picture,
 	);
 	for (const [index, { kind }] of truth.entries()) guesses.push({ truth: kind, told: told[index]! });
 
 	const { labels } = outlineOf(outfit.pixels, parse, null);
-	const ours = await kindsOfPieces(outfit.pixels, labels, markedPieces(labels), parse.maps);
+	const ours = await kindsOfPieces(outfit.pixels, labels, markedPieces(labels), parse.picture);
 	const wanted = new Set(truth.map(({ kind }) => kind).filter((kind) => known.has(kind)));
 	const anyShoe = outfit.kinds.findIndex(([kind]) => kind === ANY_SHOE);
 	const hasAnyShoe = outfit.marked.includes(anyShoe);
@@ -87,7 +87,7 @@ for await (const { pixels, tags } of taggedOutfits(folder)) {
 	const marks = parse.classes.map((label) => (label === SLOTS.indexOf('shoes') + 1 ? 1 : 0));
 	const area = marks.reduce((sum, mark) => sum + mark, 0);
 	if (area < 0.001 * marks.length) continue;
-	const [told] = await kindsOfPieces(pixels, parse, [{ slot: 'shoes', slotTold: true, marks, area }], parse.maps);
+	const [told] = await kindsOfPieces(pixels, parse, [{ slot: 'shoes', slotTold: true, marks, area }], parse.picture);
 	const [one, two] = told!.kinds.map(({ kind }) => kind);
 	shoes.push({ truth: kinds.find((kind) => kind === one) ?? kinds[0]!, told: told! });
 	if ([one, two].some((kind) => kind && kinds.includes(kind as never))) shoesWithinTwo++;

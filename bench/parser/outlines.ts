@@ -19,7 +19,9 @@ if (!folder || !out || rest.length > 0) {
 	process.exit(2);
 }
 mkdirSync(out, { recursive: true });
-const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => /\.(jpe?g|png)$/i.test(name));
+const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+	/\.(jpe?g|png|webp)$/i.test(name),
+);
 for (const name of names.sort()) {
 	const { outline } = await outlinedPhoto(join(folder, name));
 	const { widthPx: width, heightPx: height, classes } = outline.labels;

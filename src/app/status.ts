@@ -1,11 +1,8 @@
-import { programVersion } from '../process/program-version.ts';
 import type { PhotoRecord } from '../store/store.ts';
 import type { Services } from './services.ts';
 
 /** What {@link statusOf} tells. */
 export type Status = {
-	/** The program's version. */
-	readonly version: string;
 	readonly photos: Readonly<Record<PhotoRecord['status'], number>>;
 	readonly garments: number;
 	readonly seasons: number;
@@ -22,5 +19,5 @@ export async function statusOf({ store, sharing, findings }: Services): Promise<
 		store.garments.count(),
 		store.seasons.count(),
 	]);
-	return { version: programVersion(), photos, garments, seasons, sharing: sharing !== null, findings };
+	return { photos, garments, seasons, sharing: sharing !== null, findings };
 }

@@ -1,9 +1,9 @@
 import { say, speak } from '../language/speak.ts';
-import { programVersion } from '../process/program-version.ts';
 import { sentenceOfSystemError } from '../store/system-error.ts';
 import { COMMAND_NAMES, type CommandName } from './command-words.ts';
 import { languageOfTerminal } from './language-of-terminal.ts';
 import { helpOf, UsageError, usage } from './usage.ts';
+import { programVersion } from './version.ts';
 
 /** A command takes its words and returns the exit status. */
 type Command = (words: readonly string[]) => Promise<number>;

@@ -1,8 +1,11 @@
+import { deltaE2000 } from '../colour/delta-e.ts';
+import { medianLab } from '../colour/median-lab.ts';
 import { laidOutGarments, splitProposal } from '../reading/kinds/laid-out.ts';
 import type { PieceBox } from '../reading/kinds/piece-box.ts';
 import { kindGuesses } from '../reading/outline/kind-guesses.ts';
 import type { LabelMap, Pixels } from '../reading/pixels.ts';
-import { slotOfKind } from '../wardrobe/words/kind.ts';
+import { sampleOf } from '../reading/swatches/cloth-pixels.ts';
+import { type Kind, slotOfKind } from '../wardrobe/words/kind.ts';
 import type { LikelyKind, PictureBox, Piece, Reading } from '../wardrobe/words/reading.ts';
 import { parsePhoto } from './networks/outline/parser.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
@@ -11,8 +14,12 @@ import { KINDS_KEPT, ownSwatches, type PictureOfPieces } from './piece-of-photo.
 /** Part of a garment's longer side that its own picture shows around it. */
 const AROUND = 0.08;
 
-/** A garment that lies by itself: what it may be, where, and its pixels. */
-type Seen = { readonly kinds: readonly LikelyKind[]; readonly boxes: readonly PieceBox[]; readonly marks: Uint8Array };
+/** A garment that lies by itself: what it may be, where (a pair in two places), and its pixels. */
+export type SeenGarment = {
+	readonly kinds: readonly LikelyKind[];
+	readonly boxes: readonly PieceBox[];
+	readonly marks: Uint8Array;
+};
 
 /** The part of a picture in a box and a little around it, as a picture of its own. */
 function partOf({ rgb, widthPx, heightPx }: Pixels, box: PieceBox): Pixels {
@@ -28,31 +35,49 @@ function partOf({ rgb, widthPx, heightPx }: Pixels, box: PieceBox): Pixels {
 }
 
 /** Kinds that come in twos: both together are one garment. */
-const PAIRED = new Set<string>(['shoes', 'boots', 'heels', 'sandals', 'flats', 'trainers', 'socks', 'gloves']);
-/** From this probability on the kind of a garment that lies by itself is said; measured on composites, see the model card. */
+const PAIRED: ReadonlySet<Kind> = new Set([
+	'shoes',
+	'boots',
+	'heels',
+	'sandals',
+	'flats',
+	'trainers',
+	'socks',
+	'gloves',
+]);
+/** The two of a pair are about as large, and of a colour (CIEDE2000): one may lie in the other's shadow, or show its sole. */
+const PAIR_AREAS = 2;
+const PAIR_COLOURS = 15;
+/** From this probability on the kind of a garment that lies by itself is said; measured on composites, see the kinds network's model card. */
 const SURE_FROM = 0.8;
 
+function isPair(pixels: Pixels, one: SeenGarment, other: SeenGarment): boolean {
+	const kind = one.kinds[0]?.kind;
+	if (!kind || !PAIRED.has(kind) || other.kinds[0]?.kind !== kind) return false;
+	const [first, second] = [one, other].map(({ marks }) => sampleOf(pixels, marks, 1, null));
+	const ratio = first!.area / second!.area;
+	if (ratio > PAIR_AREAS || ratio < 1 / PAIR_AREAS) return false;
+	return deltaE2000(medianLab(first!.labs), medianLab(second!.labs)) < PAIR_COLOURS;
+}
+
 /** Regions that are the two of a pair, joined. */
-function pairsJoined(seen: readonly Seen[]): Seen[] {
-	const joined: Seen[] = [];
+function pairsJoined(pixels: Pixels, seen: readonly SeenGarment[]): SeenGarment[] {
+	const joined: SeenGarment[] = [];
 	for (const one of seen) {
-		const kind = one.kinds[0]?.kind;
-		const other = joined.findIndex(
-			({ kinds, boxes }) => kind && PAIRED.has(kind) && kinds[0]?.kind === kind && boxes.length === 1,
-		);
-		const first = joined[other];
+		const at = joined.findIndex((other) => other.boxes.length === 1 && isPair(pixels, one, other));
+		const first = joined[at];
 		if (!first) joined.push(one);
 		else
-			joined[other] = {
+			joined[at] = {
 				kinds: first.kinds,
 				boxes: [...first.boxes, ...one.boxes],
-				marks: first.marks.map((mark, at) => mark | one.marks[at]!),
+				marks: first.marks.map((mark, place) => mark | one.marks[place]!),
 			};
 	}
 	return joined;
 }
 
-function pictureBox({ boxes }: Seen, { widthPx, heightPx }: Pixels): PictureBox {
+function pictureBox({ boxes }: SeenGarment, { widthPx, heightPx }: Pixels): PictureBox {
 	return {
 		left: Math.min(...boxes.map(({ left }) => left)) / widthPx,
 		top: Math.min(...boxes.map(({ top }) => top)) / heightPx,
@@ -61,7 +86,7 @@ function pictureBox({ boxes }: Seen, { widthPx, heightPx }: Pixels): PictureBox 
 	};
 }
 
-async function pieceOf(picture: PictureOfPieces, { kinds, marks }: Seen): Promise<Piece[]> {
+async function pieceOf(picture: PictureOfPieces, { kinds, marks }: SeenGarment): Promise<Piece[]> {
 	const [first] = kinds;
 	if (!first) return [];
 	const slot = slotOfKind(first.kind);
@@ -80,6 +105,18 @@ async function pieceOf(picture: PictureOfPieces, { kinds, marks }: Seen): Promis
 	];
 }
 
+/** The garments that a photo without a person shows apart from each other; fewer than two where it shows one. */
+export async function garmentsApart(pixels: Pixels, labels: LabelMap): Promise<SeenGarment[]> {
+	const garments = laidOutGarments(labels);
+	if (garments.length < 2) return [];
+	const seen: SeenGarment[] = [];
+	for (const { marks, box } of garments) {
+		const parse = await parsePhoto(partOf(pixels, box));
+		seen.push({ kinds: kindGuesses(parse.garmentKind), boxes: [box], marks });
+	}
+	return pairsJoined(pixels, seen);
+}
+
 /**
  * The garments of a photo that shows several and nobody who wears them (a bed with three things, a collage of cut-outs), the largest first, and how the
  * photo may be split; nothing where one garment is seen. Each is looked at again by itself, so that one garment costs nothing more.
@@ -88,14 +125,7 @@ export async function piecesLaidOut(
 	picture: PictureOfPieces,
 	labels: LabelMap,
 ): Promise<Pick<Reading, 'pieces' | 'proposal'>> {
-	const garments = laidOutGarments(labels);
-	if (garments.length < 2) return {};
-	const seen: Seen[] = [];
-	for (const { marks, box } of garments) {
-		const parse = await parsePhoto(partOf(picture.pixels, box));
-		seen.push({ kinds: kindGuesses(parse.garmentKind), boxes: [box], marks });
-	}
-	const apart = pairsJoined(seen);
+	const apart = await garmentsApart(picture.pixels, labels);
 	if (apart.length < 2) return {};
 	const pieces: Piece[] = [];
 	for (const one of apart) pieces.push(...(await pieceOf(picture, one)));

@@ -3,14 +3,14 @@ import type { LabelMap } from '../reading/pixels.ts';
 import type { Pattern, Piece } from '../wardrobe/words/reading.ts';
 import type { Slot } from '../wardrobe/words/slot.ts';
 import { kindsOfPieces } from './networks/kinds/kinds.ts';
-import type { OutlineMaps } from './networks/outline/outline-maps.ts';
+import type { OutlinePicture } from './networks/outline/outline-picture.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
 import { KINDS_KEPT, ownSwatches, type PictureOfPieces } from './piece-of-photo.ts';
 
 /** What is known of a worn picture when its pieces are told. */
 export type WornPicture = PictureOfPieces & {
 	readonly labels: LabelMap;
-	readonly maps: OutlineMaps;
+	readonly shown: OutlinePicture;
 	readonly patterns: ReadonlyMap<Slot, Pattern>;
 };
 
@@ -30,9 +30,9 @@ function swatchesOfPiece(picture: WornPicture, piece: MarkedPiece, alone: boolea
  * reaches a hundredth of the frame. A piece's kind is said only where it is sure.
  */
 export async function piecesOfPhoto(picture: WornPicture): Promise<Piece[]> {
-	const { pixels, labels, maps, patterns, pictureScale } = picture;
+	const { pixels, labels, shown, patterns, pictureScale } = picture;
 	const marked = markedPieces(labels);
-	const told = await kindsOfPieces(pixels, labels, marked, maps);
+	const told = await kindsOfPieces(pixels, labels, marked, shown);
 	const pieces: Piece[] = [];
 	for (const [index, one] of marked.entries()) {
 		const { kinds, sure, nothing } = told[index]!;

@@ -117,7 +117,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 					pieces: await piecesOfPhoto({
 						pixels: analysis,
 						labels,
-						maps: parse.maps,
+						shown: parse.picture,
 						read,
 						patterns: new Map(patterns),
 						pictureScale,

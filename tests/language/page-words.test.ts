@@ -17,7 +17,6 @@ const NOT_SPOKEN: readonly (readonly [RegExp, string])[] = [
 /** Texts that look like words and are none: codes, seeds of random numbers, names of folders. */
 const CODES = new Set([
 	'has it',
-	'npm start -- --share',
 	'near it',
 	'palette {} board {}',
 	'reread {} {}',

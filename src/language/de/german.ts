@@ -3,7 +3,6 @@ import type { SameKeys } from '../same-keys.ts';
 import { CLI } from './cli.ts';
 import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
-import { DOOR } from './door.ts';
 import { FIT } from './fit.ts';
 import { HOME } from './home.ts';
 import { LIGHT } from './light.ts';
@@ -27,7 +26,6 @@ export const GERMAN: SameKeys<typeof ENGLISH> = {
 	...CLI,
 	...COLOURS,
 	...DECISIONS,
-	...DOOR,
 	...FIT,
 	...HOME,
 	...LIGHT,

@@ -3,6 +3,7 @@ export const THINGS = {
 	kinds: {
 		shirt: 'Hemd',
 		't-shirt': 'T-Shirt',
+		polo: 'Poloshirt',
 		top: 'Oberteil',
 		'long-sleeve': 'Langarmshirt',
 		jumper: 'Pullover',

@@ -1,7 +1,6 @@
 import { CLI } from './cli.ts';
 import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
-import { DOOR } from './door.ts';
 import { FIT } from './fit.ts';
 import { HOME } from './home.ts';
 import { LIGHT } from './light.ts';
@@ -25,7 +24,6 @@ export const ENGLISH = {
 	...CLI,
 	...COLOURS,
 	...DECISIONS,
-	...DOOR,
 	...FIT,
 	...HOME,
 	...LIGHT,

@@ -3,6 +3,7 @@ export const THINGS = {
 	kinds: {
 		shirt: 'shirt',
 		't-shirt': 'T-shirt',
+		polo: 'polo shirt',
 		top: 'top',
 		'long-sleeve': 'long-sleeved top',
 		jumper: 'jumper',

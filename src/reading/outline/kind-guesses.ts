@@ -13,6 +13,10 @@ const KINDS_OF_HEAD: readonly Kind[] = [
 	'shorts',
 	'skirt',
 	't-shirt',
+	'blazer',
+	'hoodie',
+	'polo',
+	'top',
 ];
 
 /** Guesses under this are not worth showing. */

@@ -5,7 +5,7 @@ import { KINDS, type Kind } from './kind.ts';
  * Common practice, no source.
  */
 export const KIND_FAMILIES = {
-	tee: ['t-shirt', 'top', 'long-sleeve'],
+	tee: ['t-shirt', 'polo', 'top', 'long-sleeve'],
 	shirt: ['shirt'],
 	knit: ['jumper', 'hoodie', 'cardigan'],
 	waistcoat: ['waistcoat'],

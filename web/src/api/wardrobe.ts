@@ -9,8 +9,6 @@ const ofSeason = (id: string) => ({ params: { id } });
 
 /** All seasons, archived ones too. */
 export const useSeasons = () => use('listSeasons', {});
-/** How the program is: counts, its version, what start-up found. */
-export const useStatus = () => use('getStatus', {});
 /** Every judgement of the season. */
 export const useReport = (seasonId: string) => use('getReport', ofSeason(seasonId));
 /** Every garment, whatever its place. */

@@ -1,5 +1,4 @@
 import { type FormEvent, useState } from 'react';
-import { say } from '../../../src/language/speak.ts';
 import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
 import { Button } from '../parts/button.tsx';
@@ -22,11 +21,14 @@ export function PairThisDevice() {
 		<main id="main" tabIndex={-1} className="start">
 			<header>
 				<p className="start-name">Dyelot</p>
-				<h1>{say('door.thisDevice')}</h1>
-				<p>{say('door.whereCode')}</p>
+				<h1>Let this device in</h1>
+				<p>
+					This wardrobe is kept on another computer of your network. There, open “All seasons”, then “Devices”: the code
+					of 8 digits stands beside the picture.
+				</p>
 			</header>
 			<form onSubmit={send} className="sheet stack pairing">
-				<Field label={say('door.code')}>
+				<Field label="Code">
 					{(ids) => (
 						<input
 							{...ids}
@@ -41,7 +43,7 @@ export function PairThisDevice() {
 					)}
 				</Field>
 				<Button look="main" type="submit" isPending={pair.busy}>
-					{say('door.letItIn')}
+					Let it in
 				</Button>
 				<Problem of={pair.problem} />
 			</form>

@@ -13,7 +13,6 @@ import { type EarlyPlace, type JudgedPlace, usePageCode } from './page-code.ts';
 import { StationPath } from './station-path.tsx';
 import { purposeOf } from './station-words.ts';
 import { UndoBar } from './undo-bar.tsx';
-import { VersionLine } from './version-line.tsx';
 
 /** A page whose content is on its way: what it is and what it is for. */
 function Coming({ place }: { place: PlaceInSeason }) {
@@ -85,7 +84,7 @@ export function SeasonPage({ seasonId, place }: { seasonId: string; place: Place
 			</main>
 			{report ? (
 				<footer className="foot">
-					{report.caution} {say('frame.stays')} <VersionLine />
+					{report.caution} {say('frame.stays')}
 				</footer>
 			) : null}
 		</>

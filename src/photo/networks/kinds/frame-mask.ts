@@ -1,7 +1,7 @@
-import type { Frame } from '../outline/outline-maps.ts';
+import type { Frame } from '../outline/outline-picture.ts';
 import { MASK_HEIGHT, MASK_WIDTH } from './kinds-network.ts';
 
-/** Samples a cell along each axis: a cell holds about three pixels of an analysed picture. */
+/** Samples a cell along each axis: a cell holds about four pixels of an analysed picture. */
 const SAMPLES = 3;
 
 /** Pixel under each sample of one axis, -1 outside the photo. */

@@ -5,11 +5,12 @@ import { NUMBER_COUNT } from '../../../reading/kinds/piece-numbers.ts';
 import { SCORE_COUNT } from '../../../reading/kinds/told-kinds.ts';
 import { SLOTS, type Slot } from '../../../wardrobe/words/slot.ts';
 import { loadedNetwork } from '../network-session.ts';
-import type { OutlineMaps } from '../outline/outline-maps.ts';
+import type { OutlinePicture } from '../outline/outline-picture.ts';
+import { planesOf } from '../picture-planes.ts';
 
-/** Size of a mask over the whole photo, as the outline network's picture at half its size. */
-export const MASK_WIDTH = 128;
-export const MASK_HEIGHT = 192;
+/** Size of a mask over the whole photo: three eighths of the outline network's picture. */
+export const MASK_WIDTH = 96;
+export const MASK_HEIGHT = 144;
 
 /** One piece as the network takes it. */
 export type PieceInput = {
@@ -38,8 +39,8 @@ function joined(parts: readonly Float32Array[], dims: readonly number[]): Tensor
 	return new Tensor('float32', values, [parts.length, ...dims]);
 }
 
-/** `SCORE_COUNT` scores of each piece of one photo; at least one piece. */
-export async function kindScores(pieces: readonly PieceInput[], maps: OutlineMaps['tensors']): Promise<Float32Array[]> {
+/** `SCORE_COUNT` scores of each piece of one photo, given what the outline network was shown of it; at least one piece. */
+export async function kindScores(pieces: readonly PieceInput[], picture: OutlinePicture): Promise<Float32Array[]> {
 	const slots = pieces.map(({ slot }) => Float32Array.from(SLOTS, (one) => (one === slot ? 1 : 0)));
 	const answers = await (await loaded()).run({
 		crops: joined(
@@ -55,7 +56,7 @@ export async function kindScores(pieces: readonly PieceInput[], maps: OutlineMap
 			pieces.map(({ numbers }) => numbers),
 			[NUMBER_COUNT],
 		),
-		...maps,
+		frame: new Tensor('float32', planesOf(picture.rgb), [1, 3, picture.heightPx, picture.widthPx]),
 	});
 	const scores = answers.scores!.data as Float32Array;
 	return pieces.map((_, index) => scores.subarray(index * SCORE_COUNT, (index + 1) * SCORE_COUNT));

@@ -1,11 +1,7 @@
 import '../no-telemetry.ts';
 import { Tensor } from 'onnxruntime-node';
 import { loadedNetwork } from '../network-session.ts';
-import { MAP_NAMES, type OutlineMaps } from './outline-maps.ts';
-
-/** Per-channel mean and deviation that the network was trained with (RGB, 0..1). */
-const MEAN = [0.485, 0.456, 0.406] as const;
-const DEVIATION = [0.229, 0.224, 0.225] as const;
+import { planesOf } from '../picture-planes.ts';
 
 /** Raw answers of the network for one picture. */
 export type NetworkAnswer = {
@@ -18,8 +14,6 @@ export type NetworkAnswer = {
 	readonly photoKind: Float32Array;
 	/** Scores of the garment kinds it knows, alphabetical. */
 	readonly garmentKind: Float32Array;
-	/** Its own maps, as the runtime holds them. */
-	readonly maps: OutlineMaps['tensors'];
 };
 
 /** The loaded garment parser: takes an RGB picture of exactly its input size. */
@@ -39,15 +33,8 @@ async function loadNetwork(): Promise<ParserNetwork> {
 		widthPx,
 		heightPx,
 		async run(rgb) {
-			const plane = widthPx * heightPx;
-			const values = new Float32Array(plane * 3);
-			for (let channel = 0; channel < 3; channel++) {
-				const scale = 1 / (255 * DEVIATION[channel]!);
-				const shift = MEAN[channel]! / DEVIATION[channel]!;
-				for (let i = 0; i < plane; i++) values[channel * plane + i] = rgb[i * 3 + channel]! * scale - shift;
-			}
 			const answers = await session.run({
-				[session.inputNames[0]!]: new Tensor('float32', values, [1, 3, heightPx, widthPx]),
+				[session.inputNames[0]!]: new Tensor('float32', planesOf(rgb), [1, 3, heightPx, widthPx]),
 			});
 			const logits = answers.logits!;
 			const floats = (name: string) => answers[name]!.data as Float32Array;
@@ -58,7 +45,6 @@ async function loadNetwork(): Promise<ParserNetwork> {
 				widthPx: logits.dims[3]!,
 				photoKind: floats('photo_kind'),
 				garmentKind: floats('garment_kind'),
-				maps: Object.fromEntries(MAP_NAMES.map((name) => [name, answers[name]!])) as OutlineMaps['tensors'],
 			};
 		},
 	};

@@ -2,11 +2,11 @@ import sharp from 'sharp';
 import type { Parse } from '../../../reading/outline/parse.ts';
 import { CLASSES, isClothes, type Pixels, visiblePixels } from '../../../reading/pixels.ts';
 import { softmax } from '../softmax.ts';
-import type { Frame, OutlineMaps } from './outline-maps.ts';
+import type { Frame, OutlinePicture } from './outline-picture.ts';
 import { type NetworkAnswer, parserNetwork } from './parser-network.ts';
 
-/** What the network says of a photo, and what it saw. */
-export type ParsedPhoto = Parse & { readonly maps: OutlineMaps };
+/** What the network says of a photo, and what it was shown. */
+export type ParsedPhoto = Parse & { readonly picture: OutlinePicture };
 
 /** The photo fitted into the network's picture, its edge drawn out around it. */
 async function letterboxed(
@@ -163,6 +163,6 @@ export async function parsePhoto(pixels: Pixels): Promise<ParsedPhoto> {
 		clothes,
 		photoKind: softmax(answer.photoKind) as [number, number, number],
 		garmentKind: softmax(answer.garmentKind),
-		maps: { frame, tensors: answer.maps },
+		picture: { frame, rgb, widthPx: network.widthPx, heightPx: network.heightPx },
 	};
 }

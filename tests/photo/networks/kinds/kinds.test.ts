@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { frameMask } from '../../../../src/photo/networks/kinds/frame-mask.ts';
 import { kindsOfPieces } from '../../../../src/photo/networks/kinds/kinds.ts';
 import { MASK_HEIGHT, MASK_WIDTH } from '../../../../src/photo/networks/kinds/kinds-network.ts';
-import type { OutlineMaps } from '../../../../src/photo/networks/outline/outline-maps.ts';
+import type { OutlinePicture } from '../../../../src/photo/networks/outline/outline-picture.ts';
 import { parsePhoto } from '../../../../src/photo/networks/outline/parser.ts';
 import { type MarkedPiece, markedPieces } from '../../../../src/reading/kinds/marked-pieces.ts';
 import { TOLD_KINDS } from '../../../../src/reading/kinds/told-kinds.ts';
@@ -34,9 +34,9 @@ const labels: LabelMap = {
 const [top, skirt] = markedPieces(labels) as [MarkedPiece, MarkedPiece];
 
 describe('the network of kinds as it ships', () => {
-	let maps: OutlineMaps;
+	let picture: OutlinePicture;
 	beforeAll(async () => {
-		maps = (await parsePhoto(pixels)).maps;
+		picture = (await parsePhoto(pixels)).picture;
 	});
 
 	it('weighs 3 MB at most', () => {
@@ -53,34 +53,34 @@ describe('the network of kinds as it ships', () => {
 	});
 
 	it('answers with numbers, and the same every time', async () => {
-		const told = await kindsOfPieces(pixels, labels, [top, skirt], maps);
+		const told = await kindsOfPieces(pixels, labels, [top, skirt], picture);
 		expect(told).toHaveLength(2);
 		for (const { kinds, nothing } of told) {
 			const sum = kinds.reduce((total, { probability }) => total + probability, nothing);
 			expect(sum).toBeGreaterThan(0);
 			expect(sum).toBeLessThanOrEqual(1 + 1e-6);
 		}
-		expect(await kindsOfPieces(pixels, labels, [top, skirt], maps)).toEqual(told);
+		expect(await kindsOfPieces(pixels, labels, [top, skirt], picture)).toEqual(told);
 	});
 
 	it('says of each piece what it says of it alone', async () => {
-		const [together] = await kindsOfPieces(pixels, labels, [top, skirt], maps);
-		const [alone] = await kindsOfPieces(pixels, labels, [top], maps);
+		const [together] = await kindsOfPieces(pixels, labels, [top, skirt], picture);
+		const [alone] = await kindsOfPieces(pixels, labels, [top], picture);
 		expect(together!.kinds[0]!.kind).toBe(alone!.kinds[0]!.kind);
 		expect(together!.kinds[0]!.probability).toBeCloseTo(alone!.kinds[0]!.probability, 4);
 	});
 
 	it('hears the slot that somebody has told', async () => {
-		const [told] = await kindsOfPieces(pixels, labels, [{ ...top, slotTold: true }], maps);
+		const [told] = await kindsOfPieces(pixels, labels, [{ ...top, slotTold: true }], picture);
 		const sum = told!.kinds.reduce((total, { probability }) => total + probability, 0);
 		expect(sum).toBeGreaterThan(0.9);
 		for (const { kind } of told!.kinds) expect(['t-shirt', 'top', 'shirt', 'jumper']).toContain(kind);
 	});
 
 	it('has nothing to say of no piece, and takes a piece of one pixel', async () => {
-		expect(await kindsOfPieces(pixels, labels, [], maps)).toEqual([]);
+		expect(await kindsOfPieces(pixels, labels, [], picture)).toEqual([]);
 		const speck: MarkedPiece = { slot: 'accessory', marks: rectangle(60, 20, 61, 21), area: 1 };
-		const [told] = await kindsOfPieces(pixels, labels, [speck], maps);
+		const [told] = await kindsOfPieces(pixels, labels, [speck], picture);
 		expect(told!.nothing).toBeGreaterThanOrEqual(0);
 	});
 });

@@ -1,13 +1,12 @@
 import type { PairedDevice } from '../../../../src/app/sharing.ts';
-import { say, spokenLanguage } from '../../../../src/language/speak.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
-/** A moment as the language spoken and the reader's own clock write it. */
+/** A moment as the reader's own language and clock write it. */
 const momentText = (iso: string): string =>
-	new Date(iso).toLocaleString(spokenLanguage(), { dateStyle: 'medium', timeStyle: 'short' });
+	new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 
 function DeviceRow({ device, unpair }: { device: PairedDevice; unpair: () => void }) {
 	return (
@@ -19,9 +18,9 @@ function DeviceRow({ device, unpair }: { device: PairedDevice; unpair: () => voi
 				<Button
 					small
 					onPress={unpair}
-					aria-label={say('door.sendAwayOne', { device: device.device, when: momentText(device.pairedAt) })}
+					aria-label={`Send away the ${device.device} let in ${momentText(device.pairedAt)}`}
 				>
-					{say('door.sendAway')}
+					Send away
 				</Button>
 			</td>
 		</tr>
@@ -33,18 +32,18 @@ export function DeviceList({ devices }: { devices: readonly PairedDevice[] }) {
 	const unpair = useChange((id: string | null) =>
 		id === null ? call('unpairDevices', {}) : call('unpairDevice', { params: { id } }),
 	);
-	if (devices.length === 0) return <p className="quiet">{say('door.none')}</p>;
+	if (devices.length === 0) return <p className="quiet">None yet.</p>;
 	return (
 		<div className="stack">
 			<div className="table-scroll">
 				<table>
 					<thead>
 						<tr>
-							<th scope="col">{say('door.device')}</th>
-							<th scope="col">{say('door.since')}</th>
-							<th scope="col">{say('door.seen')}</th>
+							<th scope="col">Device</th>
+							<th scope="col">Let in</th>
+							<th scope="col">Last seen</th>
 							<th scope="col">
-								<span className="hidden-visually">{say('door.actions')}</span>
+								<span className="hidden-visually">Actions</span>
 							</th>
 						</tr>
 					</thead>
@@ -55,9 +54,9 @@ export function DeviceList({ devices }: { devices: readonly PairedDevice[] }) {
 					</tbody>
 				</table>
 			</div>
-			<p className="quiet">{say('door.unused')}</p>
+			<p className="quiet">A device that is not used for 30 days is sent away by itself.</p>
 			<p>
-				<Button onPress={() => unpair.run(null)}>{say('door.sendAllAway')}</Button>
+				<Button onPress={() => unpair.run(null)}>Send all away</Button>
 			</p>
 			<Problem of={unpair.problem} />
 		</div>

@@ -1,5 +1,4 @@
 import type { Door } from '../../../../src/app/door.ts';
-import { say } from '../../../../src/language/speak.ts';
 
 export type OpenDoor = Extract<Door, { shared: true }>;
 
@@ -17,7 +16,7 @@ function Address({ address, qr }: OpenDoor['addresses'][number]) {
 				viewBox={`0 0 ${qr.sideModules} ${qr.sideModules}`}
 				shapeRendering="crispEdges"
 				role="img"
-				aria-label={say('door.qr', { address })}
+				aria-label={`QR picture of the address ${address}`}
 			>
 				<rect width={qr.sideModules} height={qr.sideModules} className="qr-ground" />
 				<path d={qr.path} className="qr-squares" />
@@ -34,10 +33,11 @@ export function DoorCode({ door }: { door: OpenDoor }) {
 		<ol className="door-steps">
 			<li className="stack">
 				<p>
-					<strong>{say('door.onThePhone')}</strong> {say('door.onThePhoneHow')}
+					<strong>On the phone,</strong> in the same network as this computer, point the camera at the picture, or type
+					the address into its browser.
 				</p>
 				{door.addresses.length === 0 ? (
-					<p className="warn">{say('door.noNetwork')}</p>
+					<p className="warn">This computer is on no network now: join one, then load this page again.</p>
 				) : (
 					<div className="row">
 						{door.addresses.map((one) => (
@@ -48,7 +48,8 @@ export function DoorCode({ door }: { door: OpenDoor }) {
 			</li>
 			<li className="stack">
 				<p>
-					<strong>{say('door.typeCode')}</strong> {say('door.codeGood', { count: minutes })}
+					<strong>Then type this code there.</strong> It is good for one device, and for {minutes}{' '}
+					{minutes === 1 ? 'minute' : 'minutes'} more; after that a new one stands here.
 				</p>
 				<p className="door-code">{grouped(door.code)}</p>
 			</li>

@@ -1,7 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import { Link } from 'wouter';
-import { say } from '../../../../src/language/speak.ts';
 import { queryOf } from '../../api/refresh.ts';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
@@ -15,12 +14,12 @@ const AFTER_MS = 500;
 
 function ClosedDoor() {
 	return (
-		<section className="section stack" aria-label={say('door.notShared')}>
-			<p>{say('door.closed')}</p>
-			<p>{say('door.howToShare')}</p>
-			<pre>
-				<code>npm start -- --share</code>
-			</pre>
+		<section className="section stack" aria-label="Not shared">
+			<p>Dyelot is open to this computer alone. Nobody else on the network can reach it.</p>
+			<p>
+				To use it from your phone at home, stop it and start it again with <code>npm start -- --share</code>. Then a
+				code and an address stand here, and only devices that gave the code come in.
+			</p>
 		</section>
 	);
 }
@@ -29,12 +28,14 @@ function SharedDoor({ door }: { door: OpenDoor }) {
 	return (
 		<>
 			<section className="section" aria-labelledby="let-in">
-				<h2 id="let-in">{say('door.letIn')}</h2>
+				<h2 id="let-in">Let a device in</h2>
 				<DoorCode door={door} />
-				<p className="quiet small">{say('door.notEncrypted')}</p>
+				<p className="quiet small">
+					What passes between phone and computer is not encrypted: share on your own network at home, not in a café.
+				</p>
 			</section>
 			<section className="section" aria-labelledby="who">
-				<h2 id="who">{say('door.who')}</h2>
+				<h2 id="who">Who may come in</h2>
 				<DeviceList devices={door.devices} />
 			</section>
 		</>
@@ -49,7 +50,7 @@ export function Devices() {
 		refetchInterval: ({ state }) => (state.data?.shared ? Math.max(0, state.data.validForMs) + AFTER_MS : false),
 	});
 	useEffect(() => {
-		document.title = `${say('door.title')} · Dyelot`;
+		document.title = 'Devices · Dyelot';
 	}, []);
 	return (
 		<>
@@ -57,22 +58,17 @@ export function Devices() {
 				<Link href="/" className="wordmark">
 					Dyelot
 				</Link>
-				<nav aria-label={say('door.beside')}>
-					<Link href="/seasons">{say('door.allSeasons')}</Link>
+				<nav aria-label="Beside this page">
+					<Link href="/seasons">All seasons</Link>
 				</nav>
 			</header>
 			<main id="main" tabIndex={-1} className="page-body">
-				<PageTitle name={say('door.title')} purpose={say('door.purpose')} />
+				<PageTitle
+					name="Devices"
+					purpose="The same wardrobe on your phone, at home: photograph a piece there, or look at the season on the sofa."
+				/>
 				<Problem of={error} />
-				{door ? (
-					door.shared ? (
-						<SharedDoor door={door} />
-					) : (
-						<ClosedDoor />
-					)
-				) : error ? null : (
-					<Loading what={say('door.what')} />
-				)}
+				{door ? door.shared ? <SharedDoor door={door} /> : <ClosedDoor /> : error ? null : <Loading what="the door" />}
 			</main>
 		</>
 	);

@@ -8,8 +8,6 @@ import { Loading } from '../../parts/loading.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { addressOf } from '../../shell/addresses.ts';
 import { lastSeason } from '../../shell/last-season.ts';
-import { VersionLine } from '../../shell/version-line.tsx';
-import { PhoneLine } from '../devices/phone-line.tsx';
 import { NewSeason } from './new-season.tsx';
 import './start.css';
 
@@ -81,10 +79,6 @@ export function Start() {
 					<NewSeason />
 				</section>
 			</div>
-			<PhoneLine />
-			<p>
-				<VersionLine />
-			</p>
 			{seasons.length > 0 ? (
 				<p>
 					<Link href="/seasons">Archived seasons</Link>

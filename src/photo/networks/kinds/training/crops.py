@@ -7,6 +7,7 @@ from torch.nn import functional as F
 
 import beside  # noqa: F401
 from augment import rand
+from kind_network import FRAME_HEIGHT, FRAME_WIDTH, MASK_HEIGHT, MASK_WIDTH
 from outfits import HEIGHT, WIDTH
 
 # Side of a crop, pixels; it is sampled at twice that and averaged. Its side in the photo is WIDER times the box's longer edge.
@@ -44,10 +45,9 @@ def sampled(photos, masks, grid):
     return F.avg_pool2d(torch.cat([rgb, mask], 1), 2)
 
 
-def plain_crops(photos, pieces, pick, mirror=False, side=SIDE):
+def plain_crops(photos, pieces, pick, side=SIDE):
     """Crops as the program makes them, in single precision."""
-    flip = -torch.ones(len(pick), device=pick.device) if mirror else None
-    return sampled(photos[pieces.photo[pick]], pieces.mask_of(pick), grids_of(pieces.box[pick], mirror=flip, side=side))
+    return sampled(photos[pieces.photo[pick]], pieces.mask_of(pick), grids_of(pieces.box[pick], side=side))
 
 
 def disturbed_mask(mask, kernel):
@@ -89,11 +89,16 @@ def other_light(rgb):
     return (x + torch.randn_like(x) * at(rand(n, 0, 0.03, device))).clamp(0, 1)
 
 
-def disturbed_crops(photos, masks, box, side=SIDE):
-    """Crops from nearer and farther, turned, stretched, in other light, now and then with something erased or another ground; which are mirrored (-1)."""
+def plain_frames(photos, pieces, pick):
+    """Whole photos and masks as the program shows them to the network."""
+    frames = F.interpolate(photos[pieces.photo[pick]].float(), (FRAME_HEIGHT, FRAME_WIDTH), mode="bilinear", antialias=True, align_corners=False)
+    return frames / 255, F.interpolate(pieces.mask_of(pick), (MASK_HEIGHT, MASK_WIDTH), mode="area")
+
+
+def disturbed_crops(photos, masks, box, mirror, side=SIDE):
+    """Crops from nearer and farther, turned, stretched, in other light, now and then with something erased or another ground; mirrored where `mirror` is -1."""
     n, device = len(box), box.device
     at = lambda x: x.view(n, 1, 1, 1)
-    mirror = torch.where(torch.rand(n, device=device) < 0.5, -1.0, 1.0)
     grid = grids_of(
         box,
         wider=rand(n, 1.0, 1.75, device),
@@ -113,17 +118,17 @@ def disturbed_crops(photos, masks, box, side=SIDE):
     xs = torch.linspace(0, 1, side, device=device).view(1, 1, 1, side)
     hole = ((ys - at(rand(n, 0, 1, device))).abs() < at(rand(n, 0.03, 0.15, device))) & ((xs - at(rand(n, 0, 1, device))).abs() < at(rand(n, 0.03, 0.15, device)))
     rgb = torch.where(hole & at(torch.rand(n, device=device) < 0.25), rgb.mean((2, 3), keepdim=True), rgb)
-    return torch.cat([rgb, disturbed_mask(mask, 9)], 1), mirror
+    return torch.cat([rgb, disturbed_mask(mask, 9)], 1)
 
 
-def disturbed_frames(photos, masks):
-    """Whole photos at the outline network's size, placed and lit a little otherwise, n x 3 x 384 x 256 of 0..1, and the masks at half of that."""
+def disturbed_frames(photos, masks, mirror):
+    """Whole photos at the outline network's size, placed and lit a little otherwise, n x 3 x 384 x 256 of 0..1, the masks as the network takes them; mirrored where `mirror` is -1."""
     n, device = len(photos), photos.device
-    scale, mirror = rand(n, 0.85, 1.2, device), torch.where(torch.rand(n, device=device) < 0.5, -1.0, 1.0)
+    scale = rand(n, 0.85, 1.2, device)
     theta = torch.zeros(n, 2, 3, device=device)
     theta[:, 0, 0], theta[:, 1, 1] = mirror / scale, 1 / scale
     theta[:, 0, 2], theta[:, 1, 2] = rand(n, -0.1, 0.1, device), rand(n, -0.1, 0.1, device)
-    grid = F.affine_grid(theta, (n, 1, 384, 256), align_corners=False)
+    grid = F.affine_grid(theta, (n, 1, FRAME_HEIGHT, FRAME_WIDTH), align_corners=False)
     rgb = F.grid_sample(photos.float(), grid, padding_mode="border", align_corners=False) / 255
-    mask = F.avg_pool2d(F.grid_sample(masks, grid, padding_mode="zeros", align_corners=False), 2)
-    return other_light(rgb), disturbed_mask(mask, 5), mirror
+    mask = F.interpolate(F.grid_sample(masks, grid, padding_mode="zeros", align_corners=False), (MASK_HEIGHT, MASK_WIDTH), mode="area")
+    return other_light(rgb), disturbed_mask(mask, 3)

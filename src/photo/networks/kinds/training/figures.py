@@ -4,8 +4,7 @@ import torch
 from torch.nn import functional as F
 
 import beside  # noqa: F401
-from augment import normalised
-from crops import plain_crops
+from crops import plain_crops, plain_frames
 from kind_network import SLOT_COUNT, joint_logs
 from outfits import SLOTS
 from pieces import COUNTED, OUTLINED, TRUE_KIND
@@ -17,24 +16,13 @@ PRIOR = 0.3
 
 
 @torch.no_grad()
-def scores_of(outline, network, photos, pieces, pick, mirror=False, batch=64):
-    """(crop scores, head scores) of some pieces."""
-    crop_scores, head_scores = [], []
+def scores_of(network, photos, pieces, pick, batch=64):
+    out = []
     for part in pick.split(batch):
         slots = F.one_hot(pieces.slot[part], SLOT_COUNT).float()
-        numbers = pieces.numbers[part, 0].clone()
-        if mirror:
-            numbers[:, 0], numbers[:, 2] = 1 - numbers[:, 2], 1 - pieces.numbers[part, 0][:, 0]
-        crops = plain_crops(photos, pieces, part, mirror, side=network.side)
         with torch.autocast(part.device.type, torch.bfloat16, enabled=part.is_cuda):
-            crop_scores.append(network.crop(crops, slots, numbers).float())
-            small = F.interpolate(photos[pieces.photo[part]].float(), (384, 256), mode="bilinear", antialias=True, align_corners=False)
-            masks = F.interpolate(pieces.mask_of(part), (192, 128), mode="area")
-            if mirror:
-                small, masks = small.flip(3), masks.flip(3)
-            _, maps, whole = outline(normalised(small))
-        head_scores.append(network.head(masks, maps, whole, slots, numbers).float())
-    return torch.cat(crop_scores), torch.cat(head_scores)
+            out.append(network(plain_crops(photos, pieces, part), *plain_frames(photos, pieces, part), slots, pieces.numbers[part, 0]).float())
+    return torch.cat(out)
 
 
 def among(pieces, photos):
@@ -137,18 +125,10 @@ def figures_of(outfits, pieces, picks, scores, slot_of):
     return out
 
 
-def all_figures(outline, network, outfits, photos, pieces, slot_of, frequency):
-    """Figures by crop, head and both; with the prior correction; with the mirrored view as well."""
+def all_figures(network, outfits, photos, pieces, slot_of, frequency):
+    """Figures of the network, and with common kinds preferred."""
     picks = picks_of(outfits, pieces)
-    views = [{name: scores_of(outline, network, photos, pieces, pick, mirror) for name, pick in picks.items()} for mirror in (False, True)]
+    scores = {name: scores_of(network, photos, pieces, pick) for name, pick in picks.items()}
     shares = PRIOR * log_shares(frequency, slot_of)
-    crop, head = ({name: views[0][name][half] for name in picks} for half in (0, 1))
-    two = {name: (views[0][name][0] + views[1][name][0] + views[0][name][1] + views[1][name][1]) / 4 for name in picks}
-    ways = {
-        "crop": crop,
-        "head": head,
-        "both": {name: (crop[name] + head[name]) / 2 for name in picks},
-        "both, prior": {name: (crop[name] + head[name] + shares) / 2 for name in picks},
-        "both, mirrored too, prior": {name: two[name] + shares / 2 for name in picks},
-    }
-    return {way: figures_of(outfits, pieces, picks, scores, slot_of) for way, scores in ways.items()}
+    ways = {"as it is": scores, "prior": {name: one + shares for name, one in scores.items()}}
+    return {way: figures_of(outfits, pieces, picks, one, slot_of) for way, one in ways.items()}

@@ -10,7 +10,7 @@ SMOOTHING = 0.06
 TAGGED_WEIGHT = 0.6
 RARE = 0.3
 # Share of each lot in a batch; the rest is tagged.
-SHARES = {TRUE_KIND: 0.3, TRUE_SLOT: 0.1, OUTLINED: 0.2, MISTAKEN: 0.1}
+SHARES = {TRUE_KIND: 0.3, TRUE_SLOT: 0.1, OUTLINED: 0.3, MISTAKEN: 0.05}
 # Weight of the slot's own loss beside the kind's.
 SLOT_WEIGHT = 0.7
 # Columns of the numbers that mirror: left and right edge within the person's box.

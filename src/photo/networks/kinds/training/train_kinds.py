@@ -1,9 +1,10 @@
-"""Trains what tells the kind of a worn piece. One GPU, about nine minutes.
+"""Trains what tells the kind of a worn piece. One GPU, about eight minutes.
 
-    python train_kinds.py OUTFITS-KINDS.tar --out kinds
+    python train_kinds.py OUTFITS-KINDS.tar OUTLINE-unseen.npz DETECTOR.tflite --out kinds
 
-First five teachers side by side, each without a fifth of the photos; then the network that ships, which learns from the labels and from the teachers
-that did not see the photo. Writes OUT.pt and OUT-teacherN.pt (weight averages) and OUT.json (options, figures). Seeds are fixed.
+First three teachers side by side, each without a third of the photos; then the network that ships, which learns from the labels and from the teachers
+that did not see the photo. OUTLINE-unseen.npz comes from the outline's training. Writes OUT.pt and OUT-teacherN.pt (weight averages), OUT.json (options,
+figures) and OUT.onnx, and checks that the file answers as the network does. Seeds are fixed.
 """
 
 import argparse
@@ -16,30 +17,30 @@ import time
 import torch
 
 import beside  # noqa: F401
-from augment import normalised
 from crops import disturbed_crops, disturbed_frames
 from figures import all_figures
-from kind_network import Kinds, Outline, logs_of
+from export_kinds import export_checked
+from kind_network import Kinds, logs_of
 from learn import Average, Lots, features_of, wrongness
 from outfits import Outfits
 from pieces import Pieces, outlined
 from steps import begun
 
-FOLDS = 5
+FOLDS = 3
 WARM = 100
 
 
 def arguments():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("outfits")
-    parser.add_argument("--outline", default=str(pathlib.Path(__file__).parents[2] / "outline" / "outline.onnx"))
-    parser.add_argument("--teacher-steps", type=int, default=767)
+    parser.add_argument("unseen")
+    parser.add_argument("detector")
+    parser.add_argument("--teacher-steps", type=int, default=700)
     parser.add_argument("--teacher-seconds", type=float, default=1e9, help="a phase ends sooner where its steps would take longer than this")
-    parser.add_argument("--steps", type=int, default=2568)
+    parser.add_argument("--steps", type=int, default=2000)
     parser.add_argument("--seconds", type=float, default=1e9)
-    parser.add_argument("--batch", type=int, default=160)
+    parser.add_argument("--batch", type=int, default=128)
     parser.add_argument("--rate", type=float, default=5e-4)
-    parser.add_argument("--side", type=int, default=160, help="side of the crop, pixels")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--teachers", help="OUT of an earlier run whose teachers to take")
     parser.add_argument("--trust", type=float, default=0.4, help="share of the teachers in what is asked where the kind is known")
@@ -49,36 +50,26 @@ def arguments():
 
 
 class Learner:
-    """A network, its average, its optimiser, and which photos it may learn from."""
+    """A network, its average, its optimiser, and which photos it may not learn from."""
 
-    def __init__(self, outline, kind_count, options, unseen=None):
-        self.network = Kinds(outline, kind_count).to(next(outline.parameters()).device, memory_format=torch.channels_last)
-        self.network.side = options.side
+    def __init__(self, kind_count, options, device, unseen=None):
+        self.network = Kinds(options.detector, kind_count).to(device, memory_format=torch.channels_last)
         self.kept = copy.deepcopy(self.network).eval().requires_grad_(False)
         self.average = Average(self.network, self.kept)
         self.unseen = unseen
         self.network.train()
-        crop = self.network.crop
-        groups = [
-            ([*crop.stem.parameters(), *crop.stages.parameters()], options.rate),
-            ([*crop.scale.parameters(), *crop.hidden.parameters(), *crop.scores.parameters()], 3 * options.rate),
-            ([*self.network.head.parameters()], 2e-3),
-        ]
-        fused = next(outline.parameters()).is_cuda
-        self.optimiser = torch.optim.AdamW([{"params": params, "full": full} for params, full in groups], lr=1e-3, weight_decay=0.05, fused=fused)
+        layers = {id(one) for one in self.network.trunk.parameters()}
+        rest = [one for one in self.network.parameters() if id(one) not in layers]
+        groups = [{"params": [*self.network.trunk.parameters()], "full": options.rate}, {"params": rest, "full": 3 * options.rate}]
+        self.optimiser = torch.optim.AdamW(groups, lr=options.rate, weight_decay=0.05, fused=device == "cuda")
 
-    def step(self, given, pieces, pick, half, slot_of, done, warm, taught=None, trust=0.0):
+    def step(self, given, pieces, pick, slot_of, done, warm, taught=None, trust=0.0):
         for group in self.optimiser.param_groups:
             group["lr"] = group["full"] * warm * (0.5 + 0.5 * math.cos(math.pi * done)) + 1e-7
-        crops, frame_masks, maps, whole, slots, numbers, head_slots, head_numbers = given
-        with torch.autocast(crops.device.type, torch.bfloat16, enabled=crops.is_cuda):
-            crop_scores = self.network.crop(crops, slots, numbers)
-            head_scores = self.network.head(frame_masks, maps, whole, head_slots, head_numbers)
+        with torch.autocast(pick.device.type, torch.bfloat16, enabled=pick.is_cuda):
+            scores = self.network(*given)
         allowed = 1 if self.unseen is None else (~self.unseen[pieces.photo[pick]]).float()
-        loss = (wrongness(crop_scores, pieces, pick, slot_of, taught, trust) * allowed).mean()
-        head_taught = None if taught is None else tuple(part[:half] for part in taught)
-        head_loss = wrongness(head_scores, pieces, pick[:half], slot_of, head_taught, trust)
-        loss = loss + (head_loss * (1 if self.unseen is None else allowed[:half])).mean()
+        loss = (wrongness(scores, pieces, pick, slot_of, taught, trust) * allowed).mean()
         self.optimiser.zero_grad(set_to_none=True)
         loss.backward()
         torch.nn.utils.clip_grad_norm_(self.network.parameters(), 2.0)
@@ -87,38 +78,35 @@ class Learner:
         return loss.detach()
 
 
-def batch_of(outline, photos, pieces, pick, half, side):
-    """Disturbed crops of all pieces; for the first half of them also whole photos, as the outline network sees them."""
+def batch_of(photos, pieces, pick):
+    """What the network is given of some pieces, disturbed; crop and whole photo are mirrored together, lit each otherwise."""
     some, masks = photos[pieces.photo[pick]], pieces.mask_of(pick)
-    crops, mirror = disturbed_crops(some, masks, pieces.box[pick], side=side)
-    slots, numbers = features_of(pieces, pick, mirror)
-    frames, frame_masks, frame_mirror = disturbed_frames(some[:half], masks[:half])
-    head_slots, head_numbers = features_of(pieces, pick[:half], frame_mirror)
-    with torch.autocast(crops.device.type, torch.bfloat16, enabled=crops.is_cuda):
-        _, maps, whole = outline(normalised(frames * 255).contiguous(memory_format=torch.channels_last))
-    return crops.contiguous(memory_format=torch.channels_last), frame_masks, maps, whole, slots, numbers, head_slots, head_numbers
+    mirror = torch.where(torch.rand(len(pick), device=pick.device) < 0.5, -1.0, 1.0)
+    crops = disturbed_crops(some, masks, pieces.box[pick], mirror)
+    frames, frame_masks = disturbed_frames(some, masks, mirror)
+    fast = lambda x: x.contiguous(memory_format=torch.channels_last)
+    return fast(crops), fast(frames), frame_masks, *features_of(pieces, pick, mirror)
 
 
 @torch.no_grad()
 def taught_by(teachers, given, pieces, pick, slot_of):
     """Probabilities of kinds within their slots and of slots, by the teachers that did not see the photo, or by all where all or none did."""
-    crops, slots, numbers = given[0], given[4], given[5]
-    with torch.autocast(crops.device.type, torch.bfloat16, enabled=crops.is_cuda):
-        answers = [logs_of(one.kept.crop(crops, slots, numbers), slot_of) for one in teachers]
+    with torch.autocast(pick.device.type, torch.bfloat16, enabled=pick.is_cuda):
+        answers = [logs_of(one.kept(*given), slot_of) for one in teachers]
     unseen = torch.stack([one.unseen[pieces.photo[pick]] for one in teachers]).float()
     weight = torch.where(unseen.sum(0) > 0, unseen, torch.ones_like(unseen))
     weight = (weight / weight.sum(0))[..., None]
     return tuple((torch.stack(logs).exp() * weight).sum(0) for logs in zip(*answers))
 
 
-def run(learners, lots, outline, photos, pieces, slot_of, options, steps, seconds, teachers=None):
-    since, step, half = time.time(), 0, options.batch // 2
+def run(learners, lots, photos, pieces, slot_of, options, steps, seconds, teachers=None):
+    since, step = time.time(), 0
     while (done := max(step / steps, (time.time() - since) / seconds)) < 1:
         with torch.no_grad():
             pick = lots.draw(options.batch)
-            given = batch_of(outline, photos, pieces, pick, half, options.side)
+            given = batch_of(photos, pieces, pick)
             taught = taught_by(teachers, given, pieces, pick, slot_of) if teachers else None
-        losses = [one.step(given, pieces, pick, half, slot_of, done, min(1, (step + 1) / WARM), taught, options.trust) for one in learners]
+        losses = [one.step(given, pieces, pick, slot_of, done, min(1, (step + 1) / WARM), taught, options.trust) for one in learners]
         step += 1
         if step % 200 == 0 or step < 3:
             print(step, [round(loss.item(), 3) for loss in losses], f"{time.time() - since:.0f} s", flush=True)
@@ -134,34 +122,34 @@ def main():
     start = time.time()
     device = begun(options.seed)
     outfits = Outfits(options.outfits, options.few)
-    outline = Outline(options.outline).to(device, memory_format=torch.channels_last)
+    pieces = Pieces(outfits, outlined(options.unseen, len(outfits.photos))).to(device)
     photos = outfits.photos.to(device)
-    pieces = Pieces(outfits, outlined(outline, photos)).to(device)
     slot_of = torch.tensor(outfits.slot_of, device=device)
     lots = Lots(pieces, [*outfits.train, *outfits.tag_train])
     kind_count = len(outfits.kinds)
     fold = torch.arange(len(photos), device=device) % FOLDS
     print(f"{len(pieces.photo)} pieces, {time.time() - start:.0f} s to load", flush=True)
-    teachers = [Learner(outline, kind_count, options, fold == at) for at in range(FOLDS)]
+    teachers = [Learner(kind_count, options, device, fold == at) for at in range(FOLDS)]
     if options.teachers:
         for at, one in enumerate(teachers):
             weights = torch.load(f"{options.teachers}-teacher{at}.pt", map_location=device, weights_only=True)
             one.kept.load_state_dict({key: value.float() if value.dtype.is_floating_point else value for key, value in weights.items()})
         teacher_steps = None
     else:
-        teacher_steps = run(teachers, lots, outline, photos, pieces, slot_of, options, options.teacher_steps, options.teacher_seconds)
-    learner = Learner(outline, kind_count, options)
-    steps = run([learner], lots, outline, photos, pieces, slot_of, options, options.steps, options.seconds, teachers)
+        teacher_steps = run(teachers, lots, photos, pieces, slot_of, options, options.teacher_steps, options.teacher_seconds)
+    learner = Learner(kind_count, options, device)
+    steps = run([learner], lots, photos, pieces, slot_of, options, options.steps, options.seconds, teachers)
+    torch.save({"weights": stored(learner.kept), "frequency": lots.frequency.cpu(), "kinds": outfits.kinds, "slot_of": outfits.slot_of}, f"{options.out}.pt")
+    for at, one in enumerate(teachers):
+        torch.save(stored(one.kept), f"{options.out}-teacher{at}.pt")
     networks = {"student": learner.kept, "first teacher": teachers[0].kept}
-    figures = {name: all_figures(outline, network, outfits, photos, pieces, slot_of, lots.frequency) for name, network in networks.items()}
+    figures = {name: all_figures(network, outfits, photos, pieces, slot_of, lots.frequency) for name, network in networks.items()}
     for name, ways in figures.items():
         for way, one in ways.items():
             print(name, way, {key: round(value, 3) if isinstance(value, float) else value for key, value in one.items()}, flush=True)
-    torch.save({"weights": stored(learner.kept), "frequency": lots.frequency.cpu(), "kinds": outfits.kinds, "slot_of": outfits.slot_of, "side": options.side}, f"{options.out}.pt")
-    for at, one in enumerate(teachers):
-        torch.save(stored(one.kept), f"{options.out}-teacher{at}.pt")
     report = {"options": vars(options), "teacher_steps": teacher_steps, "steps": steps, "seconds": round(time.time() - start), "kinds": outfits.kinds, "figures": figures}
     pathlib.Path(f"{options.out}.json").write_text(json.dumps(report, indent=1))
+    export_checked(learner.kept.cpu().to(memory_format=torch.contiguous_format), lots.frequency.cpu(), slot_of.cpu(), f"{options.out}.onnx")
 
 
 if __name__ == "__main__":

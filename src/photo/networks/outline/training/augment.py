@@ -5,19 +5,13 @@ import math
 import torch
 from torch.nn import functional as F
 
-MEAN = (0.485, 0.456, 0.406)
-STD = (0.229, 0.224, 0.225)
-
-
 def rand(n, low, high, device):
     return torch.rand(n, device=device) * (high - low) + low
 
 
-def normalised(images):
-    """uint8 or 0..255 floats to what the network takes."""
-    mean = torch.tensor(MEAN, device=images.device).view(1, 3, 1, 1)
-    std = torch.tensor(STD, device=images.device).view(1, 3, 1, 1)
-    return (images.float() / 255 - mean) / std
+def shown(images):
+    """0..255 to what the network takes, 0..1, channels last in memory."""
+    return (images.float() / 255).contiguous(memory_format=torch.channels_last)
 
 
 def affine_grid(n, height, width, device, scale, degrees, shift_x, shift_y, flip=True):
@@ -110,8 +104,11 @@ class Grounds:
         return (out * light).clamp(0, 255)
 
 
-def outfits_batch(photos, labels, grounds, n, near_share=0.6):
-    """Street outfits, off centre, small, cut by the frame, sometimes two in one picture, sometimes on another ground. near_share of them stay about where they were."""
+def outfits_batch(photos, labels, grounds, n, near_share=0.6, company_share=0.15):
+    """
+    Street outfits, off centre, small, cut by the frame, sometimes two in one picture, sometimes on another ground, and which photos they are.
+    near_share of them stay about where they were.
+    """
     device, (height, width) = photos.device, photos.shape[2:]
     pick = torch.randint(len(photos), (n,), device=device)
     near = torch.rand(n, device=device) < near_share
@@ -126,14 +123,14 @@ def outfits_batch(photos, labels, grounds, n, near_share=0.6):
     # Outside the source frame there is nothing to see: a ground takes its place.
     keep = torch.where(new_ground, torch.minimum(person, inside), inside)
     image = image * keep + ground * (1 - keep)
-    company = torch.rand(n, device=device) < 0.15
+    company = torch.rand(n, device=device) < company_share
     other = torch.randperm(n, device=device)
     grid2 = affine_grid(n, height, width, device, rand(n, 0.7, 1.1, device), 8, rand(n, 0.35, 0.8, device) * torch.sign(torch.randn(n, device=device)), rand(n, -0.1, 0.1, device))
     guest, guest_label, _ = warp(photos[pick][other].float(), labels[pick][other], grid2)
     alpha = soft((guest_label > 0).float()[:, None]) * company.view(n, 1, 1, 1)
     image = guest * alpha + image * (1 - alpha)
     label = torch.where((guest_label > 0) & company.view(n, 1, 1), guest_label, label)
-    return image, label
+    return image, label, pick
 
 
 def cutouts_batch(photos, labels, grounds, n):
@@ -159,16 +156,3 @@ def cutouts_batch(photos, labels, grounds, n):
     shadow = F.avg_pool2d(torch.roll(alpha, (4, 3), (2, 3)), 9, 1, 4) * rand(n, 0, 0.6, device).view(n, 1, 1, 1)
     image = moved * alpha + ground * (1 - shadow) * (1 - alpha)
     return image, label
-
-
-def garments_batch(photos, inside, soft_labels, kinds, n):
-    """Real single garments with the labels a network gave them (0 not, 1 clothes, 2 ignored)."""
-    device, (height, width) = photos.device, photos.shape[2:]
-    pick = torch.randint(len(photos), (n,), device=device)
-    scale = rand(n, 0.75, 1.4, device)
-    turn = torch.where(torch.rand(n, device=device) < 0.2, 90.0, 15.0)
-    grid = affine_grid(n, height, width, device, scale, turn, rand(n, -0.25, 0.25, device), rand(n, -0.25, 0.25, device))
-    image, _, there = warp(photos[pick].float(), inside[pick], grid)
-    label = F.grid_sample(soft_labels[pick][:, None].float(), grid, mode="nearest", padding_mode="zeros", align_corners=False)[:, 0].long()
-    mean = (image * there).sum((2, 3), keepdim=True) / there.sum((2, 3), keepdim=True).clamp_min(1)
-    return image * there + mean * (1 - there), label, kinds[pick]

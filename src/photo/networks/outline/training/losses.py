@@ -43,10 +43,3 @@ def cloth_loss(logits, labels):
     inter = (prob * truth * sure).sum((1, 2))
     dice = 1 - (2 * inter + 1) / ((prob * sure).sum((1, 2)) + (truth * sure).sum((1, 2)) + 1)
     return (losses * sure).sum() / sure.sum().clamp_min(1) + dice.mean()
-
-
-def distil_loss(logits, teacher_logits, temperature=1.5):
-    """Kullback-Leibler divergence from the teacher's softened answers, a pixel."""
-    student = F.log_softmax(logits.float() / temperature, 1)
-    teacher = F.softmax(teacher_logits.float() / temperature, 1)
-    return F.kl_div(student, teacher, reduction="none").sum(1).mean() * temperature**2

@@ -1,55 +1,10 @@
-"""Photos of single garments with the outlines that were looked through, and the pictures made of them."""
+"""Pictures made of photos of single garments with their outlines."""
 
-import io
-import json
-import pathlib
-
-import numpy as np
 import torch
-from PIL import Image
 from torch.nn import functional as F
 
 from augment import affine_grid, rand, warp
-from data import HEIGHT, WIDTH, fit, garments_of, members, photo_of
-
-IGNORED = 2
-
-
-def fitted(photo, outline):
-    """Photo and outline as the program fits them in: the photo's outermost pixels go on around it; labels 1 = clothes, 0 = not, ignored around the photo."""
-    nh, nw, top, left = fit(photo)
-    margin = ((top, HEIGHT - nh - top), (left, WIDTH - nw - left))
-    image = np.pad(np.array(Image.fromarray(photo).resize((nw, nh), Image.BILINEAR)), margin + ((0, 0),), mode="edge")
-    label = np.full((HEIGHT, WIDTH), IGNORED, np.uint8)
-    if outline is not None:
-        label[top : top + nh, left : left + nw] = np.array(outline.resize((nw, nh), Image.NEAREST)) > 127
-    return image, label
-
-
-def load_singles(garments, outlines, decisions, seed=1):
-    """{train, kept} of photos, labels, kind index, and how often each is drawn; the same split as `load_garments`. Photos without an outline teach the kind only."""
-    drawn = {pathlib.PurePath(name).stem: data for name, data in members(outlines).items()}
-    told = json.loads(pathlib.Path(decisions).read_text())
-    mended = set(told["ground"]) | set(told["red"])
-    out = {}
-    for split, items in garments_of(garments, seed).items():
-        rows = []
-        for path, data, kind in items:
-            name = "/".join(pathlib.PurePath(path).with_suffix("").parts[-2:])
-            outline = drawn.get(name.replace("/", "_")) if split == "train" else None
-            photo = photo_of(data)
-            image, label = fitted(photo, Image.open(io.BytesIO(outline)).convert("L") if outline else None)
-            # Wide photos and mended outlines are what goes wrong most.
-            weight = 0 if outline is None else 1 + (photo.shape[1] > photo.shape[0]) + 4 * (name in mended)
-            rows.append((image, label, kind, weight))
-        images, labels, kinds, weights = zip(*rows)
-        out[split] = (
-            torch.from_numpy(np.stack(images)).permute(0, 3, 1, 2).contiguous(),
-            torch.from_numpy(np.stack(labels)),
-            torch.tensor(kinds),
-            torch.tensor(weights, dtype=torch.float),
-        )
-    return out
+from photos import IGNORED
 
 
 def without_edge(labels, radius=1):

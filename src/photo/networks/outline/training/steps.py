@@ -1,7 +1,6 @@
 """What every training run of the parser does alike: its start, its rate, one step, and the weights that are kept."""
 
 import copy
-import math
 
 import torch
 
@@ -14,7 +13,7 @@ LEAST_PERSON = 0.03
 def begun(seed):
     """Seeds, and the device to train on."""
     torch.manual_seed(seed)
-    torch.backends.cudnn.benchmark = True
+    torch.backends.cudnn.benchmark = False
     torch.set_float32_matmul_precision("high")
     return "cuda" if torch.cuda.is_available() else "cpu"
 
@@ -26,12 +25,6 @@ def photo_kinds(outfit_labels, count, scenes_from):
     kinds[: len(outfit_labels)] = torch.where(person, WORN, -1)
     kinds[scenes_from:] = SCENE
     return kinds
-
-
-def set_rate(optimiser, rate, warm, done):
-    """The rate falls as half a cosine over the run; `warm` 0..1 in the first steps, `done` 0..1 over all."""
-    for group in optimiser.param_groups:
-        group["lr"] = rate * warm * (0.5 + 0.5 * math.cos(math.pi * done)) + 1e-6
 
 
 def take_step(network, optimiser, loss, average):
@@ -55,8 +48,9 @@ class WeightAverage:
     def take(self, network):
         self.steps += 1
         decay = min(self.decay, (1 + self.steps) / (10 + self.steps))
-        for kept, new in zip(self.network.state_dict().values(), network.state_dict().values()):
-            if kept.dtype.is_floating_point:
-                kept.lerp_(new, 1 - decay)
-            else:
+        pairs = list(zip(self.network.state_dict().values(), network.state_dict().values()))
+        floats = [(kept, new) for kept, new in pairs if kept.dtype.is_floating_point]
+        torch._foreach_lerp_([kept for kept, _ in floats], [new for _, new in floats], 1 - decay)
+        for kept, new in pairs:
+            if not kept.dtype.is_floating_point:
                 kept.copy_(new)

@@ -4,12 +4,10 @@ import torch
 from torch import nn
 from torch.nn import functional as F
 
-from detector_layers import detector_layers
+import beside  # noqa: F401
+from detector import STRIDE_TWO, Detector
 
 PATTERNS = ["plain", "striped", "checked", "printed", "mottled"]
-# The detector's layers that halve the resolution. After its first layer each block has three, widen, look around, narrow; the first block does not widen.
-STRIDE_TWO = (0, 4, 10, 19, 40)
-LAST_BLOCK = 50
 # Into so many mixtures the channels are brought before it is looked how far they go together.
 MIXTURES = 16
 # Layers taken; those the head hears, and those of whose channels it hears how far they go together; the head's width; the picture enlarged so
@@ -44,19 +42,12 @@ class Trunk(nn.Module):
     def __init__(self, detector_path, layers, heard, together, enlarged):
         super().__init__()
         self.heard, self.enlarged = heard, enlarged
-        self.convs = nn.ModuleList()
-        for place, (weight, bias) in enumerate(detector_layers(detector_path, layers)):
-            out, each, kernel, _ = weight.shape
-            groups = out if each == 1 else 1
-            # Padding of the halving steps is after the picture only, as the detector was trained: in `forward`.
-            conv = nn.Conv2d(each * groups, out, kernel, 2 if place in STRIDE_TWO else 1, 0 if place in STRIDE_TWO else kernel // 2, groups=groups)
-            conv.weight.data, conv.bias.data = weight, bias
-            self.convs.append(conv)
-        self.mixes = nn.ModuleDict({str(place): nn.Conv2d(self.convs[place].out_channels, MIXTURES, 1, bias=False) for place in together})
+        self.detector = Detector(detector_path, layers)
+        self.mixes = nn.ModuleDict({str(place): nn.Conv2d(self.detector.convs[place].out_channels, MIXTURES, 1, bias=False) for place in together})
         for mix in self.mixes.values():
             nn.init.orthogonal_(mix.weight)
         self.register_buffer("pairs", torch.triu_indices(MIXTURES, MIXTURES), persistent=False)
-        self.figures = 3 + 3 * sum(self.convs[place].out_channels for place in heard) + len(together) * self.pairs.shape[1]
+        self.figures = 3 + 3 * sum(self.detector.convs[place].out_channels for place in heard) + len(together) * self.pairs.shape[1]
 
     def forward(self, picture):
         rgb, cloth = picture[:, :3], picture[:, 3:]
@@ -64,21 +55,9 @@ class Trunk(nn.Module):
         if self.enlarged != 1:
             rgb, cloth = (F.interpolate(one, scale_factor=self.enlarged, mode="bilinear", align_corners=False) for one in (rgb, cloth))
             cloth = (cloth > 0.9).float()
-        x = rgb * 2 - 1
-        block, scale = None, 1
-        for place, conv in enumerate(self.convs):
-            if place in STRIDE_TWO:
-                x = F.pad(x, (0, 1, 0, 1)) if conv.padding == (0, 0) else x
-                scale *= 2
-            x = conv(x)
-            # A block narrows without a bend, and is added to what came in where nothing changed its shape.
-            if 2 <= place <= LAST_BLOCK and (place - 2) % 3 == 0:
-                x = x + block if block is not None and block.shape == x.shape else x
-                block = x
-            else:
-                x = F.relu6(x)
-            if place in self.heard:
-                figures += self._told(place, x, (F.avg_pool2d(cloth, scale) > 0.6).float())
+        for place, x in zip(self.heard, self.detector.maps(rgb, self.heard)):
+            scale = 2 ** sum(halving <= place for halving in STRIDE_TWO)
+            figures += self._told(place, x, (F.avg_pool2d(cloth, scale) > 0.6).float())
         return torch.cat(figures, 1)
 
     def _told(self, place, x, inside):

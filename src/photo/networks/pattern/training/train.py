@@ -22,6 +22,7 @@ from torch.nn import functional as F
 from cloths import cut_out, network_input, on_canvas, other_plain
 from drawn_cloth import DRAW, drawn_over
 from network import PATTERNS, SHAPES, PatternNetwork
+import beside  # noqa: F401
 from onnx_file import export
 from views import seen_otherwise
 
@@ -101,8 +102,8 @@ def trained(network, parts, args, device):
         network.even(torch.cat([network.trunk(batch(parts)[0]) for _ in range(12)]))
     teachers = [read(path, args, device) for path in args.teachers]
     network = network.to(memory_format=torch.channels_last)
-    layers = list(network.trunk.convs.parameters())
-    new = [one for name, one in network.named_parameters() if not name.startswith("trunk.convs")]
+    layers = list(network.trunk.detector.convs.parameters())
+    new = [one for name, one in network.named_parameters() if not name.startswith("trunk.detector.convs")]
     groups = [{"params": layers, "lr": SHAPES[args.shape]["rate"]}, {"params": new, "lr": HEAD_RATE}]
     optimiser = torch.optim.AdamW(groups, weight_decay=DECAY)
     steps = args.passes * len(parts["photos"].said) // round(BATCH * SHARES["photos"])
@@ -173,7 +174,7 @@ def main():
         network.scores.weight *= SHARPER
         network.scores.bias *= SHARPER
     if args.fold is None:
-        export(network.cpu(), args.out + ".onnx")
+        export(network.cpu(), torch.rand(1, 4, 64, 96), args.out + ".onnx", ["picture"], ["scores"], {"picture": {2: "height", 3: "width"}})
         return
     left = [at for at in range(len(rows)) if lot[at] == args.fold]
     said = told(network, [photos[at] for at in left], device)
