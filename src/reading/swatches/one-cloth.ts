@@ -12,13 +12,16 @@ const SHADING_RESIDUAL_OF_CHROMA = 0.2;
 const ALWAYS_ONE_L = 8;
 
 /** Whether the darker colour can be the lighter one in a fold. */
-export function canBeShade(one: Lab65, other: Lab65): boolean {
+export const canBeShade = (one: Lab65, other: Lab65): boolean => isOneHueInShade(one, other, DEEPEST_FOLD);
+
+/** Whether the darker colour is the lighter one in less light, no darker than `deepest` (a ratio of L* + 16). */
+export function isOneHueInShade(one: Lab65, other: Lab65, deepest: number): boolean {
 	const [light, dark] = one[0] >= other[0] ? [one, other] : [other, one];
 	const ratio = (dark[0] + 16) / (light[0] + 16);
 	const expected = shade(light, ratio);
 	const residual = Math.hypot(expected[1] - dark[1], expected[2] - dark[2]);
 	const most = Math.max(SHADING_RESIDUAL, SHADING_RESIDUAL_OF_CHROMA * Math.hypot(light[1], light[2]));
-	return ratio >= DEEPEST_FOLD && residual <= most;
+	return ratio >= deepest && residual <= most;
 }
 
 /** Steps in which the way from one colour to the other is counted; a sixth of them lies beyond each end. */

@@ -70,7 +70,7 @@ describe('the pattern of cloth', () => {
 	it('is said to be uncertain where the piece is too small to judge', async () => {
 		const pixels: Pixels = { widthPx: 20, heightPx: 20, rgb: new Uint8Array(1200).fill(90), alpha: null };
 		const marks = new Uint8Array(400).fill(1);
-		const pattern = await patternOf(pixels, marks, 1, [{ share: 1 }], 1);
+		const pattern = await patternOf(pixels, marks, 1, [{ lab: [50, 0, 0], share: 1 }], 1);
 		expect(pattern.type).toBe('plain');
 		expect(pattern.sure).toBeLessThan(0.7);
 	});
