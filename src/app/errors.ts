@@ -8,6 +8,9 @@ export const ERRORS = {
 	'not-paired': 401,
 	'other-device': 403,
 	'wrong-code': 403,
+	'not-signed-in': 401,
+	'wrong-sign-in': 403,
+	'only-looking': 403,
 	'too-many-tries': 429,
 	'too-large': 413,
 	'not-a-photo': 415,
@@ -16,6 +19,7 @@ export const ERRORS = {
 	'key-reused': 422,
 	'disk-full': 507,
 	busy: 503,
+	'not-reached': 503,
 } as const;
 
 export type ErrorCode = keyof typeof ERRORS;

@@ -5,6 +5,8 @@ import type { ChangedThing } from '../store/store.ts';
 export type ServerEvent =
 	| { readonly event: 'photo'; readonly data: { readonly id: string; readonly status: 'waiting' | 'read' | 'failed' } }
 	| { readonly event: 'changed'; readonly data: { readonly things: readonly ChangedThing[] } }
+	/** Something was changed that this program did not hear of: everything on view may be old. */
+	| { readonly event: 'missed'; readonly data: Record<string, never> }
 	/** The line is open. */
 	| { readonly event: 'hello'; readonly data: Record<string, never> };
 

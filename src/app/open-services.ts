@@ -7,9 +7,8 @@ import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
 import { openHome } from '../store/open-home.ts';
 import { workBeside } from './beside/work-beside.ts';
 import { createEventHub } from './events.ts';
-import { followGrounds } from './grounds.ts';
+import { followPhotos } from './follow-photos.ts';
 import { createPhotoJobs } from './photo-jobs.ts';
-import { followSameLight } from './same-light-jobs.ts';
 import type { Services } from './services.ts';
 import { createSharing } from './sharing.ts';
 import { suggestFromPhotos } from './suggest-from-photos.ts';
@@ -31,27 +30,18 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 	const { store } = home;
 	const pool = createReaderPool({});
 	const events = createEventHub();
-	const sameLight = followSameLight(store);
-	const followLight: Services['followLight'] = async (before, reading) => {
-		const { relit, toRead } = await sameLight.followReading(before, reading);
-		for (const id of toRead) await jobs.enqueue(id);
-		for (const id of relit) events.send({ event: 'photo', data: { id, status: 'read' } });
-	};
-	const followAllGrounds = async () => {
-		for (const id of await followGrounds(store, sameLight))
-			events.send({ event: 'photo', data: { id, status: 'read' } });
-	};
+	const following = followPhotos(store, events, (id) => jobs.enqueue(id));
 	const jobs = createPhotoJobs({
 		store,
 		pool,
 		events,
 		concurrency: readerThreads(),
-		sharedLight: sameLight.sharedLight,
+		sharedLight: following.sharedLight,
 		onRead: async (photo, reading) => {
 			await suggestFromPhotos({ store, events }, [photo.id]);
-			await followLight(photo, reading);
+			await following.followLight(photo, reading);
 		},
-		onAllRead: followAllGrounds,
+		onAllRead: following.followGrounds,
 		report: (error) => settings.log(say('refusals.faultOfPhoto', { error: String(error) })),
 	});
 	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
@@ -76,9 +66,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		findings: home.findings,
 		now,
 		newId: randomUUID,
-		sharedLight: sameLight.sharedLight,
-		followLight,
-		followGrounds: followAllGrounds,
+		...following,
 		close: async () => {
 			await jobs.cancelWaiting();
 			await jobs.close();

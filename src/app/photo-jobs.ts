@@ -1,9 +1,4 @@
-import { say } from '../language/speak.ts';
-import type { ReaderPool, ReadSource } from '../photo/readers/pool.ts';
-import type { PhotoRecord, Store } from '../store/store.ts';
-import type { Light } from '../wardrobe/words/light.ts';
-import type { Reading } from '../wardrobe/words/reading.ts';
-import type { EventHub } from './events.ts';
+import { noteUnread, type PhotoReader, readPhotoOf } from './read-photo-of.ts';
 
 /** Reads waiting photos one after another as the pool has room, and tells the open pages. */
 export type PhotoJobs = {
@@ -16,22 +11,14 @@ export type PhotoJobs = {
 	close(): Promise<void>;
 };
 
-type JobServices = {
-	readonly store: Store;
-	readonly pool: ReaderPool;
-	readonly events: EventHub;
-	/** Called after a reading is stored (kind suggestions, same-light groups); may enqueue more. */
-	readonly onRead: (photo: PhotoRecord, reading: Reading) => Promise<void>;
+type JobServices = PhotoReader & {
 	/** Called once all that waited is read. */
 	readonly onAllRead: () => Promise<void>;
-	/** The light that the photo shares with others, or null. */
-	readonly sharedLight: (photo: PhotoRecord) => Promise<Light | null>;
 	readonly report: (error: unknown) => void;
 	readonly concurrency: number;
 };
 
 export function createPhotoJobs(services: JobServices): PhotoJobs {
-	const { store, pool, events } = services;
 	const queue = new Set<string>();
 	const running = new Set<Promise<void>>();
 	let idleWaiters: (() => void)[] = [];
@@ -40,27 +27,7 @@ export function createPhotoJobs(services: JobServices): PhotoJobs {
 	let readSome = false;
 
 	async function readOne(id: string): Promise<void> {
-		const photo = await store.photos.get(id);
-		if (!photo) return;
-		const source: ReadSource = (await store.photos.originalPath(id)) ?? (await store.photos.original(id));
-		const mask = photo.correction.mask ? await store.photos.derived(id, 'mask') : null;
-		const result = await pool.read(source, {
-			correction: photo.correction,
-			sharedLight: await services.sharedLight(photo),
-			derived: true,
-			...(mask ? { mask } : {}),
-		});
-		// The correction may have changed while the photo was being read: that newer state is queued again and wins.
-		const latest = await store.photos.get(id);
-		if (latest && latest.version !== photo.version) return void queue.add(id);
-		if (result.ok) {
-			await store.photos.saveReading(id, result.reading, result.derived);
-			await services.onRead(photo, result.reading);
-			events.send({ event: 'photo', data: { id, status: 'read' } });
-		} else {
-			await store.photos.saveFailure(id, { reason: result.reason, message: result.message });
-			events.send({ event: 'photo', data: { id, status: 'failed' } });
-		}
+		if ((await readPhotoOf(services, id)) === 'changed') queue.add(id);
 	}
 
 	function begin(work: Promise<void>): void {
@@ -79,9 +46,7 @@ export function createPhotoJobs(services: JobServices): PhotoJobs {
 			begin(
 				readOne(id).catch(async (error: unknown) => {
 					services.report(error);
-					const message = say('refusals.readFault');
-					await store.photos.saveFailure(id, { reason: 'internal', message });
-					events.send({ event: 'photo', data: { id, status: 'failed' } });
+					await noteUnread(services, id);
 				}),
 			);
 		}

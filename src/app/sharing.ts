@@ -1,14 +1,13 @@
-import { createHash, randomBytes, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import { hostname, networkInterfaces } from 'node:os';
 import type { Pairing, PairingRecords } from '../store/pairing-records.ts';
 import { createPairingCode, type PairingCode } from './pairing-code.ts';
+import { hashOfToken, newToken } from './token.ts';
 
 /** A device that is not used for so long must give a code again. */
 export const UNUSED_LIFETIME_S = 30 * 24 * 3600;
 /** When a device was last seen is written down this often: exact enough for a person, and no write a request. */
 const NOTE_EVERY_MS = 3600 * 1000;
-
-const hashOf = (token: string): string => createHash('sha256').update(token).digest('hex');
 
 /** A paired device as the owner sees it. */
 export type PairedDevice = Omit<Pairing, 'tokenHash'>;
@@ -68,15 +67,15 @@ export async function createSharing(settings: {
 		code: code.show,
 		async pair(given, device) {
 			code.use(given);
-			const token = randomBytes(32).toString('base64url');
+			const token = newToken();
 			const at = new Date(now()).toISOString();
-			const pairing = { id: randomUUID(), tokenHash: hashOf(token), device, pairedAt: at, seenAt: at };
+			const pairing = { id: randomUUID(), tokenHash: hashOfToken(token), device, pairedAt: at, seenAt: at };
 			await records.add(pairing);
 			known.set(pairing.tokenHash, pairing);
 			return token;
 		},
 		recognise(token) {
-			const pairing = token === undefined ? undefined : known.get(hashOf(token));
+			const pairing = token === undefined ? undefined : known.get(hashOfToken(token));
 			if (!pairing) return { paired: false, renewed: false };
 			if (isOver(pairing)) {
 				forget([pairing]).catch(report);

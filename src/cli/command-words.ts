@@ -22,6 +22,38 @@ const PORT = {
 	says: 'commands.port',
 } as const;
 
+const PORT_OF_HOST = { value: 'N', says: 'hostCommands.port' } as const;
+
+/** What every process of a host is told; a variable of the environment stands for each, and secrets have no flag. */
+const HOSTED_OPTIONS = {
+	database: {
+		value: 'URL',
+		says: 'hostCommands.database',
+	},
+	'database-file': { value: 'FILE', says: 'hostCommands.databaseFile' },
+	photos: {
+		value: 'PLACE',
+		says: 'hostCommands.photos',
+	},
+	'photos-endpoint': {
+		value: 'URL',
+		says: 'hostCommands.endpoint',
+	},
+	'photos-region': { value: 'NAME', says: 'hostCommands.region' },
+	'photos-secret-file': {
+		value: 'FILE',
+		says: 'hostCommands.secretFile',
+	},
+	'work-folder': {
+		value: 'FOLDER',
+		says: 'hostCommands.workFolder',
+	},
+	listen: {
+		value: 'ADDRESS',
+		says: 'hostCommands.listen',
+	},
+} as const;
+
 export const COMMANDS = {
 	serve: {
 		takes: '',
@@ -36,6 +68,40 @@ export const COMMANDS = {
 		},
 		example: 'dyelot serve --port 4900',
 		exampleSays: 'commands.serveShows',
+	},
+	host: {
+		takes: '',
+		least: 0,
+		most: 0,
+		does: 'hostCommands.host',
+		options: {
+			...HOSTED_OPTIONS,
+			port: PORT_OF_HOST,
+			address: {
+				value: 'URL',
+				says: 'hostCommands.address',
+			},
+			'behind-proxy': {
+				value: 'ADDRESS',
+				several: true,
+				says: 'hostCommands.proxy',
+			},
+		},
+		example: 'dyelot host --database postgres://dyelot@localhost/dyelot --photos /srv/dyelot',
+		exampleSays: 'hostCommands.hostExample',
+	},
+	work: {
+		takes: '',
+		least: 0,
+		most: 0,
+		does: 'hostCommands.work',
+		options: {
+			...HOSTED_OPTIONS,
+			port: { value: 'N', says: 'hostCommands.health' },
+			'at-once': { value: 'N', says: 'hostCommands.atOnce' },
+		},
+		example: 'dyelot work --database postgres://dyelot@localhost/dyelot --photos /srv/dyelot',
+		exampleSays: 'hostCommands.workExample',
 	},
 	demo: {
 		takes: '',

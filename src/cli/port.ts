@@ -1,4 +1,5 @@
 import { say } from '../language/speak.ts';
+import type { CommandName } from './command-words.ts';
 import { wholeNumberOf } from './points.ts';
 import { UsageError } from './usage.ts';
 
@@ -6,9 +7,9 @@ import { UsageError } from './usage.ts';
 const DEFAULT_PORT = 4810;
 
 /** The port of `--port`, 0 = any free one. Throws `UsageError`. */
-export function portOf(text: string | undefined): number {
+export function portOf(text: string | undefined, command: CommandName = 'serve'): number {
 	if (text === undefined) return DEFAULT_PORT;
 	const port = wholeNumberOf(text);
-	if (!(port <= 65_535)) throw new UsageError(say('cli.badPort', { received: text }), 'serve');
+	if (!(port <= 65_535)) throw new UsageError(say('cli.badPort', { received: text }), command);
 	return port;
 }

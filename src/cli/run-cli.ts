@@ -11,6 +11,8 @@ type Command = (words: readonly string[]) => Promise<number>;
 /** Loaded when asked for: `read` needs no server, `serve` no reader. */
 const commands: Readonly<Record<CommandName, () => Promise<Command>>> = {
 	serve: async () => (await import('./commands/serve.ts')).serveCommand,
+	host: async () => (await import('./commands/host.ts')).hostCommand,
+	work: async () => (await import('./commands/work.ts')).workCommand,
 	demo: async () => (await import('./commands/demo.ts')).demoCommand,
 	report: async () => (await import('./commands/report.ts')).reportCommand,
 	read: async () => (await import('./commands/read.ts')).readCommand,

@@ -46,6 +46,12 @@ import { sentenceOfComplaints, validateBodiesStrictly } from './validation.ts';
 /** Photos of one upload; a whole wardrobe fits. */
 const MAX_FILES_A_REQUEST = 500;
 
+/** The id of a passkey may have 1,023 bytes (W3C Web Authentication, section 5.8.3), written with a third more letters. */
+const MOST_LETTERS_A_PARAMETER = 1400;
+
+/** How long a browser keeps to encrypted lines. */
+const YEAR_S = 365 * 24 * 3600;
+
 /** No script, style, picture or connection but our own; `blob:` for photos picked in the page, `data:` for small masks. */
 const contentSecurityPolicy = {
 	useDefaults: false,
@@ -69,11 +75,13 @@ const isFull = (error: unknown): boolean => {
 };
 
 /** Turns any error into `{error: {code, message}}`; what is not meant for the user is logged and replaced. */
-function answerErrors(app: FastifyInstance): void {
+function answerErrors(app: FastifyInstance, meaningOf: Entrance['meaningOf']): void {
 	app.setErrorHandler((error: FastifyError, request, reply) => {
-		if (error instanceof UserError) {
-			if (error.retryAfterS !== undefined) reply.header('retry-after', error.retryAfterS);
-			return reply.code(error.status).send({ error: { code: error.code, message: error.message, ...error.details } });
+		const told = error instanceof UserError ? error : meaningOf(error);
+		if (told) {
+			if (told !== error) request.log.error(error);
+			if (told.retryAfterS !== undefined) reply.header('retry-after', told.retryAfterS);
+			return reply.code(told.status).send({ error: { code: told.code, message: told.message, ...told.details } });
 		}
 		if (isFull(error)) {
 			const message = say('serverWords.diskFull');
@@ -105,29 +113,34 @@ function keepNoCopies(app: FastifyInstance): void {
 
 /**
  * The whole HTTP interface, not yet listening; the entrance says whose home answers and who may ask. `onRoute` hears of every route as it is
- * registered, `server` is what the entrance needs of the server itself.
+ * registered, `server` is what the entrance needs of the server itself, `first` what comes before all else.
  */
 export async function buildApp(
 	entrance: Entrance,
-	options: { readonly onRoute?: onRouteHookHandler; readonly server?: FastifyServerOptions } = {},
+	options: {
+		readonly onRoute?: onRouteHookHandler;
+		readonly server?: FastifyServerOptions;
+		readonly first?: (app: FastifyInstance) => void;
+	} = {},
 ): Promise<FastifyInstance> {
 	const app = Fastify({
-		...options.server,
 		forceCloseConnections: true,
 		bodyLimit: BODY_LIMITS.decision,
 		requestTimeout: 120_000,
-		routerOptions: { maxParamLength: 128 },
+		routerOptions: { maxParamLength: MOST_LETTERS_A_PARAMETER },
+		...options.server,
 	});
+	options.first?.(app);
 	if (options.onRoute) app.addHook('onRoute', options.onRoute);
 	validateBodiesStrictly(app);
 	answerInLanguage(app);
 	// As it is: what a schema does not name must not go missing silently. The tests hold every answer to its schema.
 	app.setSerializerCompiler(() => (answer) => JSON.stringify(answer));
-	answerErrors(app);
+	answerErrors(app, entrance.meaningOf);
 	await app.register(cookie);
 	await app.register(helmet, {
 		contentSecurityPolicy,
-		strictTransportSecurity: false,
+		strictTransportSecurity: entrance.isEncrypted ? { maxAge: YEAR_S } : false,
 		// To ourselves only: by it a browser without Sec-Fetch-Site shows that a picture or a download was asked for by our page.
 		referrerPolicy: { policy: 'same-origin' },
 	});
@@ -139,7 +152,7 @@ export async function buildApp(
 	});
 	await app.register(fastifySSE);
 	await app.register(swagger, openApiOptions);
-	refuseForeignHosts(app, entrance.names);
+	refuseForeignHosts(app, entrance.names, entrance.namelessAddresses);
 	refuseForeignPages(app);
 	keepNoCopies(app);
 	entrance.guard(app);
@@ -167,6 +180,6 @@ export async function buildApp(
 	tableRoutes(app, servicesOf);
 	backupRoutes(app, servicesOf);
 	demoRoutes(app, servicesOf);
-	await servePage(app);
+	await servePage(app, entrance.page);
 	return app;
 }

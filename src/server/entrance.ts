@@ -1,7 +1,10 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { UserError } from '../app/errors.ts';
 import type { Services } from '../app/services.ts';
+import { PAGE_ADDRESSES } from './open-routes.ts';
 import { deviceRoutes } from './routes/devices.ts';
 import type { ServicesOf } from './services-of.ts';
+import type { Page } from './static-page.ts';
 import type { App } from './typed-app.ts';
 import { guardRoutes, isLetIn } from './who-may-come-in.ts';
 
@@ -14,6 +17,14 @@ export type Entrance = {
 	/** Routes that only this entrance has. */
 	readonly routes: (app: App) => void;
 	readonly servicesOf: ServicesOf;
+	/** The page, and its addresses beside those that every form has. */
+	readonly page: Page;
+	/** What an error means for whoever asked, where only this entrance knows it. */
+	readonly meaningOf: (error: unknown) => UserError | null;
+	/** Browsers come over an encrypted line, and are told to come over no other. */
+	readonly isEncrypted: boolean;
+	/** Addresses that are answered under any name. */
+	readonly namelessAddresses: ReadonlySet<string>;
 	/** Whether who asked some time ago may still hear the answer, now. */
 	readonly isStillLetIn: (request: FastifyRequest) => Promise<boolean>;
 };
@@ -26,6 +37,10 @@ export function ownEntrance(services: Services): Entrance {
 		guard: (app) => guardRoutes(app, sharing),
 		routes: (app) => deviceRoutes(app, services),
 		servicesOf: () => services,
+		page: { isHosted: false, addresses: PAGE_ADDRESSES },
+		meaningOf: () => null,
+		isEncrypted: false,
+		namelessAddresses: new Set(),
 		isStillLetIn: async (request) => isLetIn(request, sharing),
 	};
 }

@@ -9,10 +9,16 @@ const nameOf = (host: string): string => host.toLowerCase().replace(/:\d+$/, '')
 
 /**
  * Refuses requests under a name that is not this computer's. A page on the web can point its own name at 127.0.0.1 (DNS rebinding); that
- * shows in the Host header, which no page can forge. `extraNames` are the addresses added by sharing on the local network.
+ * shows in the Host header, which no page can forge. `extraNames` are the addresses added by sharing on the local network; what tells nothing may be
+ * asked under any name.
  */
-export function refuseForeignHosts(app: FastifyInstance, extraNames: () => readonly string[]): void {
+export function refuseForeignHosts(
+	app: FastifyInstance,
+	extraNames: () => readonly string[],
+	namelessAddresses: ReadonlySet<string>,
+): void {
 	app.addHook('onRequest', async (request) => {
+		if (namelessAddresses.has(request.routeOptions.url ?? '')) return;
 		const known = (host: string) => LOOPBACK_NAMES.has(nameOf(host)) || extraNames().includes(nameOf(host));
 		const host = request.headers.host ?? '';
 		// Of several only the first would be looked at (RFC 9112, section 3.2, asks to refuse them).

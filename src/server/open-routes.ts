@@ -7,7 +7,8 @@ export const PAGE_ADDRESSES = ['/', '/seasons', '/devices', '/season/:id/:place'
 /** Files that the page is built from. */
 export const PAGE_FILES = { folder: '/assets/*', mark: '/mark.svg' } as const;
 
-const readable = (address: string): string[] => [`GET ${address}`, `HEAD ${address}`];
+/** A page or file may be read with or without its content. */
+export const readable = (address: string): string[] => [`GET ${address}`, `HEAD ${address}`];
 
 /**
  * Every route that a device may ask without being paired, by method and the exact name under which it is registered. All others are

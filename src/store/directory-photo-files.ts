@@ -31,5 +31,8 @@ export function directoryPhotoFiles(root: string): PhotoFiles {
 		writeDerived: (id, name, bytes) => writeDurably(join(root, derivedKey(id, name)), bytes),
 		derived: async (id, name) => orNull(readFile(join(root, derivedKey(id, name)))),
 		removeDerived: async (id, name) => rm(join(root, derivedKey(id, name)), { force: true }),
+		async removeAll() {
+			for (const folder of ['photos', 'derived']) await rm(join(root, folder), { recursive: true, force: true });
+		},
 	};
 }

@@ -20,6 +20,8 @@ export type PhotoFiles = {
 	/** null where there is none. */
 	derived(id: string, name: PictureName): Promise<Uint8Array | null>;
 	removeDerived(id: string, name: PictureName): Promise<void>;
+	/** Everything of this home, for good. */
+	removeAll(): Promise<void>;
 };
 
 /** The name a photo's bytes give it. */

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { directoryPhotoFiles } from '../../src/store/directory-photo-files.ts';
-import { openHostedHomes } from '../../src/store/postgres/hosted-homes.ts';
+import { openDatabase } from '../../src/store/postgres/database.ts';
+import { openHomeStore } from '../../src/store/postgres/home-store.ts';
 import { sqlStore } from '../../src/store/sql-store.ts';
 import { closeSqlite, openSqlite } from '../../src/store/sqlite/sqlite-database.ts';
 import type { Store } from '../../src/store/store.ts';
@@ -18,8 +19,8 @@ export async function openShared(database: SharedDatabase): Promise<{ store: Sto
 	const files = directoryPhotoFiles(database.folder);
 	if (database.kind === 'postgres') {
 		const { connectionString } = database;
-		const homes = await openHostedHomes({ connectionString, filesOf: () => files, now: SHARED_NOW, maxConnections: 2 });
-		return { store: await homes.open('ada', 'home'), close: () => homes.close() };
+		const hosted = await openDatabase({ connectionString, maxConnections: 2 });
+		return { store: await openHomeStore(hosted, 'home', files, SHARED_NOW), close: () => hosted.close() };
 	}
 	const { db, connection } = openSqlite(join(database.folder, 'shared.sqlite'));
 	return { store: sqlStore(db, files, SHARED_NOW), close: async () => closeSqlite(connection) };

@@ -1,16 +1,14 @@
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { directoryPhotoFiles } from '../../src/store/directory-photo-files.ts';
 import { migrateToNewest } from '../../src/store/migrations/all.ts';
-import { openHostedHomes } from '../../src/store/postgres/hosted-homes.ts';
 import { closeSqlite, openSqlite } from '../../src/store/sqlite/sqlite-database.ts';
 import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { startPostgres } from '../support/postgres.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { type Figure, type Figures, noneOf } from './figure.ts';
-import { openShared, SHARED_NOW, type SharedDatabase } from './shared-database.ts';
+import { openShared, type SharedDatabase } from './shared-database.ts';
 
 const CHILD = fileURLToPath(new URL('two-processes-child.ts', import.meta.url));
 
@@ -59,13 +57,6 @@ export async function twoProcesses(each: number): Promise<Figures> {
 	}
 	try {
 		const { connectionString } = postgres;
-		const homes = await openHostedHomes({
-			connectionString,
-			filesOf: () => directoryPhotoFiles(folder),
-			now: SHARED_NOW,
-		});
-		await homes.createHome('ada', { id: 'home', name: 'Wardrobe', createdAt: SHARED_NOW().toISOString() });
-		await homes.close();
 		const lost = await lostBetween({ kind: 'postgres', connectionString, folder }, each);
 		return { figures: [...figures, told('PostgreSQL', each, lost)] };
 	} finally {

@@ -17,7 +17,18 @@ const SPOKEN = new Set([
 	'children',
 ]);
 /** Attributes that are read by browsers alone, whatever stands in them. */
-const UNSPOKEN = new Set(['className', 'class', 'style', 'd', 'viewBox', 'sizes', 'accept', 'points', 'transform']);
+const UNSPOKEN = new Set([
+	'className',
+	'class',
+	'style',
+	'd',
+	'viewBox',
+	'sizes',
+	'accept',
+	'autoComplete',
+	'points',
+	'transform',
+]);
 /** Exceptions that only a fault of ours can raise: their words are for those who mend it. */
 const FAULTS = new Set(['TypeError', 'RangeError']);
 /** The program's own name, which no language translates. */
@@ -26,7 +37,9 @@ const NAMES = new Set(['Dyelot']);
 const hasLetters = (text: string): boolean => /\p{L}{2}/u.test(text) && !NAMES.has(text.trim());
 /** Text of formats: queries, markup, headers of an answer, addresses. */
 const isOfAFormat = (text: string): boolean =>
-	/^(SELECT|PRAGMA|BEGIN|begin|GET|HEAD|dyelot) |^<|^[a-z]+\/[a-z]+;|^attachment;|^(public|private), /.test(text);
+	/^(SELECT|select|listen|PRAGMA|BEGIN|begin|GET|HEAD|dyelot|-c) |^\w+\.\w+ as \w+$|^<|^[a-z]+\/[a-z]+;|^attachment;|^(public|private), /.test(
+		text,
+	);
 /** Two words with a blank between them, or a sentence's end: prose, wherever it stands. */
 const isProse = (text: string): boolean =>
 	/\p{L}{2,}[,;:)”’]? (?:[(“‘]?\p{L}|\{\})|\p{Ll}{2,}[.?!]$|\{\} \p{L}{2,}/u.test(text);
@@ -45,6 +58,8 @@ function isForMachines(node: ts.Node): boolean {
 	if (ts.isNewExpression(node) && FAULTS.has(node.expression.getText())) return true;
 	if (ts.isTaggedTemplateExpression(node) && node.tag.getText().startsWith('sql')) return true;
 	if (ts.isCallExpression(node) && node.expression.getText() === 'say') return true;
+	if (ts.isCallExpression(node) && /\.set(IsolationLevel|AccessMode)$/.test(node.expression.getText()))
+		return node.arguments.every((one) => ts.isStringLiteral(one));
 	if (ts.isJsxAttribute(node) && UNSPOKEN.has(node.name.getText())) return true;
 	return (
 		ts.isPropertyAssignment(node) && /^['"]?(className|description|summary|pattern)['"]?$/.test(node.name.getText())

@@ -1,13 +1,16 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { sql } from 'kysely';
 import pg from 'pg';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { directoryPhotoFiles } from '../../src/store/directory-photo-files.ts';
 import { NewerHomeError } from '../../src/store/migrations/all.ts';
 import { objectPhotoFiles } from '../../src/store/object-photo-files.ts';
-import type { PhotoFiles } from '../../src/store/photo-files.ts';
-import { NotYourHomeError, openHostedHomes, schemaOf } from '../../src/store/postgres/hosted-homes.ts';
+import { openObjectStore } from '../../src/store/object-store.ts';
+import { HOME_TABLES, withinAllHomes } from '../../src/store/postgres/apart.ts';
+import { type HostedDatabase, openDatabase } from '../../src/store/postgres/database.ts';
+import { openHomeStore } from '../../src/store/postgres/home-store.ts';
 import { openPhotoQueue, type PhotoQueue, type PhotoTask } from '../../src/store/postgres/photo-queue.ts';
 import { putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
@@ -32,80 +35,86 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 	});
 	const now = () => new Date(SUITE_TIME);
 	const inFolder = (homeId: string) => directoryPhotoFiles(join(folder, 'files', homeId));
-	const inObjects = (homeId: string) => objectPhotoFiles(objects.settings, homeId);
+	const inObjects = (homeId: string) => objectPhotoFiles(openObjectStore(objects.settings), homeId);
 
-	async function homes(filesOf: (homeId: string) => PhotoFiles = inFolder, clock = now) {
-		const opened = await openHostedHomes({ connectionString, filesOf, now: clock, maxConnections: 4 });
+	async function database(): Promise<HostedDatabase> {
+		const opened = await openDatabase({ connectionString, maxConnections: 4 });
 		closing.push(() => opened.close());
 		return opened;
 	}
 	// One for all: a server takes about a hundred connections.
-	const making = homes();
+	const opening = database();
 	let made = 0;
-	async function newHome(owner: string) {
-		const id = `home-${made++}`;
-		await (await making).createHome(owner, { id, name: 'Wardrobe', createdAt: SUITE_TIME });
-		return id;
-	}
+	const newHome = () => `home-${made++}`;
 
 	for (const [place, filesOf] of [
 		['a folder', inFolder],
 		['an object store', inObjects],
-	] as const) {
-		const opened = homes(filesOf);
+	] as const)
 		describeStore(`PostgreSQL with photos in ${place}`, async () => {
-			const id = await newHome('ada');
-			const open = async (clock?: () => Date) => {
-				const store = await (clock ? await homes(filesOf, clock) : await opened).open('ada', id);
-				return { store, close: () => store.close() };
+			const id = newHome();
+			return {
+				open: async (clock: () => Date = now) => {
+					const store = await openHomeStore(await opening, id, filesOf(id), clock);
+					return { store, close: () => store.close() };
+				},
 			};
-			return { open };
 		});
-	}
 
 	describe('homes of several people in one database', () => {
-		it('are seen by their own person only', async () => {
-			const all = await homes();
-			const [mine, other] = [await newHome('bo'), await newHome('cleo')];
-			const store = await all.open('bo', mine);
-			await putGarments(store, garmentDetails({ id: 'g1' }), 'Added');
-			const photo = await store.photos.add(new Uint8Array([1, 2, 3]), {
+		const opened = async (id: string) => openHomeStore(await opening, id, inFolder(id), now);
+
+		it('know nothing of each other', async () => {
+			const [mine, other] = [await opened(newHome()), await opened(newHome())];
+			await putGarments(mine, garmentDetails({ id: 'g1' }), 'Added');
+			const photo = await mine.photos.add(new Uint8Array([1, 2, 3]), {
 				originalName: 'a.jpg',
 				mediaType: 'image/jpeg',
 				addedAt: SUITE_TIME,
 			});
-			const elsewhere = await all.open('cleo', other);
-			expect(await elsewhere.garments.list()).toEqual([]);
-			expect(await elsewhere.decisions(10)).toEqual([]);
-			expect(await elsewhere.photos.get(photo.id)).toBeNull();
-			await expect(elsewhere.photos.original(photo.id)).rejects.toThrow();
-			expect(await undone(elsewhere)).toBeNull();
-			await expect(all.open('cleo', mine)).rejects.toThrow(NotYourHomeError);
-			await expect(all.open('cleo', 'no such home')).rejects.toThrow(NotYourHomeError);
-			expect((await all.homesOf('cleo')).map(({ id }) => id)).toEqual([other]);
+			expect(await other.garments.list()).toEqual([]);
+			expect(await other.garments.get('g1')).toBeNull();
+			expect(await other.decisions(10)).toEqual([]);
+			expect(await other.photos.get(photo.id)).toBeNull();
+			await expect(other.photos.original(photo.id)).rejects.toThrow();
+			expect(await undone(other)).toBeNull();
+			// The same id is another thing in another home, and the same photo another photo.
+			await putGarments(other, garmentDetails({ id: 'g1', notes: 'mine' }), 'Added');
+			expect((await mine.garments.get('g1'))?.notes).not.toBe('mine');
 		});
 
-		it('kept by one person for several people are apart as well', async () => {
-			const all = await homes();
-			const [one, two] = [await newHome('dora'), await newHome('dora')];
-			await putGarments(await all.open('dora', one), garmentDetails({ id: 'g1' }), 'Added');
-			expect(await (await all.open('dora', two)).garments.list()).toEqual([]);
-			expect(await all.homesOf('dora')).toHaveLength(2);
+		it('have names that mean nothing to the database', async () => {
+			const id = `x'; drop schema dyelot cascade; --`;
+			await putGarments(await opened(id), garmentDetails({ id: 'g1' }), 'Added');
+			expect(await (await opened(id)).garments.list()).toHaveLength(1);
 		});
 
-		it('have names that cannot reach out of their place', async () => {
-			const all = await homes();
-			const id = 'x"; drop schema public cascade; --';
-			await all.createHome('eve', { id, name: 'x', createdAt: SUITE_TIME });
-			await putGarments(await all.open('eve', id), garmentDetails({ id: 'g1' }), 'Added');
-			expect(await (await all.open('eve', id)).garments.list()).toHaveLength(1);
-			expect(schemaOf(id)).toMatch(/^home_[0-9a-f]{40}$/);
+		it('are kept apart by the database itself, whatever is asked of it', async () => {
+			const [mine, other] = [newHome(), newHome()];
+			await putGarments(await opened(mine), garmentDetails({ id: 'g1' }), 'Added');
+			const hosted = await opening;
+			for (const table of HOME_TABLES) {
+				const { rows } = await sql<{ home: string }>`select distinct home from ${sql.table(table)}`.execute(
+					hosted.homeTables(mine),
+				);
+				for (const row of rows) expect(row.home).toBe(mine);
+			}
+			const theirs = hosted.homeTables(other);
+			await expect(sql`update things set body = '{}'`.execute(theirs)).resolves.toMatchObject({ numAffectedRows: 0n });
+			await expect(sql`delete from things`.execute(theirs)).resolves.toMatchObject({ numAffectedRows: 0n });
+			await expect(
+				sql`insert into things (home, kind, id, body) values (${mine}, 'garment', 'g2', '{}')`.execute(theirs),
+			).rejects.toThrow(/row-level security/);
+			// A connection that was told no home sees nothing at all.
+			const nobodys = await sql`select * from things`.execute(hosted.accounts.withPlugin(withinAllHomes));
+			expect(nobodys.rows.filter((row) => (row as { home: string }).home !== other)).toEqual([]);
+			expect(await (await opened(mine)).garments.list()).toHaveLength(1);
 		});
 
 		it('are opened by two servers at the same moment, and decisions of both are kept', async () => {
-			const [one, two] = [await homes(), await homes()];
-			const id = await newHome('finn');
-			const stores = await Promise.all([one.open('finn', id), two.open('finn', id)]);
+			const id = newHome();
+			const servers = await Promise.all([database(), database()]);
+			const stores = await Promise.all(servers.map((server) => openHomeStore(server, id, inFolder(id), now)));
 			await Promise.all(
 				Array.from({ length: 20 }, (_, index) =>
 					putGarments(stores[index % 2]!, garmentDetails({ id: 'g1', notes: String(index) }), `Changed ${index}`),
@@ -120,23 +129,20 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			await stores[1]!.undo();
 			expect(await stores[0]!.garments.get('g1')).toBeNull();
 		});
+	});
 
-		it('made by a later program are refused with a sentence', async () => {
-			const all = await homes();
-			const id = await newHome('gus');
-			await all.open('gus', id);
-			const client = new pg.Client({ connectionString });
-			await client.connect();
-			await client.query(
-				`insert into ${schemaOf(id)}.kysely_migration (name, timestamp) values ('9999-later', '2030')`,
-			);
-			await client.end();
-			await expect(all.open('gus', id)).rejects.toThrow(NewerHomeError);
-		});
+	it('a database made by a later program is refused with a sentence', async () => {
+		const later = await postgres.newDatabase();
+		await (await openDatabase({ connectionString: later })).close();
+		const client = new pg.Client({ connectionString: later });
+		await client.connect();
+		await client.query("insert into dyelot.kysely_migration (name, timestamp) values ('9999-later', '2030')");
+		await client.end();
+		await expect(openDatabase({ connectionString: later })).rejects.toThrow(NewerHomeError);
 	});
 
 	describe('photos to be read, as jobs', () => {
-		const task = (photoId: string): PhotoTask => ({ owner: 'ada', homeId: 'home-0', photoId });
+		const task = (photoId: string): PhotoTask => ({ homeId: 'home-0', photoId });
 		const opened: PhotoQueue[] = [];
 		// A worker left over would take the next test's photos.
 		afterEach(async () => {
@@ -165,9 +171,13 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 				allDone = resolve;
 			});
 			for (const worker of [one, two])
-				await worker.work(async ({ photoId }) => {
-					done.push(photoId);
-					if (done.length === photos.length) allDone();
+				await worker.work({
+					atOnce: 1,
+					handler: async ({ photoId }) => {
+						done.push(photoId);
+						if (done.length === photos.length) allDone();
+					},
+					onGivenUp: async () => {},
 				});
 			await finished;
 			expect(done.sort()).toEqual([...photos].sort());
@@ -181,13 +191,49 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 				second = resolve;
 			});
 			await worker.enqueue(task('unlucky'));
-			await worker.work(async ({ photoId }) => {
+			const handler = async ({ photoId }: PhotoTask) => {
 				if (photoId !== 'unlucky') return;
 				if (++tries === 1) throw new Error('the worker broke');
 				second();
-			});
+			};
+			await worker.work({ atOnce: 1, handler, onGivenUp: async () => {} });
 			await again;
 			expect(tries).toBe(2);
+		});
+
+		it('are given up after the third failure, and that is heard once', async () => {
+			const worker = await newQueue();
+			let tries = 0;
+			const givenUp: PhotoTask[] = [];
+			let heard = () => {};
+			const hearing = new Promise<void>((resolve) => {
+				heard = resolve;
+			});
+			await worker.enqueue(task('hopeless'));
+			await worker.work({
+				atOnce: 2,
+				handler: async () => {
+					tries++;
+					throw new Error('the worker broke');
+				},
+				onGivenUp: async (one) => {
+					givenUp.push(one);
+					heard();
+				},
+			});
+			await hearing;
+			expect(givenUp).toEqual([task('hopeless')]);
+			expect(tries).toBe(3);
+		});
+
+		it('are taken back out for one home alone', async () => {
+			const queue = await newQueue();
+			await queue.enqueue({ homeId: 'one', photoId: 'a' });
+			await queue.enqueue({ homeId: 'one', photoId: 'b' });
+			await queue.enqueue({ homeId: 'two', photoId: 'a' });
+			expect((await queue.drop('one')).sort()).toEqual(['a', 'b']);
+			expect(await queue.waiting()).toBe(1);
+			expect(await queue.drop('two')).toEqual(['a']);
 		});
 	});
 });

@@ -1,11 +1,20 @@
 import { spawnSync } from 'node:child_process';
 import { chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir, userInfo } from 'node:os';
 import { join } from 'node:path';
+import pg from 'pg';
+import { freePort } from './free-port.ts';
 
 export type TestPostgres =
-	| { readonly ok: true; readonly connectionString: string; stop(): void }
+	| {
+			readonly ok: true;
+			readonly connectionString: string;
+			/** A further, empty database of the same server: its connection string. */
+			newDatabase(): Promise<string>;
+			/** As a crash does it, and up again. */
+			restart(): void;
+			stop(): void;
+	  }
 	| { readonly ok: false; readonly reason: string };
 
 /** Where Debian's packages put the server's programs, which are not on the path. */
@@ -24,15 +33,6 @@ function serverUser(): { uid: number; gid: number } | null | 'none' {
 	return uid > 0 && gid > 0 ? { uid, gid } : 'none';
 }
 
-const freePort = () =>
-	new Promise<number>((resolve, reject) => {
-		const server = createServer().once('error', reject);
-		server.listen(0, '127.0.0.1', () => {
-			const { port } = server.address() as { port: number };
-			server.close(() => resolve(port));
-		});
-	});
-
 /** Starts a PostgreSQL of its own for a test file, in a temporary folder on a free port; or says why there is none. */
 export async function startPostgres(): Promise<TestPostgres> {
 	const programs = programsFolder();
@@ -47,8 +47,7 @@ export async function startPostgres(): Promise<TestPostgres> {
 	};
 	const data = join(folder, 'data');
 	const port = await freePort();
-	const fault =
-		run('initdb', ['-D', data, '-U', 'dyelot', '-A', 'trust', '-E', 'UTF8', '--no-sync']) ??
+	const started = () =>
 		run('pg_ctl', [
 			'-D',
 			data,
@@ -59,15 +58,31 @@ export async function startPostgres(): Promise<TestPostgres> {
 			`-p ${port} -c listen_addresses=127.0.0.1 -c unix_socket_directories=${folder}`,
 			'start',
 		]);
+	const stopped = () => run('pg_ctl', ['-D', data, '-w', '-m', 'immediate', 'stop']);
+	const fault = run('initdb', ['-D', data, '-U', 'dyelot', '-A', 'trust', '-E', 'UTF8', '--no-sync']) ?? started();
 	if (fault) {
 		rmSync(folder, { recursive: true, force: true });
 		return { ok: false, reason: `PostgreSQL did not start (${fault})` };
 	}
+	const databaseAt = (name: string) => `postgres://dyelot@127.0.0.1:${port}/${name}`;
+	let made = 0;
 	return {
 		ok: true,
-		connectionString: `postgres://dyelot@127.0.0.1:${port}/postgres`,
-		stop: () => {
-			run('pg_ctl', ['-D', data, '-w', '-m', 'immediate', 'stop']);
+		connectionString: databaseAt('postgres'),
+		async newDatabase() {
+			const name = `further_${made++}`;
+			const client = new pg.Client({ connectionString: databaseAt('postgres') });
+			await client.connect();
+			await client.query(`create database ${name}`);
+			await client.end();
+			return databaseAt(name);
+		},
+		restart() {
+			const fault = stopped() ?? started();
+			if (fault) throw new Error(fault);
+		},
+		stop() {
+			stopped();
 			rmSync(folder, { recursive: true, force: true });
 		},
 	};

@@ -1,6 +1,7 @@
-import { StrictMode } from 'react';
+import { lazy, StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
 import { speak } from '../../src/language/speak.ts';
+import { homeAddress, isHosted } from './api/home-address.ts';
 import { App } from './app.tsx';
 import { pageLanguage } from './language/page-language.ts';
 import { placeAt } from './shell/addresses.ts';
@@ -12,11 +13,14 @@ import './style/controls.css';
 import './style/parts.css';
 import './style/shell.css';
 
+/** Loaded only where the program keeps many homes. */
+const HostedPage = lazy(async () => ({ default: (await import('./hosted/hosted-page.tsx')).HostedPage }));
+
 speak(pageLanguage());
 document.documentElement.lang = pageLanguage();
 
 // Everything is on its way before the first line is drawn.
-const opened = placeAt(location.pathname);
+const opened = isHosted() && homeAddress() === '' ? null : placeAt(location.pathname.slice(homeAddress().length));
 if (opened) {
 	fetchCode(opened.place).catch(() => {
 		// The page asks again as it is drawn, and says what failed.
@@ -28,6 +32,12 @@ const root = document.getElementById('root');
 if (!root) throw new TypeError('expected an element with id "root" in index.html');
 createRoot(root).render(
 	<StrictMode>
-		<App />
+		{isHosted() ? (
+			<Suspense>
+				<HostedPage />
+			</Suspense>
+		) : (
+			<App />
+		)}
 	</StrictMode>,
 );

@@ -5,6 +5,7 @@ import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
 import { FIT } from './fit.ts';
 import { HOME } from './home.ts';
+import { HOSTING } from './hosting.ts';
 import { LIGHT } from './light.ts';
 import { LOOK_BACK } from './look-back.ts';
 import { NEXT } from './next.ts';
@@ -31,6 +32,7 @@ export const GERMAN: SameKeys<typeof ENGLISH> = {
 	...LIGHT,
 	...LOOK_BACK,
 	...NEXT,
+	...HOSTING,
 	...PAGE,
 	...PHOTOS,
 	...PICTURES,

@@ -3,6 +3,7 @@ import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
 import { FIT } from './fit.ts';
 import { HOME } from './home.ts';
+import { HOSTING } from './hosting.ts';
 import { LIGHT } from './light.ts';
 import { LOOK_BACK } from './look-back.ts';
 import { NEXT } from './next.ts';
@@ -27,6 +28,7 @@ export const ENGLISH = {
 	...FIT,
 	...HOME,
 	...LIGHT,
+	...HOSTING,
 	...LOOK_BACK,
 	...NEXT,
 	...PAGE,

@@ -32,6 +32,7 @@ export const HOME = {
 		locked:
 			'Expected a home that no other program uses; {{path}} is in use by another Dyelot that is running. Close that one first, or choose another folder with --home.',
 		storeAnswered: 'Expected the object store to answer {{method}} of {{key}}; it answered {{status}} {{text}}',
+		storeSilent: 'Expected the object store to answer {{method}} of {{key}}; it did not ({{cause}}).',
 		originalMissing: 'Expected the original of photo {{id}} in the object store; it is missing.',
 		damaged:
 			'Expected a whole database in {{path}}; it is damaged ({{what}}). Nothing was changed. Restore your last backup into a new folder with "dyelot restore".',

@@ -1,17 +1,23 @@
 import PgBoss from 'pg-boss';
 
 /** One photo of one home that waits to be read. */
-export type PhotoTask = { readonly owner: string; readonly homeId: string; readonly photoId: string };
+export type PhotoTask = { readonly homeId: string; readonly photoId: string };
 
-/** Photos to be read, shared by all servers and workers of one database. */
+/** Photos to be read, shared by all servers and readers of one database. */
 export type PhotoQueue = {
 	/** Queues a photo; false where it is queued already. Survives any process. */
 	enqueue(task: PhotoTask): Promise<boolean>;
+	/** Takes the waiting photos of a home back out; returns their ids. */
+	drop(homeId: string): Promise<string[]>;
 	/**
-	 * Takes photos one after another in this process until closed. A task whose handler throws, or whose process ends, is given out again, three
-	 * times in all.
+	 * Takes photos in this process until closed, `atOnce` side by side. A task whose handler throws, or whose process ends, is given out again,
+	 * three times in all; then `onGivenUp` hears of it, once.
 	 */
-	work(handler: (task: PhotoTask) => Promise<void>): Promise<void>;
+	work(settings: {
+		readonly atOnce: number;
+		readonly handler: (task: PhotoTask) => Promise<void>;
+		readonly onGivenUp: (task: PhotoTask) => Promise<void>;
+	}): Promise<void>;
 	/** Photos that wait. */
 	waiting(): Promise<number>;
 	/** Finishes what is being read, takes no more. */
@@ -19,6 +25,9 @@ export type PhotoQueue = {
 };
 
 const QUEUE = 'read-photo';
+/** Where a task goes that was tried as often as it may be. */
+const GIVEN_UP = 'unread-photo';
+const SCHEMA = 'dyelot_queue';
 
 /** Many times the longest reading (the reader gives up by itself before): later, the process that took the task has ended. */
 const EXPIRE_SECONDS = 120;
@@ -26,36 +35,62 @@ const EXPIRE_SECONDS = 120;
 const POLL_SECONDS = 0.5;
 const SUPERVISE_SECONDS = 5;
 const RETRIES = 2;
+/** A process is given so long to finish what it reads when it stops. */
+const STOP_WITHIN_MS = 60_000;
 
-/** Opens the queue on PostgreSQL; `report` hears of faults in the queue itself. */
+/** Opens the queue on PostgreSQL; `report` hears of faults in the queue itself. `expireSeconds`: when a task whose process is silent is given out again. */
 export async function openPhotoQueue(settings: {
 	readonly connectionString: string;
 	readonly report: (error: Error) => void;
+	readonly expireSeconds?: number;
+	readonly maxConnections?: number;
 }): Promise<PhotoQueue> {
+	const { expireSeconds = EXPIRE_SECONDS, maxConnections = 4 } = settings;
 	const boss = new PgBoss({
 		connectionString: settings.connectionString,
+		schema: SCHEMA,
+		max: maxConnections,
 		schedule: false,
 		maintenanceIntervalSeconds: SUPERVISE_SECONDS,
 	});
 	boss.on('error', settings.report);
 	await boss.start();
+	await boss.createQueue(GIVEN_UP);
 	// "short": at most one waiting task a photo; one that is being read may be queued again, since its correction may have changed.
-	await boss.createQueue(QUEUE, { name: QUEUE, policy: 'short' });
+	await boss.createQueue(QUEUE, { name: QUEUE, policy: 'short', deadLetter: GIVEN_UP });
 	return {
 		async enqueue(task) {
 			const id = await boss.send(QUEUE, task, {
 				singletonKey: `${task.homeId}/${task.photoId}`,
-				expireInSeconds: EXPIRE_SECONDS,
+				expireInSeconds: expireSeconds,
 				retryLimit: RETRIES,
 			});
 			return id !== null;
 		},
-		async work(handler) {
-			await boss.work<PhotoTask>(QUEUE, { batchSize: 1, pollingIntervalSeconds: POLL_SECONDS }, async ([job]) => {
-				if (job) await handler(job.data);
+		async drop(homeId) {
+			const { rows } = (await boss.getDb().executeSql(
+				`select id, data->>'photoId' as photo from ${SCHEMA}.job
+				where name = $1 and state in ('created', 'retry') and data->>'homeId' = $2`,
+				[QUEUE, homeId],
+			)) as { rows: { id: string; photo: string }[] };
+			if (rows.length > 0)
+				await boss.cancel(
+					QUEUE,
+					rows.map(({ id }) => id),
+				);
+			return rows.map(({ photo }) => photo);
+		},
+		async work({ atOnce, handler, onGivenUp }) {
+			const options = { batchSize: 1, pollingIntervalSeconds: POLL_SECONDS };
+			for (let place = 0; place < atOnce; place++)
+				await boss.work<PhotoTask>(QUEUE, options, async ([job]) => {
+					if (job) await handler(job.data);
+				});
+			await boss.work<PhotoTask>(GIVEN_UP, options, async ([job]) => {
+				if (job) await onGivenUp(job.data);
 			});
 		},
 		waiting: () => boss.getQueueSize(QUEUE),
-		close: () => boss.stop({ graceful: true, wait: true }),
+		close: () => boss.stop({ graceful: true, wait: true, timeout: STOP_WITHIN_MS }),
 	};
 }

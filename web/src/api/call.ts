@@ -1,5 +1,6 @@
 import type { OperationId } from '../../../src/server/operations/all.ts';
 import type { AnswerOf, BodyOf, ParamsOf, QueryOf, Sent } from '../../../src/server/operations/contract.ts';
+import { homeAddress } from './home-address.ts';
 import { ADDRESSES, type CalledId } from './operations.ts';
 import { request } from './request.ts';
 
@@ -30,6 +31,10 @@ export function pathTo<Id extends CalledId>(id: Id, ...place: Placed<Id>): strin
 	);
 	return told.length > 0 ? `${path}?${new URLSearchParams(told)}` : path;
 }
+
+/** The same as the browser itself asks for it: for links, pictures and lines that stay open. */
+export const addressOfCall = <Id extends CalledId>(id: Id, ...place: Placed<Id>): string =>
+	homeAddress() + pathTo(id, ...place);
 
 /** Calls an operation of the program and returns its answer. Throws `RequestProblem`; what `signal` stops throws as fetch does. */
 export function call<Id extends CalledId>(

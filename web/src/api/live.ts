@@ -1,5 +1,5 @@
 import type { ChangedThing } from '../../../src/store/store.ts';
-import { pathTo } from './call.ts';
+import { addressOfCall } from './call.ts';
 import { refreshSoon, refreshTouched } from './refresh.ts';
 import type { PhotoEvent } from './touched.ts';
 
@@ -23,7 +23,7 @@ export function refreshUnheard(failed: boolean): void {
 
 /** Listens to the program for as long as the page is open. The browser reconnects by itself. */
 export function listenToProgram(): () => void {
-	const opening = new EventSource(pathTo('listenToEvents'));
+	const opening = new EventSource(addressOfCall('listenToEvents'));
 	source = opening;
 	let opened = false;
 	opening.addEventListener('open', () => {
@@ -41,5 +41,6 @@ export function listenToProgram(): () => void {
 		const { things } = JSON.parse(message.data) as { things: readonly ChangedThing[] };
 		refreshTouched({ things }, CHANGES_WITHIN_MS);
 	});
+	opening.addEventListener('missed', () => refreshSoon());
 	return () => opening.close();
 }

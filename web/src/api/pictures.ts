@@ -1,6 +1,6 @@
 import { useCallback, useSyncExternalStore } from 'react';
 import type { DerivedName } from '../../../src/store/store.ts';
-import { pathTo } from './call.ts';
+import { addressOfCall } from './call.ts';
 import { onPhotoEvent } from './live.ts';
 
 /**
@@ -24,7 +24,10 @@ const subscribe = (listener: () => void) => {
 
 /** Address of a picture made from the photo, as of now. */
 export const pictureAddress = (photoId: string, name: DerivedName): string =>
-	pathTo('getPicture', { params: { id: photoId, derived: name }, query: { v: readAgain.get(photoId) ?? loadedAt } });
+	addressOfCall('getPicture', {
+		params: { id: photoId, derived: name },
+		query: { v: readAgain.get(photoId) ?? loadedAt },
+	});
 
 /** The same, kept up to date; null without a photo. */
 export function usePicture(photoId: string | undefined, name: DerivedName): string | null {

@@ -1,4 +1,5 @@
 import { spokenLanguage } from '../../../src/language/speak.ts';
+import { homeAddress } from './home-address.ts';
 import { takeRequestKey } from './request-key.ts';
 
 /** A request that was answered with a reason, or not at all. `message` is meant for the person at the page. */
@@ -32,6 +33,9 @@ export function problemOfAnswer(status: number, body: unknown): RequestProblem {
 		`Expected an answer to this request; the program answered ${status} without a reason.`,
 	);
 }
+
+/** Addresses of people, homes and sessions: those of no home. */
+const OF_HOST = '/api/host/';
 
 /** Before a request whose answer got lost is sent once more. */
 const ONCE_MORE_AFTER_MS = 300;
@@ -67,7 +71,7 @@ export async function request<T>(
 		init.body = raw ? body : JSON.stringify(body);
 		headers['content-type'] = body instanceof Blob ? body.type : raw ? 'text/csv' : 'application/json';
 	}
-	const answer = await answerTo(path, init);
+	const answer = await answerTo(path.startsWith(OF_HOST) ? path : homeAddress() + path, init);
 	const text = await answer.text();
 	let parsed: unknown = null;
 	try {

@@ -1,5 +1,5 @@
 import type { IntakeItem, Purpose } from '../../../src/app/intake-item.ts';
-import { pathTo } from '../api/call.ts';
+import { addressOfCall } from '../api/call.ts';
 import { OWN_PAGE, problemOfAnswer, RequestProblem } from '../api/request.ts';
 
 /**
@@ -18,7 +18,7 @@ export function sendPhoto(
 		form.append('seasonId', about.seasonId);
 		form.append('photo', file, file.name || 'pasted picture');
 		const sender = new XMLHttpRequest();
-		sender.open('POST', pathTo('addPhotos'));
+		sender.open('POST', addressOfCall('addPhotos'));
 		for (const [name, value] of Object.entries(OWN_PAGE)) sender.setRequestHeader(name, value);
 		sender.setRequestHeader('idempotency-key', about.requestKey);
 		sender.responseType = 'json';

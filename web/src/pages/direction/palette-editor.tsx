@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { colourWord, PALETTE_ROLES, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
-import { call, pathTo } from '../../api/call.ts';
+import { addressOfCall, call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { changePalette, versionQuery } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
@@ -109,10 +109,10 @@ export function PaletteEditor({ report }: { report: Report }) {
 						? 'Merge (tick two or more)'
 						: `Merge ${merging.map((id) => colourWord(palette.colours.find((one) => one.id === id)!)).join(' and ')}`}
 				</Button>
-				<a href={pathTo('getPaletteCss', { params })}>CSS</a>
-				<a href={pathTo('getPaletteTokens', { params })}>Design tokens</a>
-				<a href={pathTo('getPaletteSvg', { params })}>SVG card</a>
-				<a href={pathTo('getPalettePng', { params })}>PNG card</a>
+				<a href={addressOfCall('getPaletteCss', { params })}>CSS</a>
+				<a href={addressOfCall('getPaletteTokens', { params })}>Design tokens</a>
+				<a href={addressOfCall('getPaletteSvg', { params })}>SVG card</a>
+				<a href={addressOfCall('getPalettePng', { params })}>PNG card</a>
 			</div>
 			<AddColour onAdd={edit.run} />
 			<PaletteSize season={season} />

@@ -1,6 +1,6 @@
 import type { GarmentImportAnswer } from '../../../../src/app/tables/import-garments.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
-import { call, pathTo } from '../../api/call.ts';
+import { addressOfCall, call } from '../../api/call.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
 const send = (table: Blob, preview: boolean) => call('importGarments', { query: { preview }, raw: table });
@@ -42,7 +42,7 @@ export function ImportTable() {
 			<summary>Bring garments in from a table, or take them along</summary>
 			<div className="stack">
 				<p>
-					<a href={pathTo('exportGarments')} download>
+					<a href={addressOfCall('exportGarments')} download>
 						Take all garments along as a table (CSV)
 					</a>{' '}
 					Change it in a spreadsheet and bring it back here: what you changed is changed, nothing is doubled.

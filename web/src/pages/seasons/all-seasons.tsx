@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { dayText } from '../../../../src/language/numbers.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
-import { pathTo } from '../../api/call.ts';
+import { addressOfCall } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing, removeThing } from '../../api/change-thing.ts';
 import { useSeasons } from '../../api/wardrobe.ts';
@@ -102,13 +102,13 @@ export function AllSeasons() {
 					<h2 id="take-away">Take it along</h2>
 					<p className="quiet">Open formats, for any other program, and one archive that restores everything.</p>
 					<p className="row">
-						<a href={pathTo('getBackup')} download>
+						<a href={addressOfCall('getBackup')} download>
 							Everything as one archive
 						</a>
-						<a href={pathTo('getEverything')} download>
+						<a href={addressOfCall('getEverything')} download>
 							Everything as JSON
 						</a>
-						<a href={pathTo('exportGarments')} download>
+						<a href={addressOfCall('exportGarments')} download>
 							Garments as a table (CSV)
 						</a>
 					</p>

@@ -1,6 +1,6 @@
 import { useCallback, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
-import { pathTo } from '../../api/call.ts';
+import { addressOfCall } from '../../api/call.ts';
 import { useCandidates } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
@@ -30,7 +30,7 @@ export default function ShopPage({ report }: PageProps) {
 	return (
 		<div className="page-body">
 			<PageTitle name={say('places.shop')} purpose={purposeOf('shop')}>
-				<a className="button" href={pathTo('getPocketPage', { params: { id: season.id } })}>
+				<a className="button" href={addressOfCall('getPocketPage', { params: { id: season.id } })}>
 					{say('shopPage.pocket')}
 				</a>
 			</PageTitle>

@@ -1,0 +1,27 @@
+import type { Store } from '../store/store.ts';
+import type { EventHub } from './events.ts';
+import { followGrounds } from './grounds.ts';
+import type { PhotoJobs } from './photo-jobs.ts';
+import { followSameLight } from './same-light-jobs.ts';
+import type { Services } from './services.ts';
+
+/** What follows from a photo for those that share its light or its ground, and how the open pages hear of it. */
+export function followPhotos(
+	store: Store,
+	events: EventHub,
+	enqueue: PhotoJobs['enqueue'],
+): Pick<Services, 'sharedLight' | 'followLight' | 'followGrounds'> {
+	const sameLight = followSameLight(store);
+	const tellRead = (ids: readonly string[]) => {
+		for (const id of ids) events.send({ event: 'photo', data: { id, status: 'read' } });
+	};
+	return {
+		sharedLight: sameLight.sharedLight,
+		async followLight(before, reading) {
+			const { relit, toRead } = await sameLight.followReading(before, reading);
+			for (const id of toRead) await enqueue(id);
+			tellRead(relit);
+		},
+		followGrounds: async () => tellRead(await followGrounds(store, sameLight)),
+	};
+}

@@ -1,0 +1,37 @@
+import { join } from 'node:path';
+import { INCOMING_FOLDER, receiveFile } from '../../store/incoming-file.ts';
+import { isHome } from '../../store/postgres/accounts/homes.ts';
+import { openHomeStore } from '../../store/postgres/home-store.ts';
+import { followPhotos } from '../follow-photos.ts';
+import type { Services } from '../services.ts';
+import { hostedJobs } from './hosted-jobs.ts';
+import type { Shared } from './shared.ts';
+import { takeAway } from './take-away.ts';
+
+/** The home was taken away meanwhile. */
+export class HomeGoneError extends Error {}
+
+/** What one home of many is worked with. Throws {@link HomeGoneError}. */
+export async function openHomeServices(shared: Shared, homeId: string): Promise<Services> {
+	const { database, queue, pool, filesOf, workFolder, now, newId } = shared;
+	if (!(await isHome(database.accounts, homeId))) throw new HomeGoneError();
+	const files = filesOf(homeId);
+	const store = await openHomeStore(database, homeId, files, now);
+	const events = shared.events.of(homeId);
+	const jobs = hostedJobs({ homeId, queue, store, events });
+	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
+	return {
+		store,
+		pool,
+		jobs,
+		events,
+		sharing: null,
+		backup: (to) => takeAway({ tables: database.homeTables(homeId), files, workFolder }, to),
+		receive: (from) => receiveFile(from, join(workFolder, INCOMING_FOLDER)),
+		beside: null,
+		findings: [],
+		now,
+		newId,
+		...followPhotos(store, events, jobs.enqueue),
+	};
+}

@@ -1,0 +1,48 @@
+import { randomBytes, type ScryptOptions, scrypt, timingSafeEqual } from 'node:crypto';
+import { promisify } from 'node:util';
+import { say } from '../../language/speak.ts';
+import { createTurns } from '../../photo/readers/turns.ts';
+import { UserError } from '../errors.ts';
+
+/** scrypt, as the OWASP Password Storage Cheat Sheet asks: N = 2^16, r = 8, p = 2 (64 MiB). */
+const COST = { N: 2 ** 16, r: 8, p: 2 } as const;
+const HASH_BYTES = 32;
+const SALT_BYTES = 16;
+
+/** NIST SP 800-63B, section 3.1.1.2 asks for 8 at least where something else is asked too, and for 15 alone; and lets 64 in. */
+export const LEAST_LETTERS = 15;
+export const MOST_LETTERS = 200;
+
+/** Hashes worked out at once: each holds 64 MiB. */
+const turns = createTurns(2);
+const derive = promisify<string, Buffer, number, ScryptOptions, Buffer>(scrypt);
+
+type Cost = { readonly N: number; readonly r: number; readonly p: number };
+
+const hashOf = (password: string, salt: Buffer, { N, r, p }: Cost): Promise<Buffer> =>
+	turns.take(() => derive(password.normalize('NFC'), salt, HASH_BYTES, { N, r, p, maxmem: 256 * N * r }));
+
+const written = ({ N, r, p }: Cost, salt: Buffer, hash: Buffer): string =>
+	['scrypt', N, r, p, salt.toString('base64url'), hash.toString('base64url')].join('$');
+
+/** What is kept of a password: its hash, with salt and cost. Throws `UserError` where it is too short, or the name itself. */
+export async function hashedPassword(password: string, name: string): Promise<string> {
+	const letters = [...password].length;
+	if (letters < LEAST_LETTERS)
+		throw new UserError('bad-request', say('hosting.tooShort', { least: LEAST_LETTERS, came: letters }));
+	if (new Set(password.toLowerCase()).size < 5 || password.toLowerCase().includes(name.toLowerCase()))
+		throw new UserError('bad-request', say('hosting.tooPlain'));
+	const salt = randomBytes(SALT_BYTES);
+	return written(COST, salt, await hashOf(password, salt, COST));
+}
+
+/** Something to compare with where nobody has that name, so that the answer takes as long. */
+const NOBODY = written(COST, Buffer.alloc(SALT_BYTES), Buffer.alloc(HASH_BYTES));
+
+/** Whether it is the password; `kept` = null where there is none. Takes as long either way. */
+export async function isPassword(password: string, kept: string | null): Promise<boolean> {
+	const [, N, r, p, salt, hash] = (kept ?? NOBODY).split('$');
+	const cost = { N: Number(N), r: Number(r), p: Number(p) };
+	const found = await hashOf(password, Buffer.from(salt!, 'base64url'), cost);
+	return timingSafeEqual(found, Buffer.from(hash!, 'base64url')) && kept !== null;
+}

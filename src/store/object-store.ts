@@ -1,0 +1,137 @@
+import { createHash } from 'node:crypto';
+import { createReadStream } from 'node:fs';
+import { Readable } from 'node:stream';
+import { AwsV4Signer } from 'aws4fetch';
+import { say } from '../language/speak.ts';
+
+/** Where an S3-compatible object store is, and how to sign for it. */
+export type ObjectStoreSettings = {
+	/** Address without the bucket, such as `https://objects.example.net`. */
+	readonly endpoint: string;
+	readonly bucket: string;
+	readonly region: string;
+	readonly accessKeyId: string;
+	readonly secretAccessKey: string;
+	/** How long one try may take, in milliseconds. */
+	readonly timeoutMs?: number;
+};
+
+/** The object store answered something else than was expected, or not at all, however often it was asked. */
+export class ObjectStoreError extends Error {}
+
+/** What is sent: bytes, or a file of this machine with its size and the SHA-256 of its content in hex. */
+export type Content = Uint8Array | { readonly path: string; readonly sizeBytes: number; readonly sha256: string };
+
+/** An object store, object by object; keys are below the bucket. Each call is tried three times. */
+export type ObjectStore = {
+	/** Size in bytes, or null where there is no such object. */
+	size(key: string): Promise<number | null>;
+	get(key: string): Promise<Uint8Array | null>;
+	/** Stored when it resolves. A file is sent as it is read, never held as a whole. */
+	put(key: string, content: Content): Promise<void>;
+	remove(key: string): Promise<void>;
+	/** Keys that begin so. */
+	list(prefix: string): Promise<string[]>;
+};
+
+/** Waited before each further try. */
+const PAUSES_MS = [200, 1000];
+const TIMEOUT_MS = 30_000;
+
+type Method = 'GET' | 'HEAD' | 'PUT' | 'DELETE';
+type Answer = { readonly status: number; readonly bytes: Uint8Array; readonly headers: Headers };
+
+/** The store checks what arrives against these. */
+function checksOf(content: Content): Record<string, string> {
+	if (!(content instanceof Uint8Array))
+		return { 'x-amz-content-sha256': content.sha256, 'content-length': String(content.sizeBytes) };
+	return {
+		'x-amz-content-sha256': createHash('sha256').update(content).digest('hex'),
+		'content-md5': createHash('md5').update(content).digest('base64'),
+	};
+}
+
+/** Opened anew for each try. */
+const bodyOf = (content: Content) =>
+	content instanceof Uint8Array
+		? { body: new Uint8Array(content) }
+		: { body: Readable.toWeb(createReadStream(content.path)) as ReadableStream, duplex: 'half' as const };
+
+const isPassing = (status: number): boolean => status >= 500 || status === 429 || status === 408;
+
+const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
+
+/** The texts between a tag of the list that an S3-compatible store answers; our keys need no escapes. */
+const textsIn = (xml: string, tag: string): string[] =>
+	[...xml.matchAll(new RegExp(`<${tag}>([^<]*)</${tag}>`, 'g'))].map(([, text]) => text!);
+
+export function openObjectStore(settings: ObjectStoreSettings): ObjectStore {
+	const { endpoint, bucket, region, accessKeyId, secretAccessKey, timeoutMs = TIMEOUT_MS } = settings;
+	const root = `${endpoint.replace(/\/$/, '')}/${encodeURIComponent(bucket)}`;
+
+	async function once(method: Method, path: string, content?: Content): Promise<Answer> {
+		const signer = new AwsV4Signer({
+			method,
+			url: `${root}${path}`,
+			headers: content ? checksOf(content) : {},
+			accessKeyId,
+			secretAccessKey,
+			region,
+			service: 's3',
+		});
+		const { url, headers } = await signer.sign();
+		const signal = AbortSignal.timeout(timeoutMs);
+		const response = await fetch(url, { method, headers, signal, ...(content ? bodyOf(content) : {}) });
+		return {
+			status: response.status,
+			bytes: new Uint8Array(await response.arrayBuffer()),
+			headers: response.headers,
+		};
+	}
+
+	/** null where there is nothing of that name. */
+	async function call(method: Method, path: string, content?: Content): Promise<Answer | null> {
+		for (let tries = 0; ; tries++) {
+			const answer = await once(method, path, content).catch((error: Error) => error);
+			const pause = PAUSES_MS[tries];
+			if (pause !== undefined && (answer instanceof Error || isPassing(answer.status))) {
+				await wait(pause);
+				continue;
+			}
+			const asked = { method, key: path.slice(0, 200) };
+			if (answer instanceof Error)
+				throw new ObjectStoreError(say('home.storeSilent', { ...asked, cause: answer.name }), { cause: answer });
+			if (answer.status >= 200 && answer.status < 300) return answer;
+			if (answer.status === 404 && method !== 'PUT') return null;
+			const text = textOf(answer.bytes).slice(0, 200);
+			throw new ObjectStoreError(say('home.storeAnswered', { ...asked, status: answer.status, text }));
+		}
+	}
+
+	return {
+		async size(key) {
+			const length = (await call('HEAD', `/${key}`))?.headers.get('content-length');
+			return length === null || length === undefined ? null : Number(length);
+		},
+		get: async (key) => (await call('GET', `/${key}`))?.bytes ?? null,
+		async put(key, content) {
+			await call('PUT', `/${key}`, content);
+		},
+		async remove(key) {
+			await call('DELETE', `/${key}`);
+		},
+		async list(prefix) {
+			const keys: string[] = [];
+			for (let next: string | undefined = ''; next !== undefined; ) {
+				const query = new URLSearchParams({ 'list-type': '2', prefix });
+				if (next !== '') query.set('continuation-token', next);
+				const xml: string = textOf((await call('GET', `?${query}`))?.bytes ?? new Uint8Array());
+				keys.push(...textsIn(xml, 'Key'));
+				next = textsIn(xml, 'NextContinuationToken')[0];
+			}
+			return keys;
+		},
+	};
+}

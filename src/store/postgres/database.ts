@@ -1,0 +1,110 @@
+import { Kysely, PostgresDialect, sql } from 'kysely';
+import pg from 'pg';
+import { migrateToNewest } from '../migrations/all.ts';
+import type { Tables } from '../schema.ts';
+import { type AccountsDatabase, type AccountTables, migrateAccounts } from './accounts/tables.ts';
+import { HOME_SETTING, keepHomesApart, SCHEMA, withinAllHomes } from './apart.ts';
+
+/** The database of all homes, as one process has it open. */
+export type HostedDatabase = {
+	readonly accounts: AccountsDatabase;
+	/** The tables of all homes, through connections that see the rows of this home alone. */
+	homeTables(homeId: string): Kysely<Tables>;
+	/** Answers where the database can be asked. */
+	ping(): Promise<void>;
+	close(): Promise<void>;
+};
+
+/**
+ * A role that the policies bind. Whoever may do everything in a database (its superuser) is bound by none, so that such a login steps down to
+ * this role.
+ */
+const BOUND_ROLE = 'dyelot_bound';
+
+/** Only one process at a time brings the tables up to date. */
+const MIGRATING = 'dyelot migrations';
+
+type Connecting = { readonly connectionString: string; readonly maxConnections?: number };
+
+const poolOf = ({ connectionString, maxConnections = 10 }: Connecting, options: string) => {
+	// An answered change is on disk, whatever the database's own default.
+	const pool = new pg.Pool({
+		connectionString,
+		max: maxConnections,
+		options: `-c search_path=${SCHEMA} -c synchronous_commit=on ${options}`,
+	});
+	// A connection that the database ends while nobody uses it is replaced at the next use; unheard, it would end the process.
+	pool.on('error', () => {});
+	return pool;
+};
+
+async function makeBoundRole(db: Kysely<Tables>): Promise<void> {
+	const { rows } = await sql`select from pg_roles where rolname = ${BOUND_ROLE}`.execute(db);
+	if (rows.length === 0) await sql`create role ${sql.ref(BOUND_ROLE)} nologin`.execute(db);
+	const schema = sql.ref(SCHEMA);
+	const role = sql.ref(BOUND_ROLE);
+	await sql`grant usage on schema ${schema} to ${role}`.execute(db);
+	await sql`grant select, insert, update, delete on all tables in schema ${schema} to ${role}`.execute(db);
+	await sql`grant usage, select, update on all sequences in schema ${schema} to ${role}`.execute(db);
+}
+
+/** Brings all tables up to date; returns the role to step down to, or null where policies bind the login itself. */
+async function prepare(connecting: Connecting): Promise<string | null> {
+	const pool = poolOf({ ...connecting, maxConnections: 2 }, '');
+	const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+	try {
+		return await db.connection().execute(async (locked) => {
+			await sql`select pg_advisory_lock(hashtextextended(${MIGRATING}, 0))`.execute(locked);
+			await migrateToNewest(db.withSchema(SCHEMA), { schema: SCHEMA });
+			await migrateAccounts(db.withSchema(SCHEMA));
+			await db.transaction().execute(keepHomesApart);
+			const { rows } = await sql<{ free: boolean }>`select rolsuper or rolbypassrls as free from pg_roles
+				where rolname = current_user`.execute(db);
+			if (!rows[0]?.free) return null;
+			await makeBoundRole(db);
+			return BOUND_ROLE;
+		});
+	} finally {
+		await db.destroy();
+	}
+}
+
+/** Connections of the pool that see the rows of one home. */
+function poolOfHome(pool: pg.Pool, homeId: string, homeOf: WeakMap<pg.PoolClient, string>) {
+	return {
+		async connect() {
+			const client = await pool.connect();
+			if (homeOf.get(client) === homeId) return client;
+			try {
+				homeOf.delete(client);
+				await client.query('select set_config($1, $2, false)', [HOME_SETTING, homeId]);
+				homeOf.set(client, homeId);
+				return client;
+			} catch (error) {
+				client.release(error as Error);
+				throw error;
+			}
+		},
+		end: async () => {},
+	};
+}
+
+/** Connects to the database and brings its tables up to date. Throws `NewerHomeError` where a later program made them. */
+export async function openDatabase(connecting: Connecting): Promise<HostedDatabase> {
+	const role = await prepare(connecting);
+	const pool = poolOf(connecting, role === null ? '' : `-c role=${role}`);
+	const homeOf = new WeakMap<pg.PoolClient, string>();
+	const accounts = new Kysely<AccountTables>({ dialect: new PostgresDialect({ pool }) });
+	return {
+		accounts,
+		homeTables: (homeId) =>
+			new Kysely<Tables>({
+				dialect: new PostgresDialect({ pool: poolOfHome(pool, homeId, homeOf) }),
+				plugins: [withinAllHomes],
+			}),
+		async ping() {
+			await sql`select 1`.execute(accounts);
+		},
+		close: () => accounts.destroy(),
+	};
+}

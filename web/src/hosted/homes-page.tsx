@@ -1,0 +1,116 @@
+import { useQuery } from '@tanstack/react-query';
+import { type FormEvent, useState } from 'react';
+import { say } from '../../../src/language/speak.ts';
+import type { MembersHome } from '../../../src/store/postgres/accounts/homes.ts';
+import { useChange } from '../api/change.ts';
+import { refreshSoon } from '../api/refresh.ts';
+import { Button } from '../parts/button.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { TextField } from '../parts/field.tsx';
+import { Loading } from '../parts/loading.tsx';
+import { Problem } from '../parts/problem.tsx';
+import { BringHome } from './bring-home.tsx';
+import { Frame } from './frame.tsx';
+import { HomeDialog } from './home-dialog.tsx';
+import { accountQuery, ask, homesQuery } from './host-calls.ts';
+
+const MAY = { own: 'doorway.own', plan: 'doorway.plan', look: 'doorway.look' } as const;
+
+function HomeRow({ home, onManage }: { home: MembersHome; onManage: () => void }) {
+	const { data: account } = useQuery(accountQuery);
+	const leave = useChange(
+		() => ask('DELETE', `/homes/${home.id}/members/${account?.person.id}`),
+		() => refreshSoon(),
+	);
+	return (
+		<tr>
+			<th scope="row">
+				<a href={`/homes/${home.id}/`}>{home.name}</a> <span className="quiet italic">{say(MAY[home.role])}</span>
+				<Problem of={leave.problem} />
+			</th>
+			<td>
+				{home.role === 'own' ? (
+					<Button small onPress={onManage} aria-label={say('doorway.manageNamed', { home: home.name })}>
+						{say('doorway.manage')}
+					</Button>
+				) : (
+					<Button
+						small
+						onPress={() => leave.run(undefined)}
+						aria-label={say('doorway.leaveNamed', { home: home.name })}
+					>
+						{say('doorway.leave')}
+					</Button>
+				)}
+			</td>
+		</tr>
+	);
+}
+
+function NewHome() {
+	const [name, setName] = useState('');
+	const make = useChange(
+		() => ask<{ id: string }>('POST', '/homes', { name }),
+		({ id }) => location.assign(`/homes/${id}/`),
+	);
+	const send = (event: FormEvent) => {
+		event.preventDefault();
+		make.run(undefined);
+	};
+	return (
+		<form className="stack" onSubmit={send}>
+			<TextField label={say('doorway.nameOfHome')} value={name} live maxLength={80} required onCommit={setName} />
+			<p>
+				<Button type="submit" isPending={make.busy}>
+					{say('doorway.makeHome')}
+				</Button>
+			</p>
+			<Problem of={make.problem} />
+		</form>
+	);
+}
+
+/** The homes that one may enter, a new one, and one brought along. */
+export function HomesPage() {
+	const { data: homes, error } = useQuery(homesQuery);
+	const [managed, setManaged] = useState<MembersHome | null>(null);
+	return (
+		<Frame place="/" name={say('doorway.homes')} purpose={say('doorway.homesPurpose')}>
+			<Problem of={error} />
+			{homes ? (
+				<div className="table-scroll">
+					<table>
+						<thead>
+							<tr>
+								<th scope="col">{say('doorway.where')}</th>
+								<th scope="col">
+									<span className="hidden-visually">{say('doorway.actions')}</span>
+								</th>
+							</tr>
+						</thead>
+						<tbody>
+							{homes.map((home) => (
+								<HomeRow key={home.id} home={home} onManage={() => setManaged(home)} />
+							))}
+						</tbody>
+					</table>
+				</div>
+			) : (
+				<Loading what={say('doorway.homes')} />
+			)}
+			<section className="section" aria-labelledby="new-home">
+				<h2 id="new-home">{say('doorway.newHome')}</h2>
+				<NewHome />
+			</section>
+			<section className="section" aria-labelledby="bring-home">
+				<h2 id="bring-home">{say('doorway.bringHome')}</h2>
+				<BringHome />
+			</section>
+			{managed ? (
+				<Dialog title={managed.name} onClose={() => setManaged(null)}>
+					<HomeDialog home={managed} onGone={() => setManaged(null)} />
+				</Dialog>
+			) : null}
+		</Frame>
+	);
+}

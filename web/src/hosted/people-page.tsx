@@ -1,0 +1,91 @@
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { dayText } from '../../../src/language/numbers.ts';
+import { say } from '../../../src/language/speak.ts';
+import type { Person } from '../../../src/store/postgres/accounts/people.ts';
+import { useChange } from '../api/change.ts';
+import { refreshSoon } from '../api/refresh.ts';
+import { Button } from '../parts/button.tsx';
+import { Dialog } from '../parts/dialog.tsx';
+import { Problem } from '../parts/problem.tsx';
+import { Frame } from './frame.tsx';
+import { ask } from './host-calls.ts';
+import { LinkOut } from './link-out.tsx';
+import { Sure } from './sure.tsx';
+
+/** Who comes in here: for whoever keeps the host. */
+export function PeoplePage() {
+	const { data: people = [], error } = useQuery({
+		queryKey: ['host/people'],
+		queryFn: () => ask<Person[]>('GET', '/people'),
+	});
+	const [going, setGoing] = useState<Person | null>(null);
+	const invite = useChange(() => ask<{ link: string }>('POST', '/people/links'));
+	const remove = useChange(
+		(id: string) => ask('DELETE', `/people/${id}`),
+		() => {
+			setGoing(null);
+			refreshSoon();
+		},
+	);
+	return (
+		<Frame place="/people" name={say('doorway.people')} purpose={say('doorway.peoplePurpose')}>
+			<Problem of={error} />
+			<div className="table-scroll">
+				<table>
+					<thead>
+						<tr>
+							<th scope="col">{say('doorway.member')}</th>
+							<th scope="col">{say('doorway.since')}</th>
+							<th scope="col">
+								<span className="hidden-visually">{say('doorway.actions')}</span>
+							</th>
+						</tr>
+					</thead>
+					<tbody>
+						{people.map((person) => (
+							<tr key={person.id}>
+								<th scope="row">
+									{person.name} {person.isHost ? <span className="quiet italic">{say('doorway.keeper')}</span> : null}
+								</th>
+								<td>{dayText(person.createdAt.slice(0, 10))}</td>
+								<td>
+									{person.isHost ? null : (
+										<Button
+											small
+											onPress={() => setGoing(person)}
+											aria-label={say('doorway.removePersonNamed', { name: person.name })}
+										>
+											{say('doorway.removePerson')}
+										</Button>
+									)}
+								</td>
+							</tr>
+						))}
+					</tbody>
+				</table>
+			</div>
+			<section className="section stack">
+				<p>
+					<Button look="main" onPress={() => invite.run(undefined)} isPending={invite.busy}>
+						{say('doorway.letIn')}
+					</Button>
+				</p>
+				{invite.output ? <LinkOut key={invite.output.link} link={invite.output.link} /> : null}
+				<Problem of={invite.problem} />
+			</section>
+			{going ? (
+				<Dialog title={say('doorway.removePersonNamed', { name: going.name })} narrow onClose={() => setGoing(null)}>
+					<Sure
+						how={say('doorway.removePersonHow', { name: going.name })}
+						label={say('doorway.name')}
+						name={going.name}
+						button={say('doorway.removeForGood')}
+						onSure={() => remove.run(going.id)}
+					/>
+					<Problem of={remove.problem} />
+				</Dialog>
+			) : null}
+		</Frame>
+	);
+}
