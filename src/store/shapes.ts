@@ -52,7 +52,14 @@ const SHAPES: Readonly<Record<string, TSchema>> = {
 		care: text,
 		addedAt: text,
 	}),
-	inspiration: Type.Object({ id: text, seasonId: text, photoId: text, title: text, group: text }),
+	inspiration: Type.Object({
+		id: text,
+		seasonId: text,
+		photoId: text,
+		title: text,
+		group: text,
+		pieceKinds: Type.Optional(Type.Array(Type.Object({ piece: Type.Number(), kind: oneOf(KIND_NAMES) }))),
+	}),
 	wish: Type.Object({
 		id: text,
 		seasonId: text,

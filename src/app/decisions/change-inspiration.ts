@@ -2,8 +2,8 @@ import { say } from '../../language/speak.ts';
 import type { Inspiration } from '../../wardrobe/words/season.ts';
 import { changer, KINDS } from './change-one.ts';
 
-/** Names a picture of the board, or puts it in a group. */
-export const changeInspiration = changer<Inspiration, Partial<Pick<Inspiration, 'title' | 'group'>>>(
+/** Names a picture of the board, puts it in a group, or says of which kinds its pieces are. */
+export const changeInspiration = changer<Inspiration, Partial<Pick<Inspiration, 'title' | 'group' | 'pieceKinds'>>>(
 	KINDS.inspiration,
 	{
 		changed: (inspiration, changes) => ({ ...inspiration, ...changes }),

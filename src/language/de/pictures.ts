@@ -32,6 +32,10 @@ export const PICTURES: SameKeys<typeof ENGLISH> = {
 		more: 'Die übrigen {{count}} zeigen',
 		pieces: 'Was es trägt',
 		outfit: 'Das Outfit aus Ihren Sachen',
+		sayKind: 'Sag, was das ist: {{name}}',
+		isKind: 'Es ist: {{kind}}',
+		otherKind: 'Etwas anderes …',
+		told: 'wie du gesagt hast',
 		guessed: 'geraten',
 	},
 	wishPage: {

@@ -29,6 +29,10 @@ export const PICTURES = {
 		more: 'Show the other {{count}}',
 		pieces: 'What it wears',
 		outfit: 'The outfit from what you own',
+		sayKind: 'Say what {{name}} is',
+		isKind: 'It is: {{kind}}',
+		otherKind: 'Another kind …',
+		told: 'as you said',
 		guessed: 'a guess',
 	},
 	wishPage: {

@@ -35,6 +35,7 @@ import type { Pairing } from '../../wardrobe/pairs/pairings.ts';
 import type { Partner } from '../../wardrobe/pairs/partners.ts';
 import type { Support } from '../../wardrobe/pairs/support.ts';
 import type { KeptColour, PaletteChange } from '../../wardrobe/palette/palette-change.ts';
+import type { SeenPiece } from '../../wardrobe/pictures/picture.ts';
 import type { PicturesReport, ToldPiece } from '../../wardrobe/pictures/pictures-report.ts';
 import type { PieceAnswer } from '../../wardrobe/pictures/piece-answer.ts';
 import type { LookBack } from '../../wardrobe/season/look-back.ts';
@@ -1768,6 +1769,77 @@ export const missingPiece = Type.Unsafe<MissingPiece>({
 	description: 'What one more piece of a slot in a palette colour would add.',
 });
 
+export const seenPiece = Type.Unsafe<SeenPiece>({
+	...exact({
+		slot: told(
+			oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
+			'The slot it is worn in: a cardigan over a shirt lies in `outer`.',
+		),
+		kind: told(
+			Type.Union([
+				oneOf([
+					'shirt',
+					'top',
+					'shoes',
+					't-shirt',
+					'long-sleeve',
+					'jumper',
+					'hoodie',
+					'cardigan',
+					'waistcoat',
+					'blazer',
+					'jacket',
+					'coat',
+					'raincoat',
+					'trousers',
+					'jeans',
+					'leggings',
+					'shorts',
+					'skirt',
+					'dress',
+					'one-piece',
+					'tights',
+					'socks',
+					'boots',
+					'heels',
+					'sandals',
+					'flats',
+					'trainers',
+					'hat',
+					'scarf',
+					'bag',
+					'belt',
+					'gloves',
+					'glasses',
+					'jewellery',
+				]),
+				Type.Null(),
+			]),
+			'What it is, where that is sure enough to be said or the user told it; null = one of `kinds`.',
+		),
+		kinds: told(Type.Array(likelyKind), 'What it may be, likeliest first; empty where only its slot is known.'),
+		share: told(Type.Number(), 'Share of the frame, 0..1.'),
+		pattern: pattern,
+		swatches: told(
+			Type.Array(
+				exact({
+					lab: told(lab65, "The cloth's colour after the light correction."),
+					share: told(
+						Type.Number(),
+						"Share of the photo's clothing (of the frame for a scene), 0..1; a reading's shares sum to 1.",
+					),
+					name: told(Type.String(), 'Systematic ISCC-NBS name.'),
+				}),
+			),
+			'Its colours, heaviest first; shares sum to 1 over the piece. At least one.',
+		),
+		place: Type.Number(),
+		told: Type.Boolean(),
+	}),
+	title: 'SeenPiece',
+	description: "A piece of a picture with its place among the reading's pieces, and whether somebody told its kind.",
+});
+
 export const pieceAnswer = Type.Unsafe<PieceAnswer>({
 	...exact({
 		degree: oneOf(['has it', 'near it', 'missing']),
@@ -1786,7 +1858,7 @@ export const pieceAnswer = Type.Unsafe<PieceAnswer>({
 
 export const toldPiece = Type.Unsafe<ToldPiece>({
 	...exact({
-		piece: piece,
+		piece: seenPiece,
 		garmentId: told(
 			Type.Union([Type.Null(), Type.String()]),
 			'The garment that answers it, or the nearest one where it is `missing`; null where nothing of its slot is owned.',

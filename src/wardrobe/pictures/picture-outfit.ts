@@ -1,11 +1,11 @@
 import type { Garment } from '../words/garment.ts';
 import type { Piece } from '../words/reading.ts';
-import type { Picture } from './picture.ts';
+import type { Picture, SeenPiece } from './picture.ts';
 import { answersTo, HAS_IT_WITHIN, NEAR_IT_WITHIN, type PieceAnswer } from './piece-answer.ts';
 
 /** What the wardrobe has for one piece of a picture. */
 export type AnsweredPiece = {
-	readonly piece: Piece;
+	readonly piece: SeenPiece;
 	/** The garment that answers it, or the nearest one where it is `missing`; null where nothing of its slot is owned. */
 	readonly garmentId: string | null;
 	readonly answer: PieceAnswer;

@@ -1,14 +1,18 @@
+import { slotOfKind } from '../words/kind.ts';
 import type { Piece, Reading, Trust } from '../words/reading.ts';
 import type { Inspiration } from '../words/season.ts';
 import { SLOTS } from '../words/slot.ts';
+
+/** A piece of a picture with its place among the reading's pieces, and whether somebody told its kind. */
+export type SeenPiece = Piece & { readonly place: number; readonly told: boolean };
 
 /** A board's picture as the judgements see it. */
 export type Picture = {
 	readonly inspirationId: string;
 	readonly title: string;
 	/** What is worn in it, accessories apart; the largest first. */
-	readonly pieces: readonly Piece[];
-	readonly accessories: readonly Piece[];
+	readonly pieces: readonly SeenPiece[];
+	readonly accessories: readonly SeenPiece[];
 	readonly trust: Trust;
 };
 
@@ -31,12 +35,14 @@ function piecesBySlot(reading: Reading): Piece[] {
 }
 
 /** The pieces of a reading with what the user said of them; none unless clothes are worn or laid out in it. */
-export function piecesOf(reading: Reading, told: Inspiration['pieceKinds'] = []): Piece[] {
+export function piecesOf(reading: Reading, told: Inspiration['pieceKinds'] = []): SeenPiece[] {
 	if (reading.photoKind !== 'worn' && !reading.pieces) return [];
 	const pieces = reading.pieces ?? piecesBySlot(reading);
 	return pieces.map((piece, index) => {
 		const word = told.find((one) => one.piece === index);
-		return word ? { ...piece, kind: word.kind, kinds: [{ kind: word.kind, probability: 1 }] } : piece;
+		if (!word) return { ...piece, place: index, told: false };
+		const { kind } = word;
+		return { ...piece, slot: slotOfKind(kind), kind, kinds: [{ kind, probability: 1 }], place: index, told: true };
 	});
 }
 

@@ -18,11 +18,13 @@ export const piece = (kind: Kind, lab: Lab65, more: Partial<Piece> = {}): Piece 
 	...more,
 });
 
+const seen = (one: Piece, place: number) => ({ ...one, place, told: false });
+
 /** A picture of these pieces. */
 export const picture = (inspirationId: string, pieces: readonly Piece[]): Picture => ({
 	inspirationId,
 	title: inspirationId,
-	pieces: pieces.filter(({ slot }) => slot !== 'accessory'),
-	accessories: pieces.filter(({ slot }) => slot === 'accessory'),
+	pieces: pieces.map(seen).filter(({ slot }) => slot !== 'accessory'),
+	accessories: pieces.map(seen).filter(({ slot }) => slot === 'accessory'),
 	trust: TRUST,
 });

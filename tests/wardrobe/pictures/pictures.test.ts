@@ -201,6 +201,31 @@ describe('pictures of a board', () => {
 		expect(pictures[1]!.pieces[0]).toMatchObject({ kind: 'jacket' });
 	});
 
+	it('a kind that the user told moves the piece to where that kind is worn', () => {
+		const seen = [
+			piece('top', RUST, { kind: null, kinds: [{ kind: 'top', probability: 0.5 }] }),
+			piece('trousers', INK),
+			piece('shirt', OAT),
+		];
+		const reading = { ...aReading(seen.map(({ slot }) => aSwatch(RUST, 0.3, slot))), pieces: seen };
+		const [only] = picturesOf([
+			{
+				inspiration: inspiration('p', {
+					pieceKinds: [
+						{ piece: 0, kind: 'coat' },
+						{ piece: 2, kind: 'scarf' },
+					],
+				}),
+				reading,
+			},
+		]);
+		expect(only!.pieces.map(({ slot, kind, place, told }) => [slot, kind, place, told])).toEqual([
+			['outer', 'coat', 0, true],
+			['bottom', 'trousers', 1, false],
+		]);
+		expect(only!.accessories).toMatchObject([{ kind: 'scarf', place: 2, told: true }]);
+	});
+
 	it('what is too small to be judged is left out', () => {
 		const reading = {
 			...aReading([aSwatch(RUST, 1, 'top')]),

@@ -3,11 +3,13 @@ import { say } from '../../../../src/language/speak.ts';
 import type { PicturesReport } from '../../../../src/wardrobe/pictures/pictures-report.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
+import type { Inspiration } from '../../../../src/wardrobe/words/season.ts';
 import { useGarments, useInspirations } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { PhotoTile } from '../../parts/photo-tile.tsx';
 import { FlatLay } from '../line-up/flat-lay.tsx';
 import '../line-up/line-up.css';
+import { PieceKind } from './piece-kind.tsx';
 import './wear-pictures.css';
 
 /** Pictures shown before the rest is asked for. */
@@ -18,11 +20,11 @@ type Picture = PicturesReport['pictures'][number];
 /** One picture beside the outfit that the wardrobe makes of it, with what answers each piece. */
 function PictureRow({
 	picture,
-	photoId,
+	inspiration,
 	garments,
 }: {
 	picture: Picture;
-	photoId: string | undefined;
+	inspiration: Inspiration | undefined;
 	garments: ReadonlyMap<string, Garment>;
 }) {
 	const worn = picture.answers.flatMap(({ garmentId, answer }) => {
@@ -31,7 +33,7 @@ function PictureRow({
 	});
 	return (
 		<li className="wear-picture">
-			<PhotoTile photoId={photoId} shape="tall" alt={picture.title} />
+			<PhotoTile photoId={inspiration?.photoId} shape="tall" alt={picture.title} />
 			{worn.length > 0 ? (
 				<figure aria-label={say('wearPage.outfit')}>
 					<FlatLay pieces={worn} />
@@ -43,9 +45,11 @@ function PictureRow({
 				</p>
 				<ul aria-label={say('wearPage.pieces')}>
 					{picture.answers.map(({ name, sentence, piece }) => (
-						<li key={`${piece.slot} ${piece.share}`}>
+						<li key={piece.place}>
 							<strong>{name}</strong>
-							{piece.kind ? '' : ` (${say('wearPage.guessed')})`}: {sentence}
+							{piece.told ? ` (${say('wearPage.told')})` : piece.kind ? '' : ` (${say('wearPage.guessed')})`}:{' '}
+							{sentence}
+							{inspiration ? <PieceKind piece={piece} name={name} inspiration={inspiration} /> : null}
 						</li>
 					))}
 				</ul>
@@ -62,7 +66,7 @@ export function WearPictures({ report }: { report: Report }) {
 	const { pictures, sentence } = report.pictures;
 	if (pictures.length === 0) return null;
 	const byId = new Map(garments.map((garment) => [garment.id, garment]));
-	const photoOf = new Map(inspirations.map(({ id, photoId }) => [id, photoId]));
+	const inspirationOf = new Map(inspirations.map((one) => [one.id, one]));
 	const rest = pictures.length - SHOWN;
 	return (
 		<section aria-labelledby="wear-pictures">
@@ -73,7 +77,7 @@ export function WearPictures({ report }: { report: Report }) {
 					<PictureRow
 						key={picture.inspirationId}
 						picture={picture}
-						photoId={photoOf.get(picture.inspirationId)}
+						inspiration={inspirationOf.get(picture.inspirationId)}
 						garments={byId}
 					/>
 				))}

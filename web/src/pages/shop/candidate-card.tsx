@@ -54,7 +54,12 @@ export function CandidateCard({
 			</div>
 			<div className="stack">
 				<CandidateFields candidate={candidate} onChange={change.run} />
-				<CandidateEnds candidate={candidate} compared={compared} onCompare={onCompare} />
+				<CandidateEnds
+					candidate={candidate}
+					compared={compared}
+					mayTake={check?.recommendation === 'take'}
+					onCompare={onCompare}
+				/>
 				<Problem of={change.problem} />
 			</div>
 			{photoOpen ? (

@@ -11,9 +11,12 @@ import { Problem } from '../../parts/problem.tsx';
 export function CandidateEnds({
 	candidate,
 	compared,
+	mayTake,
 	onCompare,
 }: {
 	candidate: CandidateDetails;
+	/** Whether the advice is to take it: only then is buying the button that stands out. */
+	mayTake: boolean;
 	compared: boolean;
 	onCompare: (on: boolean) => void;
 }) {
@@ -26,7 +29,7 @@ export function CandidateEnds({
 		<>
 			<div className="row">
 				<Button
-					look="main"
+					look={mayTake ? 'main' : 'plain'}
 					onPress={() => end.run('bought')}
 					isPending={end.busy}
 					aria-label={say('shopPage.boughtOne', { name })}
