@@ -27,6 +27,12 @@ export const PICTURES: SameKeys<typeof ENGLISH> = {
 		missing: 'Nichts von Ihnen passt; am nächsten kommt {{garment}}.',
 		nothing: 'So etwas besitzen Sie nicht.',
 	},
+	sheetPictures: {
+		title: 'Diese Bilder zuerst tragen',
+	},
+	pairingRow: {
+		worn: '{{colourA}} ({{pieceA}}) mit {{colourB}} ({{pieceB}}), auf: {{pictures}}',
+	},
 	wearPage: {
 		title: 'Ihre Bilder tragen',
 		more: 'Die übrigen {{count}} zeigen',

@@ -24,6 +24,12 @@ export const PICTURES = {
 		missing: 'Nothing you own answers it; {{garment}} comes nearest.',
 		nothing: 'You own nothing like it.',
 	},
+	sheetPictures: {
+		title: 'Wear these pictures first',
+	},
+	pairingRow: {
+		worn: '{{colourA}} {{pieceA}} with {{colourB}} {{pieceB}}, in {{pictures}}',
+	},
 	wearPage: {
 		title: 'Wear your pictures',
 		more: 'Show the other {{count}}',

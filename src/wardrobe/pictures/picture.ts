@@ -1,7 +1,7 @@
-import { slotOfKind } from '../words/kind.ts';
 import type { Piece, Reading, Trust } from '../words/reading.ts';
 import type { Inspiration } from '../words/season.ts';
 import { SLOTS } from '../words/slot.ts';
+import { toldReading } from '../words/told-reading.ts';
 
 /** A piece of a picture with its place among the reading's pieces, and whether somebody told its kind. */
 export type SeenPiece = Piece & { readonly place: number; readonly told: boolean };
@@ -37,13 +37,8 @@ function piecesBySlot(reading: Reading): Piece[] {
 /** The pieces of a reading with what the user said of them; none unless clothes are worn or laid out in it. */
 export function piecesOf(reading: Reading, told: Inspiration['pieceKinds'] = []): SeenPiece[] {
 	if (reading.photoKind !== 'worn' && !reading.pieces) return [];
-	const pieces = reading.pieces ?? piecesBySlot(reading);
-	return pieces.map((piece, index) => {
-		const word = told.find((one) => one.piece === index);
-		if (!word) return { ...piece, place: index, told: false };
-		const { kind } = word;
-		return { ...piece, slot: slotOfKind(kind), kind, kinds: [{ kind, probability: 1 }], place: index, told: true };
-	});
+	const pieces = toldReading(reading, told).pieces ?? piecesBySlot(reading);
+	return pieces.map((piece, place) => ({ ...piece, place, told: told.some((one) => one.piece === place) }));
 }
 
 /** The pictures of a board that show pieces, in the board's order; pieces the user took away are left out. */

@@ -22,6 +22,11 @@ const { ensembles } = JSON.parse(readFileSync('fixtures/clothing-insulation.json
 	readonly ensembles: readonly Ensemble[];
 };
 
+const climate = JSON.parse(readFileSync('fixtures/monthly-temperatures.json', 'utf8')) as {
+	readonly minimum: readonly number[];
+	readonly maximum: readonly number[];
+};
+
 const winter = { yearPart: 'winter', startsOn: '2026-12-01', endsOn: '2027-02-28' } as const;
 const summer = { yearPart: 'summer', startsOn: '2026-06-01', endsOn: '2026-08-31' } as const;
 
@@ -90,6 +95,18 @@ describe('the days offered for a season', () => {
 		expect(offeredDays(winter)).toEqual({ coldDay: 3, warmDay: 9 });
 		expect(offeredDays({ startsOn: '2026-11-15', endsOn: '2027-01-10' })).toEqual({ coldDay: 3, warmDay: 11 });
 		expect(offeredDays({ startsOn: 'never', endsOn: '' })).toEqual({ coldDay: 3, warmDay: 24 });
+	});
+
+	// A published climate table, from memory (see the fixture): what is offered for a season must be its coldest minimum and its warmest maximum.
+	it.each([
+		['spring', '2026-03-01', '2026-05-31', [2, 3, 4]],
+		['summer', '2026-06-01', '2026-08-31', [5, 6, 7]],
+		['autumn', '2026-09-01', '2026-11-30', [8, 9, 10]],
+		['winter', '2025-12-01', '2026-02-28', [11, 0, 1]],
+	])('are within a degree of the table for %s', (_, startsOn, endsOn, months) => {
+		const { coldDay, warmDay } = offeredDays({ startsOn, endsOn });
+		expect(Math.abs(coldDay - Math.min(...months.map((month) => climate.minimum[month]!)))).toBeLessThanOrEqual(1);
+		expect(Math.abs(warmDay - Math.max(...months.map((month) => climate.maximum[month]!)))).toBeLessThanOrEqual(1);
 	});
 
 	it('give way to what the user names', () => {

@@ -46,7 +46,9 @@ describe('the garment that goes with nothing', () => {
 		expect(lonersOf(quietWardrobe(loud()), worn)).not.toContainEqual(expect.objectContaining({ garmentId: 'loud' }));
 		const shown = {
 			...nothing,
-			pairings: [{ slotA: 'top', labA: MAGENTA, slotB: 'bottom', labB: [30, 0, -9], photos: 1 }],
+			pairings: [
+				{ slotA: 'top', labA: MAGENTA, slotB: 'bottom', labB: [30, 0, -9], kindA: null, kindB: null, photos: 1 },
+			],
 		} satisfies PairContext;
 		expect(lonersOf(quietWardrobe(loud()), shown)).not.toContainEqual(expect.objectContaining({ garmentId: 'loud' }));
 	});

@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Lab65 } from '../../../src/colour/lab65.ts';
 import { pairingsFromReadings } from '../../../src/wardrobe/pairs/pairings.ts';
+import type { Kind } from '../../../src/wardrobe/words/kind.ts';
+import { toldReading } from '../../../src/wardrobe/words/told-reading.ts';
 import { aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { piece } from '../pictures/build-picture.ts';
 
 const rustOverInk = aReading([aSwatch(RUST, 0.5, 'top'), aSwatch(INK, 0.4, 'bottom'), aSwatch(OAT, 0.1, 'shoes')]);
 
@@ -40,5 +44,17 @@ describe('what the inspirations wear with what', () => {
 				expect(pairingsFromReadings([...board].reverse())).toEqual(pairingsFromReadings(board));
 			}),
 		);
+	});
+
+	it('names the kinds that most pictures wear: navy trousers with a rust jumper, three pictures', () => {
+		const navy: Lab65 = [22, 2, -20];
+		const worn = (top: Kind) =>
+			aReading([aSwatch(RUST, 0.5, 'top'), aSwatch(navy, 0.5, 'bottom')], {
+				pieces: [piece(top, RUST), piece('trousers', navy)],
+			});
+		const [first] = pairingsFromReadings([worn('jumper'), worn('shirt'), worn('jumper')]);
+		expect(first).toMatchObject({ slotA: 'top', kindA: 'jumper', slotB: 'bottom', kindB: 'trousers', photos: 3 });
+		const told = toldReading(worn('shirt'), [{ piece: 0, kind: 'coat' }]);
+		expect(pairingsFromReadings([told])[0]).toMatchObject({ slotA: 'outer', kindA: 'coat' });
 	});
 });

@@ -1,6 +1,5 @@
 import { say } from '../../../../src/language/speak.ts';
 import type { Pairing } from '../../../../src/wardrobe/pairs/pairings.ts';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { saidColour } from '../../../../src/wardrobe/words/said-colour.ts';
 import { Empty } from '../../parts/empty.tsx';
 import { Chip } from '../../parts/swatch.tsx';
@@ -10,13 +9,18 @@ const SHOWN = 24;
 /** Which colours the pictures wear with which, slot by slot, what is seen most first. */
 export function PairingList({ pairings }: { pairings: readonly Pairing[] }) {
 	const sorted = [...pairings].sort((a, b) => b.photos - a.photos);
-	const row = ({ slotA, labA, slotB, labB, photos }: Pairing, index: number) => (
+	const row = ({ slotA, labA, kindA, slotB, labB, kindB, photos }: Pairing, index: number) => (
 		<li key={index} className="pairing">
 			<Chip lab={labA} />
 			<Chip lab={labB} />
 			<span>
-				{saidColour(labA)} ({say(`slots.${slotA}`)}) with {saidColour(labB)} ({say(`slots.${slotB}`)})
-				<span className="small quiet"> in {counted(photos, 'picture')}</span>
+				{say('pairingRow.worn', {
+					colourA: saidColour(labA),
+					pieceA: say(kindA ? `kinds.${kindA}` : `slots.${slotA}`),
+					colourB: saidColour(labB),
+					pieceB: say(kindB ? `kinds.${kindB}` : `slots.${slotB}`),
+					pictures: say('counts.pictures', { count: photos }),
+				})}
 			</span>
 		</li>
 	);

@@ -7,6 +7,7 @@ import { Problem } from '../../parts/problem.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { LookingFor } from './looking-for.tsx';
 import { PaletteRows } from './palette-rows.tsx';
+import { PicturesFirst } from './pictures-first.tsx';
 import { PieceRows } from './piece-rows.tsx';
 import './sheet.css';
 
@@ -35,6 +36,7 @@ export default function SeasonSheet({ report }: PageProps) {
 				<h2 id="sheet-palette">Palette</h2>
 				<PaletteRows palette={palette} bands={report.bands} />
 			</section>
+			<PicturesFirst report={report} />
 			<section aria-labelledby="sheet-wishes">
 				<h2 id="sheet-wishes">To look for</h2>
 				<LookingFor wishes={wishes.data.filter(({ state }) => state === 'open')} gaps={report.gaps} palette={palette} />
