@@ -51,9 +51,11 @@ const PAIR_COLOURS = 15;
 /** From this probability on the kind of a garment that lies by itself is said; measured on composites, see the kinds network's model card. */
 const SURE_FROM = 0.8;
 
+const isOfTwo = ({ kinds }: SeenGarment): boolean => kinds[0] !== undefined && PAIRED.has(kinds[0].kind);
+
 function isPair(pixels: Pixels, one: SeenGarment, other: SeenGarment): boolean {
-	const kind = one.kinds[0]?.kind;
-	if (!kind || !PAIRED.has(kind) || other.kinds[0]?.kind !== kind) return false;
+	// One of them known for a shoe is enough: its fellow may lie on its side.
+	if (!isOfTwo(one) && !isOfTwo(other)) return false;
 	const [first, second] = [one, other].map(({ marks }) => sampleOf(pixels, marks, 1, null));
 	const ratio = first!.area / second!.area;
 	if (ratio > PAIR_AREAS || ratio < 1 / PAIR_AREAS) return false;
@@ -69,7 +71,7 @@ function pairsJoined(pixels: Pixels, seen: readonly SeenGarment[]): SeenGarment[
 		if (!first) joined.push(one);
 		else
 			joined[at] = {
-				kinds: first.kinds,
+				kinds: isOfTwo(first) ? first.kinds : one.kinds,
 				boxes: [...first.boxes, ...one.boxes],
 				marks: first.marks.map((mark, place) => mark | one.marks[place]!),
 			};

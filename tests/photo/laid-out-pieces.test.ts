@@ -1,0 +1,45 @@
+import { fileURLToPath } from 'node:url';
+import sharp from 'sharp';
+import { describe, expect, it } from 'vitest';
+import { readPhoto } from '../../src/photo/read-photo.ts';
+import type { Reading } from '../../src/wardrobe/words/reading.ts';
+
+const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}.jpg`, import.meta.url));
+
+async function readingOf(source: string | Uint8Array): Promise<Reading> {
+	const result = await readPhoto(source);
+	if (!result.ok) throw new Error(result.message);
+	return result.reading;
+}
+
+/** Two of the demo's photos side by side, as in a collage. */
+async function collage(left: string, right: string): Promise<Uint8Array> {
+	const half = (name: string) => sharp(demo(name)).resize(400, 600, { fit: 'cover' }).toBuffer();
+	return sharp({ create: { width: 800, height: 600, channels: 3, background: '#fff' } })
+		.composite([
+			{ input: await half(left), left: 0, top: 0 },
+			{ input: await half(right), left: 400, top: 0 },
+		])
+		.png()
+		.toBuffer();
+}
+
+describe('a photo of garments side by side', () => {
+	it('tells each with its own colours, and proposes to split the photo between them', async () => {
+		const { pieces = [], proposal } = await readingOf(await collage('g01-cream-linen-shirt', 'g15-ink-trousers'));
+		expect(pieces.map(({ slot }) => slot).sort()).toEqual(['bottom', 'top']);
+		expect(proposal?.pieces).toBe(2);
+		const [first, second] = proposal!.boxes;
+		expect(first.right).toBeLessThan(0.6);
+		expect(second.left).toBeGreaterThan(0.4);
+		const lightness = (slot: string) => pieces.find((piece) => piece.slot === slot)!.swatches[0]!.lab[0];
+		expect(lightness('top')).toBeGreaterThan(lightness('bottom') + 30);
+	});
+
+	it('is not seen in photos of one garment, a pair of boots among them', async () => {
+		for (const name of ['g05-blue-grey-shirt', 'g27-brown-ankle-boots', 'g29-oat-canvas-shoes']) {
+			const { pieces, proposal } = await readingOf(demo(name));
+			expect([name, pieces, proposal]).toEqual([name, undefined, undefined]);
+		}
+	});
+});
