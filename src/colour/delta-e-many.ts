@@ -1,4 +1,4 @@
-import { deltaE2000 } from './delta-e.ts';
+import { deltaE2000Weighted } from './delta-e.ts';
 import type { Lab65 } from './lab65.ts';
 
 /** 25^7, the chroma at which G and Rc are half grown (Sharma et al. 2005, equations 4 and 19). */
@@ -42,11 +42,19 @@ function hueRotation(c: number, s: number): number {
 }
 
 /**
- * CIEDE2000 of two colours given as six numbers, without making an object. The formula of `deltaE2000` (Sharma, Wu, Dalal 2005), equal within
+ * CIEDE2000 of two colours given as six numbers, without making an object; `lightnessWeight` is the formula's kL. The formula of `deltaE2000` (Sharma, Wu, Dalal 2005), equal within
  * 1e-9, with each hue as a direction instead of an angle: sums and double angles replace most trigonometric calls, which keeps a report of
  * 2,000 garments a fifth quicker (bench/NOTES.md).
  */
-export function deltaE2000Of(L1: number, a1: number, b1: number, L2: number, a2: number, b2: number): number {
+export function deltaE2000Of(
+	L1: number,
+	a1: number,
+	b1: number,
+	L2: number,
+	a2: number,
+	b2: number,
+	lightnessWeight = 1,
+): number {
 	const meanChroma = (Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2;
 	const stretch = 1.5 - 0.5 * chromaTerm(meanChroma);
 	const x1 = a1 * stretch;
@@ -56,7 +64,7 @@ export function deltaE2000Of(L1: number, a1: number, b1: number, L2: number, a2:
 	const C = (C1 + C2) / 2;
 	const fromMiddle = ((L1 + L2) / 2 - 50) ** 2;
 	const root = Math.sqrt(20 + fromMiddle);
-	const lightness = ((L2 - L1) * root) / (root + 0.015 * fromMiddle);
+	const lightness = ((L2 - L1) * root) / ((root + 0.015 * fromMiddle) * lightnessWeight);
 	const chromatic = (C2 - C1) / (1 + 0.045 * C);
 	// A grey has no hue, so no hue difference: the T and rotation terms fall away.
 	const product = C1 * C2;
@@ -65,7 +73,7 @@ export function deltaE2000Of(L1: number, a1: number, b1: number, L2: number, a2:
 	const wx = C2 * x1 + C1 * x2;
 	const wy = C2 * b1 + C1 * b2;
 	const length = Math.sqrt(wx * wx + wy * wy);
-	if (length < NEARLY_OPPOSITE * product) return deltaE2000([L1, a1, b1], [L2, a2, b2]);
+	if (length < NEARLY_OPPOSITE * product) return deltaE2000Weighted(lightnessWeight, 1, 1)([L1, a1, b1], [L2, a2, b2]);
 	// 2 sqrt(C1 C2) sin(dh / 2), the sine from sin(dh) / (2 cos(dh / 2)).
 	const dH = (2 * Math.sqrt(product) * (x1 * b2 - b1 * x2)) / length;
 	// Cosine and sine of the mean hue h, then of 2h, 3h, 4h.

@@ -1,9 +1,9 @@
-import { deltaE2000Of } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { say } from '../../language/speak.ts';
 import { REACH, reachOf } from '../palette/palette-reach.ts';
 import { type Palette, type PaletteColour, vouchingColours } from '../words/palette-colour.ts';
-import type { Appearance, Swatch } from '../words/reading.ts';
+import { distanceToPalette } from '../words/photo-distance.ts';
+import type { Appearance, Swatch, Trust } from '../words/reading.ts';
 import type { Fit, SwatchFit, Verdict } from './fit-result.ts';
 import { FITS_FROM_PERCENT, fitScore, NEAR_FROM_PERCENT, ODD_FROM_SHARE, OFF_FROM } from './fit-score.ts';
 import { fitSentence, swatchFitSentence } from './fit-sentence.ts';
@@ -19,23 +19,32 @@ export type NearestColour = {
 };
 
 /** What was found before, by the palette and the colour as they stand in memory, which never change: many judgements ask about the same cloth. */
-const FOUND = new WeakMap<Palette, WeakMap<Lab65, NearestColour | null>>();
+type Found = WeakMap<Palette, WeakMap<Lab65, NearestColour | null>>;
+const FOUND: { readonly told: Found; readonly untold: Found } = { told: new WeakMap(), untold: new WeakMap() };
 
-/** The palette colour that the cloth comes nearest to, reaches considered (ties: the nearer centre, then the earlier), or `null` for an empty palette. Hints are passed over. */
-export function nearestColour(lab: Lab65, palette: Palette): NearestColour | null {
-	const found = FOUND.get(palette) ?? new WeakMap<Lab65, NearestColour | null>();
-	FOUND.set(palette, found);
+/**
+ * The palette colour that the cloth comes nearest to, reaches considered (ties: the nearer centre, then the earlier), or `null` for an empty palette. Hints are
+ * passed over. By the photo's `trust` lightness counts less where nothing tells its light.
+ */
+export function nearestColour(
+	lab: Lab65,
+	palette: Palette,
+	{ untold = false }: Pick<Trust, 'untold'> = {},
+): NearestColour | null {
+	const byPalette = FOUND[untold ? 'untold' : 'told'];
+	const found = byPalette.get(palette) ?? new WeakMap<Lab65, NearestColour | null>();
+	byPalette.set(palette, found);
 	const before = found.get(lab);
 	if (before !== undefined) return before;
-	const nearest = searchNearest(lab, palette);
+	const nearest = searchNearest(lab, palette, untold);
 	found.set(lab, nearest);
 	return nearest;
 }
 
-function searchNearest(lab: Lab65, palette: Palette): NearestColour | null {
+function searchNearest(lab: Lab65, palette: Palette, untold: boolean): NearestColour | null {
 	let best: { readonly colour: PaletteColour; readonly distance: number; readonly margin: number } | null = null;
 	for (const colour of vouchingColours(palette)) {
-		const distance = deltaE2000Of(lab[0], lab[1], lab[2], colour.lab[0], colour.lab[1], colour.lab[2]);
+		const distance = distanceToPalette(lab, colour.lab, untold);
 		const margin = distance - (reachOf(colour) - REACH);
 		if (best === null || margin < best.margin || (margin === best.margin && distance < best.distance))
 			best = { colour, distance, margin };
@@ -49,6 +58,9 @@ function searchNearest(lab: Lab65, palette: Palette): NearestColour | null {
  * way. What the error does sideways is in the palette's spreads already, which were measured on photos too.
  */
 const ALONG_ONE_DIRECTION = 1.282 / 2.154;
+
+/** A piece as far as its colours are concerned. */
+type Piece = Pick<Appearance, 'swatches'> & { readonly trust?: Pick<Trust, 'untold'> };
 
 type Part = { readonly share: number; readonly margin: number };
 
@@ -64,15 +76,14 @@ function percentOf(parts: readonly Part[], shift: number): number {
 }
 
 /** A piece without palette gives parts that are infinitely far. */
-const partsOf = ({ swatches }: Pick<Appearance, 'swatches'>, palette: Palette): Part[] =>
+const partsOf = ({ swatches, trust }: Piece, palette: Palette): Part[] =>
 	swatches.map(({ lab, share }) => ({
 		share,
-		margin: nearestColour(lab, palette)?.margin ?? Number.POSITIVE_INFINITY,
+		margin: nearestColour(lab, palette, trust)?.margin ?? Number.POSITIVE_INFINITY,
 	}));
 
 /** The number of `fitOf` alone, 0..100, without interval and sentences: for judgements over many garments. */
-export const fitPercentOf = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): number =>
-	percentOf(partsOf(appearance, palette), 0);
+export const fitPercentOf = (appearance: Piece, palette: Palette): number => percentOf(partsOf(appearance, palette), 0);
 
 /** The verdict over parts taken `shift` further from the palette: by percentage, but nothing with an odd part of some size fits. */
 function verdictOf(parts: readonly Part[], shift: number): Exclude<Verdict, 'unsure'> {
@@ -84,15 +95,15 @@ function verdictOf(parts: readonly Part[], shift: number): Exclude<Verdict, 'uns
 }
 
 /** The verdict that a piece's colours as read would give: the `likely` of `fitOf`, without interval and sentences. */
-export const likelyVerdict = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): Exclude<Verdict, 'unsure'> =>
+export const likelyVerdict = (appearance: Piece, palette: Palette): Exclude<Verdict, 'unsure'> =>
 	verdictOf(partsOf(appearance, palette), 0);
 
 /** Whether a piece's colours as read fit the palette: the `likely` of `fitOf`, without interval and sentences. */
-export const fitsPalette = (appearance: Pick<Appearance, 'swatches'>, palette: Palette): boolean =>
+export const fitsPalette = (appearance: Piece, palette: Palette): boolean =>
 	likelyVerdict(appearance, palette) === 'fits';
 
 /** Tells whether the verdict changes within an error of so much: the `unsure` of `fitOf`, without the rest of it. */
-export function unsureAt(appearance: Pick<Appearance, 'swatches'>, palette: Palette): (error: number) => boolean {
+export function unsureAt(appearance: Piece, palette: Palette): (error: number) => boolean {
 	const parts = partsOf(appearance, palette);
 	const canTell = parts.some(({ share, margin }) => share > 0 && Number.isFinite(margin));
 	return (error) => {
@@ -117,7 +128,7 @@ function swatchFit(swatch: Swatch, nearest: NearestColour | null): SwatchFit {
  * colours gives 0 with `unsure`, and the sentence says which is missing.
  */
 export function fitOf(appearance: Appearance, palette: Palette): Fit {
-	const nearest = appearance.swatches.map(({ lab }) => nearestColour(lab, palette));
+	const nearest = appearance.swatches.map(({ lab }) => nearestColour(lab, palette, appearance.trust));
 	const swatches = appearance.swatches.map((swatch, index) => swatchFit(swatch, nearest[index]!));
 	const area = swatches.reduce((sum, { swatch }) => sum + swatch.share, 0);
 	const isEmpty = vouchingColours(palette).length === 0;

@@ -98,9 +98,9 @@ const isJoined = (table: PairTable, index: number): boolean =>
 function holdsOf(garments: readonly Garment[], palette: Palette): Float64Array {
 	const colours = vouchingColours(palette);
 	const holds = new Float64Array(garments.length * colours.length);
-	for (const [index, { kind, swatches }] of garments.entries()) {
+	for (const [index, { kind, swatches, trust }] of garments.entries()) {
 		for (const { lab, share } of swatches) {
-			const nearest = nearestColour(lab, palette);
+			const nearest = nearestColour(lab, palette, trust);
 			if (nearest?.within)
 				holds[index * colours.length + colours.indexOf(nearest.colour)]! += share * slotSize(slotOfKind(kind));
 		}

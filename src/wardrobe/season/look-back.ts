@@ -32,7 +32,7 @@ function colourShares(
 	const worn = new Map<string | null, number>();
 	for (const garment of garments) {
 		for (const { lab, share } of garment.swatches) {
-			const nearest = nearestColour(lab, palette);
+			const nearest = nearestColour(lab, palette, garment.trust);
 			const id = nearest?.within ? nearest.colour.id : null;
 			const area = share * slotSize(slotOfKind(garment.kind));
 			owned.set(id, (owned.get(id) ?? 0) + area);

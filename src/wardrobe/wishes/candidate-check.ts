@@ -59,7 +59,7 @@ function filledBy(garment: Garment, input: SeasonInput, owned: readonly Garment[
 		.reduce((most, piece) => Math.max(most, piece.pictures.length), 0);
 	if (pictures > 0) return say('candidates.fillsPicture', { pictures: say('counts.pictures', { count: pictures }) });
 	const main = mainSwatch(garment);
-	const nearest = main && nearestColour(main.lab, input.palette);
+	const nearest = main && nearestColour(main.lab, input.palette, garment.trust);
 	if (!nearest?.within) return null;
 	const asked = bandsOf(input.palette, heldGarments(input)).asked.find(
 		({ paletteColourId }) => paletteColourId === nearest.colour.id,

@@ -1,5 +1,5 @@
 import { deltaE2000Weighted } from '../../colour/delta-e.ts';
-import { distanceBetween } from '../../colour/delta-e-many.ts';
+import { deltaE2000Of, distanceBetween } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import type { Trust } from './reading.ts';
 
@@ -18,3 +18,14 @@ export const distanceAcrossPhotos = (
 	other: Lab65,
 	trusts: readonly [Pick<Trust, 'untold'>, Pick<Trust, 'untold'>],
 ): number => (trusts[0].untold || trusts[1].untold ? untoldDistance(one, other) : distanceBetween(one, other));
+
+/**
+ * How much less lightness counts where a photo whose light nothing tells is held against a palette colour, which many pictures agree on. Of 250 real garments re-read
+ * with lightness erring 1.5 times as much as a* and b*, against eight palettes, verdicts agree with those of the true colours best at 1.3 (67.4 %, plain 65.9 %), three
+ * in ten fewer go from one end to the other (2.9 %, plain 4.0 %), and fewer flip (32.6 %, plain 34.1 %); from 2 on too much fits.
+ */
+const UNTOLD_AGAINST_PALETTE = 1.3;
+
+/** Distance of a photo's colour to a palette colour, CIEDE2000, lightness weighted by what is known of the photo's light. */
+export const distanceToPalette = (seen: Lab65, agreed: Lab65, untold: boolean): number =>
+	deltaE2000Of(seen[0], seen[1], seen[2], agreed[0], agreed[1], agreed[2], untold ? UNTOLD_AGAINST_PALETTE : 1);

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { deltaE2000 } from '../../../src/colour/delta-e.ts';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
 import { chromaOnly, correctedBy } from '../../../src/reading/light/light-model.ts';
 import { modelFromNeutrals } from '../../../src/reading/light/neutral-model.ts';
-import { distanceAcrossPhotos } from '../../../src/wardrobe/words/photo-distance.ts';
+import { distanceAcrossPhotos, distanceToPalette } from '../../../src/wardrobe/words/photo-distance.ts';
 import { LIGHT_GREY_PATCH, neutralOf, realCharts, WHITE_PATCH } from '../../support/real-charts.ts';
 
 /** 8 real phone photos of a chart (fixtures/reference/real-charts.csv): the same patch in two photos is one cloth, two patches are two. */
@@ -53,5 +54,18 @@ describe('the distance of two colours of two photos', () => {
 		expect(weighted(a!, b!)).toBeCloseTo(weighted(b!, a!), 12);
 		expect(weighted(a!, a!)).toBe(0);
 		expect(weighted(a!, b!)).toBeLessThan(plain(a!, b!));
+	});
+});
+
+describe('the distance of a photo to a palette colour', () => {
+	it('is CIEDE2000 where the light is told, and counts lightness 1.3 times less where nothing tells it', () => {
+		const [grey, lighter, redder]: Lab65[] = [
+			[50, 0, 0],
+			[60, 0, 0],
+			[50, 10, 0],
+		];
+		expect(distanceToPalette(grey!, lighter!, false)).toBeCloseTo(deltaE2000(grey!, lighter!), 9);
+		expect(distanceToPalette(grey!, lighter!, true)).toBeCloseTo(deltaE2000(grey!, lighter!) / 1.3, 9);
+		expect(distanceToPalette(grey!, redder!, true)).toBeCloseTo(deltaE2000(grey!, redder!), 9);
 	});
 });
