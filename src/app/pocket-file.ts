@@ -1,7 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { Store } from '../store/store.ts';
-import { pairingsFromReadings } from '../wardrobe/pairs/pairings.ts';
+import { pairContextOf } from '../wardrobe/pairs/pair-context.ts';
+import { soughtPieces } from '../wardrobe/pictures/sought-pieces.ts';
+import { wearableBoard } from '../wardrobe/pictures/wearable-pictures.ts';
 import type { PocketData } from '../wardrobe/season/pocket-data.ts';
 import type { Garment } from '../wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../wardrobe/words/kind.ts';
@@ -75,8 +77,9 @@ export async function seasonPocketFile(services: Services, seasonId: string): Pr
 		madeOn: input.today,
 		palette: input.palette,
 		wishes: input.wishes,
+		sought: soughtPieces(wearableBoard(input), input.garments),
 		garments: garments.map((garment, index) => ({ garment, picture: pictures[index]! })),
-		pairings: pairingsFromReadings(input.inspirations.map(({ reading }) => reading)),
+		pairings: pairContextOf(input).pairings,
 		pairWords: input.pairWords,
 		kinds: KIND_NAMES,
 	});

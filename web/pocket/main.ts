@@ -1,3 +1,4 @@
+import { say } from '../../src/language/speak.ts';
 import { PAPER_LIGHTNESS } from '../../src/reading/light/neutral-guard.ts';
 import { patternByShare } from '../../src/reading/swatches/pattern-by-share.ts';
 import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
@@ -55,9 +56,17 @@ function showSeason(): void {
 	kindChoice.append(...data.kinds.map((kind) => element('option', { value: kind }, KINDS[kind].label)));
 }
 
-function showVerdict({ fit, wish, twins, partners, partnerCount }: Verdict, swatches: HTMLElement[]): void {
+function showVerdict({ fit, wish, sought, twins, partners, partnerCount }: Verdict, swatches: HTMLElement[]): void {
 	const pictures = new Map(data.garments.map(({ garment, picture }) => [garment.id, picture]));
 	const sentences = [
+		...(sought
+			? [
+					say('candidates.fillsPicture', {
+						name: sought.name,
+						pictures: say('counts.pictures', { count: sought.pictures }),
+					}),
+				]
+			: []),
 		wish
 			? `It answers your wish "${wish.wish.name}"${wish.wish.target ? `, ${wish.distance.toFixed(1)} from the colour you look for` : ''}.`
 			: 'It answers no open wish.',

@@ -2,6 +2,7 @@ import { fitOf } from '../../src/wardrobe/fit/fit.ts';
 import type { Fit } from '../../src/wardrobe/fit/fit-result.ts';
 import { type Twin, twinOf } from '../../src/wardrobe/fit/twins.ts';
 import { type Partner, partnersOf } from '../../src/wardrobe/pairs/partners.ts';
+import { type SoughtPiece, soughtPieceThatIs } from '../../src/wardrobe/pictures/sought-pieces.ts';
 import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
 import { type AnsweredWish, answeredWish } from '../../src/wardrobe/wishes/answered-wish.ts';
 import type { Garment } from '../../src/wardrobe/words/garment.ts';
@@ -14,6 +15,8 @@ export type Verdict = {
 	readonly fit: Fit;
 	/** The open wish it answers, nearest first; null where it answers none. */
 	readonly wish: AnsweredWish | null;
+	/** The piece of the season's pictures that it is; null where it is none. */
+	readonly sought: SoughtPiece | null;
 	readonly twins: readonly { readonly garment: Garment; readonly twin: Twin }[];
 	readonly partners: readonly Partner[];
 	/** Partners in all, of which `partners` are the best. */
@@ -37,6 +40,7 @@ export function verdictOf(data: PocketData, kind: Kind, appearance: Appearance):
 	return {
 		fit: fitOf(appearance, data.palette),
 		wish: answeredWish(piece, data.wishes),
+		sought: soughtPieceThatIs(piece, data.sought),
 		twins: owned.flatMap((garment) => {
 			const twin = twinOf(piece, garment);
 			return twin ? [{ garment, twin }] : [];

@@ -180,7 +180,7 @@ export const SEASON = {
 		takeBecause: 'Nehmen: {{because}}',
 		thinkBecause: 'Überlegen: {{because}}',
 		leaveBecause: 'Lassen: {{because}}',
-		fillsPicture: 'Es ist ein Stück, das deine Bilder tragen und das dir fehlt: {{pictures}}.',
+		fillsPicture: 'Das fehlt dir noch: {{name}}, auf {{pictures}} zu sehen.',
 		fillsColour: 'Es ist {{colour}}, und davon fehlt der Saison noch etwas.',
 		newNoWish: 'Es ist neu, und kein Wunsch verlangt es: Gebraucht geht vor.',
 		newWaits: 'Es ist neu: Gebraucht geht vor, neu darf es sein in: {{days}}.',

@@ -177,7 +177,7 @@ export const SEASON = {
 		takeBecause: 'Take it: {{because}}',
 		thinkBecause: 'Think about it: {{because}}',
 		leaveBecause: 'Leave it: {{because}}',
-		fillsPicture: 'It is a piece that your pictures wear and you lack: {{pictures}}.',
+		fillsPicture: 'This is the {{name}} of {{pictures}}, which you lack.',
 		fillsColour: 'It is {{colour}}, of which the season still lacks some.',
 		newNoWish: 'It is new, and no wish asks for it: used comes first.',
 		newWaits: 'It is new: used comes first, and new is open in {{days}}.',

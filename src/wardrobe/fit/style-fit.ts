@@ -1,6 +1,7 @@
 import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
-import { slotOfKind } from '../words/kind.ts';
+import { type Kind, slotOfKind } from '../words/kind.ts';
+import { familyOfKind } from '../words/kind-family.ts';
 import type { AxisProfile, StyleProfile } from './style.ts';
 import { type StyleAxis, valuesOf } from './style-axes.ts';
 
@@ -29,7 +30,7 @@ const unknown = (axis: AxisFit['axis'], value: number | null, sentence: string):
 	sentence,
 });
 
-function axisFit(value: number | null, { axis, low, high, photos }: AxisProfile): AxisFit {
+function axisFit(value: number | null, { axis, low, high, photos }: AxisProfile, kind: Kind | null): AxisFit {
 	const noun = say(`style.${axis}`);
 	if (photos < LEAST_PHOTOS || low === null || high === null)
 		return unknown(axis, value, say('style.fewPictures', { least: LEAST_PHOTOS, noun }));
@@ -37,10 +38,18 @@ function axisFit(value: number | null, { axis, low, high, photos }: AxisProfile)
 	const range = Math.max(LEAST_RANGE[axis], high - low);
 	const middle = (low + high) / 2;
 	const outside = Math.abs(value - middle) - range / 2;
-	if (outside <= 0) return { axis, position: 'within', value, sentence: say('style.asMost', { noun }) };
+	if (outside <= 0)
+		return {
+			axis,
+			position: 'within',
+			value,
+			sentence: kind ? say('style.asMostKind', { noun, kind: say(`kinds.${kind}`) }) : say('style.asMost', { noun }),
+		};
 	const position = outside <= range / 2 ? 'beside' : 'far';
 	const than = say(`style.${axis}${value > middle ? 'More' : 'Less'}`);
-	return { axis, position, value, sentence: say(position === 'beside' ? 'style.aLittle' : 'style.clearly', { than }) };
+	const how = position === 'beside' ? 'aLittle' : 'clearly';
+	const sentence = kind ? say(`style.${how}Kind`, { than, kind: say(`kinds.${kind}`) }) : say(`style.${how}`, { than });
+	return { axis, position, value, sentence };
 }
 
 function slotFit(garment: Pick<Garment, 'kind'>, profile: StyleProfile): AxisFit {
@@ -60,8 +69,13 @@ function slotFit(garment: Pick<Garment, 'kind'>, profile: StyleProfile): AxisFit
 	};
 }
 
-/** A garment's style against the inspirations, axis by axis, in words; never one number. */
+/** A garment's style against the inspirations, axis by axis, in words; never one number. Coats are compared with coats where three pictures or more show them, else with all that is worn. */
 export function styleFit(garment: Pick<Garment, 'kind' | 'swatches' | 'pattern'>, profile: StyleProfile): AxisFit[] {
 	const values = valuesOf(garment);
-	return [slotFit(garment, profile), ...profile.axes.map((axis) => axisFit(values[axis.axis], axis))];
+	const own = profile.families.find(({ family }) => family === familyOfKind(garment.kind))?.axes ?? [];
+	const fits = profile.axes.map((all) => {
+		const alike = own.find(({ axis, photos }) => axis === all.axis && photos >= LEAST_PHOTOS);
+		return alike ? axisFit(values[all.axis], alike, garment.kind) : axisFit(values[all.axis], all, null);
+	});
+	return [slotFit(garment, profile), ...fits];
 }

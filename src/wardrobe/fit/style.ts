@@ -1,6 +1,7 @@
 import { distanceBetween } from '../../colour/delta-e-many.ts';
 import { areComplementary } from '../words/complementary-slots.ts';
 import { KIND_NAMES, type Kind } from '../words/kind.ts';
+import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
 import type { Reading } from '../words/reading.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
 import { coloursBySlot } from '../words/worn-colours.ts';
@@ -27,6 +28,8 @@ export type StyleProfile = {
 	/** Share of the pictures of single garments for each kind seen, likeliest kind taken. */
 	readonly kinds: readonly { readonly kind: Kind; readonly share: number }[];
 	readonly axes: readonly AxisProfile[];
+	/** The same of the pieces of one family of kinds, so that coats are compared with coats; families that pictures show. */
+	readonly families: readonly { readonly family: KindFamily; readonly axes: readonly AxisProfile[] }[];
 	/** CIEDE2000 between the main colours of the parts of an outfit: mean over the pictures of people; `null` without such pictures. */
 	readonly contrast: { readonly mean: number; readonly low: number; readonly high: number } | null;
 };
@@ -86,6 +89,35 @@ function patternednessOf(reading: Reading): number | null {
 	);
 }
 
+const axisOf = (axis: StyleAxis, values: readonly (number | null)[]): AxisProfile => {
+	const told = values.filter((value) => value !== null);
+	return { axis, ...(summary(told) ?? { mean: null, low: null, high: null }), photos: told.length };
+};
+
+/** Where the pieces of each family of kinds lie on the axes; only kinds that are sure are looked at. */
+function familyProfiles(readings: readonly Reading[]): StyleProfile['families'] {
+	const pieces = readings.flatMap((reading) =>
+		(reading.pieces ?? []).flatMap((piece) => (piece.kind ? [{ ...piece, family: familyOfKind(piece.kind) }] : [])),
+	);
+	const families = [...new Set(pieces.map(({ family }) => family))].sort();
+	return families.map((family) => {
+		const values = pieces
+			.filter((piece) => piece.family === family)
+			.map(({ slot, swatches, pattern }) =>
+				valuesOf({ swatches: swatches.map((swatch) => ({ ...swatch, slot })), pattern }),
+			);
+		return {
+			family,
+			axes: STYLE_AXES.map((axis) =>
+				axisOf(
+					axis,
+					values.map((value) => value[axis]),
+				),
+			),
+		};
+	});
+}
+
 /**
  * The style of a season's inspirations: which slots and kinds they show, and where they lie on each axis. Every picture counts the same;
  * the order of the pictures changes nothing. Without pictures all shares are 0 and all axes unknown.
@@ -95,11 +127,10 @@ export function styleProfile(readings: readonly Reading[]): StyleProfile {
 	const shows = (slot: Slot) => worn.filter(({ swatches }) => swatches.some((swatch) => swatch.slot === slot)).length;
 	const slots = Object.fromEntries(SLOTS.map((slot) => [slot, worn.length > 0 ? shows(slot) / worn.length : 0]));
 	const axes = STYLE_AXES.map((axis): AxisProfile => {
-		const values = readings.flatMap((reading) => {
-			const value = axis === 'pattern' ? patternednessOf(reading) : valuesOf(reading)[axis];
-			return value === null ? [] : [value];
-		});
-		return { axis, ...(summary(values) ?? { mean: null, low: null, high: null }), photos: values.length };
+		return axisOf(
+			axis,
+			readings.map((reading) => (axis === 'pattern' ? patternednessOf(reading) : valuesOf(reading)[axis])),
+		);
 	});
 	return {
 		photos: readings.length,
@@ -107,6 +138,7 @@ export function styleProfile(readings: readonly Reading[]): StyleProfile {
 		wornPhotos: worn.length,
 		kinds: kindShares(readings),
 		axes,
+		families: familyProfiles(readings),
 		contrast: summary(worn.flatMap((reading) => contrastOf(reading) ?? [])),
 	};
 }

@@ -1,4 +1,5 @@
 import type { Pairing } from '../pairs/pairings.ts';
+import type { SoughtPiece } from '../pictures/sought-pieces.ts';
 import type { Garment } from '../words/garment.ts';
 import type { Kind } from '../words/kind.ts';
 import type { Palette } from '../words/palette-colour.ts';
@@ -19,6 +20,8 @@ export type PocketData = {
 	readonly madeOn: string;
 	readonly palette: Palette;
 	readonly wishes: readonly Wish[];
+	/** The pieces that pictures wear and nothing owned answers. */
+	readonly sought: readonly SoughtPiece[];
 	readonly garments: readonly PocketGarment[];
 	readonly pairings: readonly Pairing[];
 	readonly pairWords: readonly PairWord[];

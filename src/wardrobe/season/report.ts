@@ -35,6 +35,7 @@ import type { Palette } from '../words/palette-colour.ts';
 import type { Quotas, Season } from '../words/season.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
+import { toldReading } from '../words/told-reading.ts';
 import { type LookBack, lookBack } from './look-back.ts';
 import { type SortingSuggestion, sortingOf } from './sorting.ts';
 import { type Station, stationsOf } from './stations.ts';
@@ -152,7 +153,9 @@ export function seasonReport(input: SeasonInput): Report {
 	const context = pairContextOf(input);
 	const table = pairTable(here, context);
 	const days = daysOfSeason(input.season);
-	const profile = styleProfile(input.inspirations.map(({ reading }) => reading));
+	const profile = styleProfile(
+		input.inspirations.map(({ reading, inspiration }) => toldReading(reading, inspiration.pieceKinds)),
+	);
 	const loners = lonersOf(here, context, { table });
 	const twins = twinsOf(here);
 	const rail = heldGarments(input);

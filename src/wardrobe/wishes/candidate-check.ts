@@ -7,9 +7,8 @@ import { rangeOf } from '../pairs/outfit-range.ts';
 import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { partnersOf } from '../pairs/partners.ts';
-import { answerOf } from '../pictures/piece-answer.ts';
+import { soughtPieces, soughtPieceThatIs } from '../pictures/sought-pieces.ts';
 import { wearableBoard } from '../pictures/wearable-pictures.ts';
-import { wishedPieces } from '../pictures/wished-pieces.ts';
 import type { Garment } from '../words/garment.ts';
 import { garmentWears } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
@@ -54,10 +53,12 @@ const LACKS_FROM = 0.25;
 
 /** What of the season the piece would fill, though no wish says so: a piece that pictures wear and nothing owned answers, or a palette colour of which too little is held. */
 function filledBy(garment: Garment, input: SeasonInput, owned: readonly Garment[]): string | null {
-	const pictures = wishedPieces(wearableBoard(input), owned)
-		.filter((piece) => answerOf(piece.example, piece.exampleTrust, garment)?.degree === 'has it')
-		.reduce((most, piece) => Math.max(most, piece.pictures.length), 0);
-	if (pictures > 0) return say('candidates.fillsPicture', { pictures: say('counts.pictures', { count: pictures }) });
+	const sought = soughtPieceThatIs(garment, soughtPieces(wearableBoard(input), owned));
+	if (sought)
+		return say('candidates.fillsPicture', {
+			name: sought.name,
+			pictures: say('counts.pictures', { count: sought.pictures }),
+		});
 	const main = mainSwatch(garment);
 	const nearest = main && nearestColour(main.lab, input.palette, garment.trust);
 	if (!nearest?.within) return null;

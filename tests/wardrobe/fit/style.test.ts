@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { Lab65 } from '../../../src/colour/lab65.ts';
 import { styleProfile } from '../../../src/wardrobe/fit/style.ts';
 import { styleFit } from '../../../src/wardrobe/fit/style-fit.ts';
+import type { Kind } from '../../../src/wardrobe/words/kind.ts';
 import { aGarment, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { piece } from '../pictures/build-picture.ts';
 
 const outfit = (top: typeof RUST, bottom: typeof RUST) =>
 	aReading([aSwatch(top, 0.5, 'top'), aSwatch(bottom, 0.4, 'bottom'), aSwatch(INK, 0.1, 'shoes')]);
@@ -82,5 +85,24 @@ describe("a garment's style against the inspirations", () => {
 		const few = styleFit(aGarment({ id: 'a', lab: RUST }), styleProfile(board.slice(0, 2)));
 		expect(few.every(({ position }) => position === 'unknown')).toBe(true);
 		expect(few[1]!.sentence).toBe('Fewer than 3 pictures show how light or deep the season is.');
+	});
+});
+
+describe('the style of one family of pieces', () => {
+	const lightOuter = (lab: Lab65) =>
+		aReading([aSwatch(lab, 0.5, 'outer'), aSwatch([20, 0, 0], 0.5, 'bottom')], {
+			pieces: [piece('coat', lab), piece('trousers', [20, 0, 0])],
+		});
+	const board = [lightOuter([80, 0, 5]), lightOuter([82, 0, 5]), lightOuter([84, 0, 5])];
+	const lightnessOf = (kind: Kind, lab: Lab65) =>
+		styleFit(aGarment({ id: 'g', kind, lab }), styleProfile(board)).find(({ axis }) => axis === 'lightness')!;
+
+	it('compares coats with coats, and with all that is worn where pictures show too few', () => {
+		expect(lightnessOf('coat', [50, 0, 0])).toMatchObject({ position: 'far' });
+		expect(lightnessOf('coat', [50, 0, 0]).sentence).toContain('deeper than most such pieces in your pictures (coat)');
+		expect(lightnessOf('raincoat', [82, 0, 0]).position).toBe('within');
+		// No scarf is shown: the whole pictures, light and deep, lie about the middle.
+		expect(lightnessOf('scarf', [50, 0, 0])).toMatchObject({ position: 'within' });
+		expect(lightnessOf('scarf', [50, 0, 0]).sentence).toBe('It is as light or deep as most pictures.');
 	});
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkCandidate } from '../../../src/wardrobe/wishes/candidate-check.ts';
 import { aCandidate, aSeasonInput, aWish } from '../../support/build-season.ts';
-import { aGarment, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { aGarment, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { piece } from '../pictures/build-picture.ts';
 
 const garments = [
 	aGarment({ id: 'oat shirt', kind: 'shirt', lab: OAT }),
@@ -134,5 +135,17 @@ describe('the check of a candidate', () => {
 		expect(check({ swatches: [] }).recommendation).toBe('ask');
 		const spotted = check({ swatches: [aSwatch(RUST, 0.6, 'top'), aSwatch(OAT, 0.4, 'top')] });
 		expect(JSON.stringify(spotted)).not.toContain('null,null,null');
+	});
+
+	it('says which piece of the pictures it is, where nothing owned answers that piece', () => {
+		const plum: [number, number, number] = [30, 25, -15];
+		const inspirations = ['a', 'b'].map((id) => ({
+			inspiration: { id, seasonId: 'spring', photoId: id, title: id, group: '', addedAt: '' },
+			reading: aReading([aSwatch(plum, 1, 'outer')], { pieces: [piece('coat', plum)] }),
+		}));
+		const { swatches } = aGarment({ id: 'x', kind: 'coat', lab: plum });
+		const result = check({ kind: 'coat', swatches }, { inspirations, wishes: [] });
+		expect(result.fills).toMatch(/^This is the .*coat of 2 pictures, which you lack\.$/);
+		expect(check({ kind: 'hat', swatches }, { inspirations, wishes: [] }).fills).toBeNull();
 	});
 });
