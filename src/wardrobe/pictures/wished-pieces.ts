@@ -97,6 +97,7 @@ function middleOf(members: readonly Member[]): { readonly middle: Member; readon
 function wishedPiece(all: readonly Member[], awayOf: ReadonlyMap<string, number>, worn: number): WishedPiece {
 	const members = all.filter(({ answer }) => answer.degree === 'missing');
 	const { middle, spread } = middleOf(all);
+	const { place: _place, told: _told, ...example } = middle.piece;
 	const lab = mainLab(middle.piece);
 	const kind = commonest(all.map((member) => member.kind));
 	const nearest = members.reduce((best, one) => (far(one) < far(best) ? one : best));
@@ -110,7 +111,7 @@ function wishedPiece(all: readonly Member[], awayOf: ReadonlyMap<string, number>
 		kindSure: sureness.reduce((total, one) => total + one, 0) / sureness.length,
 		lab,
 		spread,
-		example: { ...middle.piece, kind: kind === middle.kind ? middle.piece.kind : kind },
+		example: { ...example, kind: kind === middle.kind ? example.kind : kind },
 		exampleTrust: middle.picture.trust,
 		pictures,
 		completes: pictures.filter((id) => awayOf.get(id) === 1 && members.some((one) => isWorn(one, id))),
