@@ -9,6 +9,7 @@ import { workBeside } from './beside/work-beside.ts';
 import { createEventHub } from './events.ts';
 import { followPhotos } from './follow-photos.ts';
 import { createPhotoJobs } from './photo-jobs.ts';
+import { restoreHome } from './restore-home.ts';
 import type { Services } from './services.ts';
 import { createSharing } from './sharing.ts';
 import { suggestFromPhotos } from './suggest-from-photos.ts';
@@ -21,6 +22,8 @@ export type OpenSettings = {
 	readonly share: boolean;
 	/** Where sentences for the person at the terminal go. */
 	readonly log: (sentence: string) => void;
+	/** Starts the program anew over an archive that was checked; the home of now goes to `aside`. Left out: nothing is restored while it runs. */
+	readonly startAnew?: (aside: string) => void;
 };
 
 /** Everything that the program does its work with, over one opened home. Photos that waited when it was closed are read now. */
@@ -45,6 +48,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		report: (error) => settings.log(say('refusals.faultOfPhoto', { error: String(error) })),
 	});
 	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
+	const receive: Services['receive'] = (from) => receiveFile(from, join(settings.homePath, INCOMING_FOLDER));
 	return {
 		store,
 		pool,
@@ -62,7 +66,8 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 			for (const path of await writeBackup(settings.homePath, to))
 				settings.log(say('refusals.changedOnDisk', { path }));
 		},
-		receive: (from) => receiveFile(from, join(settings.homePath, INCOMING_FOLDER)),
+		restore: settings.startAnew ? restoreHome({ receive, now }, settings.homePath, settings.startAnew) : null,
+		receive,
 		findings: home.findings,
 		now,
 		newId: randomUUID,

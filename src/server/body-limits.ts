@@ -8,6 +8,8 @@ export const BODY_LIMITS = {
 	outline: 2 * 1024 * 1024,
 	/** A table of 100,000 lines as our own export writes them, twice over in UTF-16. */
 	table: 48 * 1024 * 1024,
+	/** A home of 10,000 photos has some 40 GB; it is never held as a whole. */
+	archive: 256 * 1024 ** 3,
 	/** A whole wardrobe of photos in one form; it is never held as a whole. */
 	photos: 4 * 1024 ** 3,
 } as const;

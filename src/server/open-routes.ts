@@ -19,9 +19,10 @@ export const OPEN_ROUTES: ReadonlySet<string> = new Set([
 	'POST /api/pair',
 ]);
 
-/** Routes that a paired device may not ask either: who comes in is decided on the computer that runs the program. */
+/** Routes that a paired device may not ask either: who comes in, and which wardrobe is kept, is decided on the computer that runs the program. */
 export const ROUTES_OF_THIS_COMPUTER: ReadonlySet<string> = new Set([
 	...readable('/api/devices'),
 	'DELETE /api/devices',
 	'DELETE /api/devices/:id',
+	'POST /api/restore',
 ]);

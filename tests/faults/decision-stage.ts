@@ -46,6 +46,7 @@ export async function openStage() {
 		sharing: null,
 		beside: null,
 		backup: null,
+		restore: null,
 		receive: (from) => receiveFile(from, join(folder, 'incoming')),
 		findings: [],
 		now: () => NOW,

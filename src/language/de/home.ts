@@ -64,6 +64,7 @@ export const HOME = {
 			'Erwartet wurde ein leerer Ordner zum Zurückspielen; {{home}} enthält schon {{count}} Ding. Nichts wurde geändert.',
 		notEmpty_other:
 			'Erwartet wurde ein leerer Ordner zum Zurückspielen; {{home}} enthält schon {{count}} Dinge. Nichts wurde geändert.',
+		thisFile: 'dieser Datei',
 	},
 	lostPhotos: {
 		missing:

@@ -28,6 +28,12 @@ export const SERVER = {
 		noPurpose: 'Erwartet wurde das Feld „purpose“ ({{purposes}}) vor den Fotos; es fehlt.',
 		tooLarge: 'Erwartet wurden höchstens {{most}} für ein Foto; „{{name}}“ ist größer.',
 		noForm: 'Erwartet wurde ein Formular mit Fotos; gegeben wurde etwas anderes.',
+		noRestoreHere:
+			'Erwartet wurde Kleidung auf diesem Rechner zum Zurückspielen; diese liegt anderswo. Benutze dort „dyelot restore“.',
+		noArchive: 'Erwartet wurde ein Archiv als application/x-tar zum Zurückspielen; gegeben wurde etwas anderes.',
+		oneRestore: 'Erwartet wurde ein Zurückspielen zur Zeit; ein anderes wird geprüft. Warte, bis es fertig ist.',
+		restored: 'Das Archiv ist an die Stelle deiner Kleidung getreten. Was vorher da war, liegt in {{aside}}.',
+		notRestored: 'Das Archiv ließ sich nicht öffnen; deine Kleidung ist, wie sie war: {{error}}',
 	},
 	ports: {
 		another: 'Wähle eine andere mit --port',

@@ -61,6 +61,7 @@ export const HOME = {
 			'Expected an empty folder to restore into; {{home}} holds {{count}} thing already. Nothing was changed.',
 		notEmpty_other:
 			'Expected an empty folder to restore into; {{home}} holds {{count}} things already. Nothing was changed.',
+		thisFile: 'this file',
 	},
 	lostPhotos: {
 		missing:

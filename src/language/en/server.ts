@@ -28,6 +28,12 @@ export const SERVER = {
 		noPurpose: 'Expected the field "purpose" ({{purposes}}) before the photos of an upload; it is missing.',
 		tooLarge: 'Expected at most {{most}} for one photo; "{{name}}" is larger.',
 		noForm: 'Expected a form with photos for an upload; received something else.',
+		noRestoreHere:
+			'Expected a home on this computer to restore into; this one is kept elsewhere. Use "dyelot restore" there.',
+		noArchive: 'Expected an archive as application/x-tar to restore; received something else.',
+		oneRestore: 'Expected one restore at a time; another is being checked. Wait until it has ended.',
+		restored: 'The archive has taken the place of your wardrobe. What was there before is kept in {{aside}}.',
+		notRestored: 'The archive could not be opened, so your wardrobe is as it was: {{error}}',
 	},
 	ports: {
 		another: 'Choose another with --port',

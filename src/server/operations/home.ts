@@ -1,5 +1,5 @@
 import { Type } from 'typebox';
-import { binEntry, decision, door, everything, season, status } from '../schemas/answers.ts';
+import { binEntry, decision, door, everything, restored, season, status } from '../schemas/answers.ts';
 import { byId, exact, told } from '../schemas/basics.ts';
 import { fileOf, listOf } from './answers.ts';
 import { BUSY, LOOKING, LOOKING_AT_ONE, REFUSED, TOO_OFTEN } from './refusals.ts';
@@ -58,6 +58,16 @@ export const homeOperations = {
 			tags,
 			summary: 'Everything in one archive',
 			response: { 200: fileOf('application/x-tar', 'An archive for "dyelot restore".'), ...LOOKING, ...BUSY },
+		},
+	},
+	restoreBackup: {
+		method: 'POST',
+		url: '/api/restore',
+		schema: {
+			operationId: 'restoreBackup',
+			tags,
+			summary: 'Start anew over an archive, sent as application/x-tar; what is kept now is set aside',
+			response: { 202: restored, ...REFUSED, ...BUSY },
 		},
 	},
 	listDecisions: {

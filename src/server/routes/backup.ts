@@ -1,7 +1,8 @@
-import { PassThrough } from 'node:stream';
+import { PassThrough, Readable } from 'node:stream';
 import { UserError } from '../../app/errors.ts';
 import { todayOf } from '../../app/services.ts';
 import { say } from '../../language/speak.ts';
+import { BODY_LIMITS } from '../body-limits.ts';
 import { homeOperations } from '../operations/home.ts';
 import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
@@ -9,7 +10,7 @@ import type { App } from '../typed-app.ts';
 /** A backup of 10,000 photos takes about a minute. */
 const COME_BACK_S = 30;
 
-/** The whole home as one archive, taken while the program runs: one at a time, and given up when whoever asked leaves. */
+/** The whole home as one archive, taken while the program runs, and the way back from one: each one at a time. */
 export function backupRoutes(app: App, servicesOf: ServicesOf): void {
 	let isRunning = false;
 	// No HEAD beside it: that would do the whole work and throw it away.
@@ -38,6 +39,29 @@ export function backupRoutes(app: App, servicesOf: ServicesOf): void {
 				.type('application/x-tar')
 				.header('content-disposition', `attachment; filename="dyelot-${todayOf(services)}.tar"`)
 				.send(stream);
+		},
+	});
+	// As it comes: an archive is never held as a whole.
+	app.addContentTypeParser('application/x-tar', (_request, body, done) => done(null, body));
+	let isRestoring = false;
+	app.route({
+		...homeOperations.restoreBackup,
+		bodyLimit: BODY_LIMITS.archive,
+		handler: async (request, reply) => {
+			const { restore } = servicesOf(request);
+			if (!restore) throw new UserError('bad-request', say('serverWords.noRestoreHere'));
+			if (!(request.body instanceof Readable)) throw new UserError('bad-request', say('serverWords.noArchive'));
+			if (isRestoring) throw new UserError('busy', say('serverWords.oneRestore'), { retryAfterS: COME_BACK_S });
+			isRestoring = true;
+			try {
+				const { restored, begin } = await restore(request.body);
+				// The answer is on its way before the program stops to start anew.
+				reply.raw.once('close', begin);
+				return reply.code(202).send(restored);
+			} catch (error) {
+				isRestoring = false;
+				throw error;
+			}
 		},
 	});
 }

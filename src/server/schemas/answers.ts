@@ -8,6 +8,7 @@ import type { GroundSet } from '../../app/grounds.ts';
 import type { IntakeItem } from '../../app/intake-item.ts';
 import type { QrPicture } from '../../app/qr-picture.ts';
 import type { StaleThing } from '../../app/refuse-stale.ts';
+import type { Restored } from '../../app/restore-home.ts';
 import type { PairedDevice } from '../../app/sharing.ts';
 import type { Status } from '../../app/status.ts';
 import type { GarmentImportAnswer } from '../../app/tables/import-garments.ts';
@@ -1092,6 +1093,15 @@ export const intakeItem = Type.Unsafe<IntakeItem>({
 	]),
 	title: 'IntakeItem',
 	description: 'What became of one uploaded file.',
+});
+
+export const restored = Type.Unsafe<Restored>({
+	...exact({
+		files: told(Type.Number(), 'Files of the archive, all of them checked.'),
+		setAside: told(Type.String(), 'Folder beside the home in which everything of before is kept.'),
+	}),
+	title: 'Restored',
+	description: 'What a restore is about to do: the files that were checked, and where the home of before is kept.',
 });
 
 export const staleThing = Type.Unsafe<StaleThing>({

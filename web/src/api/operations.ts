@@ -8,6 +8,7 @@ export const ADDRESSES = {
 	loadDemo: 'POST /api/demo',
 	getEverything: 'GET /api/everything.json',
 	getBackup: 'GET /api/backup',
+	restoreBackup: 'POST /api/restore',
 	listDecisions: 'GET /api/decisions',
 	undo: 'POST /api/undo',
 	redo: 'POST /api/redo',

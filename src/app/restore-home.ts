@@ -1,0 +1,40 @@
+import type { Readable } from 'node:stream';
+import { say } from '../language/speak.ts';
+import { BadArchiveError } from '../store/archive.ts';
+import { dropIncoming } from '../store/incoming-file.ts';
+import { asideFolder, prepareHome } from '../store/replace-home.ts';
+import { UserError } from './errors.ts';
+import type { Services } from './services.ts';
+
+/** What a restore is about to do: the files that were checked, and where the home of before is kept. */
+export type Restored = {
+	/** Files of the archive, all of them checked. */
+	readonly files: number;
+	/** Folder beside the home in which everything of before is kept. */
+	readonly setAside: string;
+};
+
+/**
+ * Takes an archive in, checks it beside the home, and has the program start anew over it; what the home holds now is set aside, never deleted.
+ * The answer goes out before that. An archive that is not whole changes nothing: `bad-request`.
+ */
+export const restoreHome =
+	(
+		{ receive, now }: Pick<Services, 'receive' | 'now'>,
+		homePath: string,
+		startAnew: (aside: string) => void,
+	): NonNullable<Services['restore']> =>
+	async (from: Readable) => {
+		const archive = await receive(from);
+		try {
+			const files = await prepareHome(archive.path, homePath);
+			const setAside = asideFolder(homePath, now());
+			return { restored: { files, setAside }, begin: () => startAnew(setAside) };
+		} catch (error) {
+			if (error instanceof BadArchiveError)
+				throw new UserError('bad-request', error.message.replaceAll(archive.path, say('archives.thisFile')));
+			throw error;
+		} finally {
+			await dropIncoming(archive);
+		}
+	};
