@@ -28,6 +28,9 @@ const CODES = new Set([
 	'imagined {} {}',
 	'low shoes',
 	'is not',
+	// Each language by its own name, so that whoever reads it finds it.
+	'English (UK)',
+	'English (US)',
 	'nothing came any more',
 	'expected a 2d drawing context from the browser',
 	'expected the browser to make a PNG of the outline',

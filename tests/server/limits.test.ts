@@ -28,6 +28,7 @@ describe('how much a request may bring', () => {
 		expect(larger).toEqual([
 			'POST /api/garments/import',
 			'POST /api/photos',
+			'POST /api/restore',
 			'POST /api/wears/import',
 			'PUT /api/photos/:id/mask',
 		]);

@@ -1,6 +1,7 @@
 import { QueryClientProvider } from '@tanstack/react-query';
 import { lazy, Suspense, useEffect } from 'react';
 import { Redirect, Route, Switch } from 'wouter';
+import { say } from '../../src/language/speak.ts';
 import { listenToProgram } from './api/live.ts';
 import { usePairingNeed } from './api/pairing-need.ts';
 import { queries } from './api/refresh.ts';
@@ -24,7 +25,7 @@ function Places() {
 			</Route>
 			<Route path="/devices">
 				<Guard>
-					<Suspense fallback={<Loading what="the devices" />}>
+					<Suspense fallback={<Loading what={say('frame.theDevices')} />}>
 						<Devices />
 					</Suspense>
 				</Guard>
@@ -58,7 +59,7 @@ export function App() {
 			<div className="selvedge" aria-hidden="true" />
 			<div className="page">
 				<a className="button skip" href="#main">
-					To the content
+					{say('frame.skip')}
 				</a>
 				{isStranger ? <PairThisDevice /> : <Places />}
 			</div>

@@ -15,6 +15,7 @@ import { PICTURES } from './pictures.ts';
 import { REFUSALS } from './refusals.ts';
 import { REPORTS } from './reports.ts';
 import { SEASON } from './season.ts';
+import { SEASONS } from './seasons.ts';
 import { SERVER } from './server.ts';
 import { SHOP } from './shop.ts';
 import { SORT } from './sort.ts';
@@ -39,6 +40,7 @@ export const GERMAN: SameKeys<typeof ENGLISH> = {
 	...REFUSALS,
 	...REPORTS,
 	...SEASON,
+	...SEASONS,
 	...SERVER,
 	...SHOP,
 	...SORT,

@@ -46,6 +46,9 @@ export const PAGE = {
 		likeBrowser: 'Englisch, wie der Browser es schreibt',
 		reloads: 'Die Seite öffnet sich neu. Deutsch ist noch nicht ganz: Manche Seiten sprechen noch Englisch.',
 		toBin: 'In den Papierkorb',
+		close: 'Schließen',
+		theDevices: 'die Geräte',
+		skip: 'Zum Inhalt',
 	},
 	verdicts: {
 		fits: 'passt',

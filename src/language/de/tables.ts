@@ -34,4 +34,15 @@ export const TABLES = {
 		noColumn_one: 'Erwartet wurde eine Spalte {{missing}} in der Überschrift der Tabelle; gegeben wurde {{heading}}.',
 		noColumn_other: 'Erwartet wurden Spalten {{missing}} in der Überschrift der Tabelle; gegeben wurde {{heading}}.',
 	},
+	tableImport: {
+		comma: 'Kommas',
+		semicolon: 'Strichpunkten',
+		tab: 'Tabulatoren',
+		takenAs:
+			'Gelesen als Text in {{encoding}} mit {{separator}} zwischen den Zellen. Sehen Buchstaben oder Spalten falsch aus, speichere die Tabelle noch einmal als CSV in UTF-8.',
+		problems_one: 'Eine Zeile lässt sich nicht nehmen; die anderen schon.',
+		problems_other: '{{count}} Zeilen lassen sich nicht nehmen; die anderen schon.',
+		first: 'Die ersten {{shown}}:',
+		line: 'Zeile {{line}}: {{message}}',
+	},
 };

@@ -13,6 +13,7 @@ import { PICTURES } from './pictures.ts';
 import { REFUSALS } from './refusals.ts';
 import { REPORTS } from './reports.ts';
 import { SEASON } from './season.ts';
+import { SEASONS } from './seasons.ts';
 import { SERVER } from './server.ts';
 import { SHOP } from './shop.ts';
 import { SORT } from './sort.ts';
@@ -37,6 +38,7 @@ export const ENGLISH = {
 	...REFUSALS,
 	...REPORTS,
 	...SEASON,
+	...SEASONS,
 	...SERVER,
 	...SHOP,
 	...SORT,

@@ -46,6 +46,9 @@ export const PAGE = {
 		likeBrowser: 'English, as the browser spells it',
 		reloads: 'The page opens anew. German is not whole yet: some pages still speak English.',
 		toBin: 'To the bin',
+		close: 'Close',
+		theDevices: 'the devices',
+		skip: 'To the content',
 	},
 	verdicts: {
 		fits: 'fits',

@@ -33,4 +33,15 @@ export const TABLES = {
 		noColumn_one: 'Expected a column {{missing}} in the heading of the table; received {{heading}}.',
 		noColumn_other: 'Expected columns {{missing}} in the heading of the table; received {{heading}}.',
 	},
+	tableImport: {
+		comma: 'commas',
+		semicolon: 'semicolons',
+		tab: 'tabs',
+		takenAs:
+			'Taken as {{encoding}} text with {{separator}} between the cells. If letters or columns look wrong, save the table once more as CSV in UTF-8.',
+		problems_one: 'One line cannot be taken; the others can.',
+		problems_other: '{{count}} lines cannot be taken; the others can.',
+		first: 'The first {{shown}}:',
+		line: 'Line {{line}}: {{message}}',
+	},
 } as const;

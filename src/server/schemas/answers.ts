@@ -1095,15 +1095,6 @@ export const intakeItem = Type.Unsafe<IntakeItem>({
 	description: 'What became of one uploaded file.',
 });
 
-export const restored = Type.Unsafe<Restored>({
-	...exact({
-		files: told(Type.Number(), 'Files of the archive, all of them checked.'),
-		setAside: told(Type.String(), 'Folder beside the home in which everything of before is kept.'),
-	}),
-	title: 'Restored',
-	description: 'What a restore is about to do: the files that were checked, and where the home of before is kept.',
-});
-
 export const staleThing = Type.Unsafe<StaleThing>({
 	...exact({
 		kind: oneOf(['photo', 'season', 'garment', 'inspiration', 'wish', 'candidate', 'maker', 'palette', 'line-up']),
@@ -1113,6 +1104,15 @@ export const staleThing = Type.Unsafe<StaleThing>({
 	}),
 	title: 'StaleThing',
 	description: 'A thing that was changed by somebody else since it was seen: which fields, and what it is now.',
+});
+
+export const restored = Type.Unsafe<Restored>({
+	...exact({
+		files: told(Type.Number(), 'Files of the archive, all of them checked.'),
+		setAside: told(Type.String(), 'Folder beside the home in which everything of before is kept.'),
+	}),
+	title: 'Restored',
+	description: 'What a restore is about to do: the files that were checked, and where the home of before is kept.',
 });
 
 export const status = Type.Unsafe<Status>({

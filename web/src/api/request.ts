@@ -1,5 +1,5 @@
-import { spokenLanguage } from '../../../src/language/speak.ts';
 import { homeAddress } from './home-address.ts';
+import { say, spokenLanguage } from '../../../src/language/speak.ts';
 import { takeRequestKey } from './request-key.ts';
 
 /** A request that was answered with a reason, or not at all. `message` is meant for the person at the page. */
@@ -19,8 +19,7 @@ export class RequestProblem extends Error {
 /** Shows the program that its own page asks, in browsers that do not say so themselves. */
 export const OWN_PAGE = { 'x-dyelot': 'page' } as const;
 
-const UNREACHABLE =
-	'Expected an answer from Dyelot on this machine; none came. Is the program still running? Start it again and this page goes on where it was.';
+const UNREACHABLE = say('requests.unreachable');
 
 /** The problem that an answer tells of: the server's own words, or a plain sentence where it sent none. */
 export function problemOfAnswer(status: number, body: unknown): RequestProblem {
@@ -28,10 +27,7 @@ export function problemOfAnswer(status: number, body: unknown): RequestProblem {
 	if (typeof error?.code === 'string' && typeof error.message === 'string') {
 		return new RequestProblem(error.code, error.message, error);
 	}
-	return new RequestProblem(
-		'internal',
-		`Expected an answer to this request; the program answered ${status} without a reason.`,
-	);
+	return new RequestProblem('internal', say('requests.noReason', { status }));
 }
 
 /** Addresses of people, homes and sessions: those of no home. */
@@ -77,7 +73,7 @@ export async function request<T>(
 	try {
 		parsed = text === '' ? null : JSON.parse(text);
 	} catch {
-		throw new RequestProblem('internal', `Expected JSON in answer to ${method} ${path}; received something else.`);
+		throw new RequestProblem('internal', say('requests.noJson', { method, path }));
 	}
 	if (!answer.ok) throw problemOfAnswer(answer.status, parsed);
 	return parsed as T;

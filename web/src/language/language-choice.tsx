@@ -5,8 +5,8 @@ import { chooseLanguage, chosenLanguage } from './page-language.ts';
 
 /** Each language by its own name, so that whoever reads it finds it. */
 const OWN_NAMES: Readonly<Record<Language, string>> = {
-	'en-GB': 'English (grey)',
-	'en-US': 'English (gray)',
+	'en-GB': 'English (UK)',
+	'en-US': 'English (US)',
 	de: 'Deutsch',
 };
 

@@ -2,6 +2,7 @@ import { type ReactNode, useEffect } from 'react';
 import { Dialog as AriaDialog } from 'react-aria-components/Dialog';
 import { Heading } from 'react-aria-components/Heading';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
+import { say } from '../../../src/language/speak.ts';
 import { Button } from './button.tsx';
 
 /** A sheet laid over the page. Escape, the close button and a click beside it end it. */
@@ -33,7 +34,7 @@ export function Dialog({
 							{title}
 						</Heading>
 						<Button small onPress={onClose}>
-							Close
+							{say('frame.close')}
 						</Button>
 					</div>
 					{children}

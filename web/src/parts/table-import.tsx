@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import type { Problem as LineProblem, TableForm } from '../../../src/app/tables/read-table.ts';
+import { say } from '../../../src/language/speak.ts';
 import { useChange } from '../api/change.ts';
 import { Button } from './button.tsx';
 import { Problem } from './problem.tsx';
@@ -7,18 +8,9 @@ import { Problem } from './problem.tsx';
 /** What every import answers. */
 type Answer = TableForm & { readonly problems: readonly LineProblem[]; readonly problemCount: number };
 
-const CELLS: Readonly<Record<TableForm['separator'], string>> = {
-	comma: 'commas',
-	semicolon: 'semicolons',
-	tab: 'tabs',
-};
-
 function FormNote({ encoding, separator }: TableForm) {
 	return (
-		<p className="small">
-			Taken as {encoding} text with {CELLS[separator]} between the cells. If letters or columns look wrong, save the
-			table once more as CSV in UTF-8.
-		</p>
+		<p className="small">{say('tableImport.takenAs', { encoding, separator: say(`tableImport.${separator}`) })}</p>
 	);
 }
 
@@ -27,14 +19,12 @@ function LineProblems({ problems, problemCount }: Answer) {
 	return (
 		<>
 			<p>
-				{problemCount === 1 ? 'One line cannot be taken' : `${problemCount} lines cannot be taken`}; the others can.
-				{problemCount > problems.length ? ` The first ${problems.length}:` : ''}
+				{say('tableImport.problems', { count: problemCount })}{' '}
+				{problemCount > problems.length ? say('tableImport.first', { shown: problems.length }) : ''}
 			</p>
 			<ul className="reasons warn">
 				{problems.map(({ line, message }) => (
-					<li key={`${line} ${message}`}>
-						Line {line}: {message}
-					</li>
+					<li key={`${line} ${message}`}>{say('tableImport.line', { line, message })}</li>
 				))}
 			</ul>
 		</>

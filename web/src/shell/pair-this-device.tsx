@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from 'react';
+import { say } from '../../../src/language/speak.ts';
 import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
 import { Button } from '../parts/button.tsx';
@@ -21,14 +22,11 @@ export function PairThisDevice() {
 		<main id="main" tabIndex={-1} className="start">
 			<header>
 				<p className="start-name">Dyelot</p>
-				<h1>Let this device in</h1>
-				<p>
-					This wardrobe is kept on another computer of your network. There, open “All seasons”, then “Devices”: the code
-					of 8 digits stands beside the picture.
-				</p>
+				<h1>{say('pairPage.title')}</h1>
+				<p>{say('pairPage.how')}</p>
 			</header>
 			<form onSubmit={send} className="sheet stack pairing">
-				<Field label="Code">
+				<Field label={say('pairPage.code')}>
 					{(ids) => (
 						<input
 							{...ids}
@@ -43,7 +41,7 @@ export function PairThisDevice() {
 					)}
 				</Field>
 				<Button look="main" type="submit" isPending={pair.busy}>
-					Let it in
+					{say('pairPage.letIn')}
 				</Button>
 				<Problem of={pair.problem} />
 			</form>

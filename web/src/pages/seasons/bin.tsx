@@ -1,32 +1,43 @@
 import { useQuery } from '@tanstack/react-query';
 import { dayText } from '../../../../src/language/numbers.ts';
+import { say } from '../../../../src/language/speak.ts';
+import type { BinEntry } from '../../../../src/store/store.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
-/** What was thrown away in the last 90 days, to be taken out again. */
-export function Bin() {
+const nameOf = (entry: BinEntry): string => entry.name || say('garments.unnamed');
+
+/** What was thrown away in the last 90 days, to be taken out again; `onTakenOut` hears the name of what came back. */
+export function Bin({ onTakenOut }: { onTakenOut: (name: string) => void }) {
 	const { data: entries = [], error } = useQuery({ queryKey: ['bin'], queryFn: () => call('listBin', {}) });
-	const restore = useChange((id: string) => call('restoreFromBin', { params: { id: id } }));
+	const restore = useChange(
+		({ id }: BinEntry) => call('restoreFromBin', { params: { id } }),
+		(_answer, entry) => onTakenOut(nameOf(entry)),
+	);
 	return (
 		<section className="section" aria-labelledby="bin">
-			<h2 id="bin">The bin</h2>
+			<h2 id="bin">{say('binPage.title')}</h2>
 			<Problem of={error ?? restore.problem} />
 			{entries.length === 0 ? (
-				<p className="quiet">It is empty. What you throw away lies here for 90 days.</p>
+				<p className="quiet">{say('binPage.empty')}</p>
 			) : (
 				<ul>
 					{entries.map((entry) => (
 						<li key={entry.id} className="row">
 							<span>
-								{entry.name || 'without a name'}{' '}
+								{nameOf(entry)}{' '}
 								<span className="quiet">
-									({entry.what}, {dayText(entry.deletedAt)})
+									{say('binPage.entry', { what: say(`nouns.${entry.what}`), day: dayText(entry.deletedAt) })}
 								</span>
 							</span>
-							<Button small onPress={() => restore.run(entry.id)} aria-label={`Take ${entry.name} out of the bin`}>
-								Take it out
+							<Button
+								small
+								onPress={() => restore.run(entry)}
+								aria-label={say('binPage.takeOutOne', { name: nameOf(entry) })}
+							>
+								{say('binPage.takeOut')}
 							</Button>
 						</li>
 					))}

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { say } from '../../../../src/language/speak.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
@@ -29,7 +30,7 @@ export function NewSeason({ from }: { from?: Season }) {
 			<div className="fields">
 				<TextField
 					live
-					label="Name"
+					label={say('fields.name')}
 					value={season.name}
 					required
 					maxLength={200}
@@ -37,21 +38,21 @@ export function NewSeason({ from }: { from?: Season }) {
 				/>
 				<TextField
 					live
-					label="From"
+					label={say('seasonsPage.from')}
 					type="date"
 					value={season.startsOn}
 					onCommit={(startsOn) => setSeason({ ...season, startsOn })}
 				/>
 				<TextField
 					live
-					label="To"
+					label={say('seasonsPage.to')}
 					type="date"
 					value={season.endsOn}
 					onCommit={(endsOn) => setSeason({ ...season, endsOn })}
 				/>
 			</div>
 			<Button type="submit" look="main" isPending={start.busy}>
-				{from ? `Start it from ${from.name}` : 'Start the season'}
+				{from ? say('seasonsPage.startItFrom', { name: from.name }) : say('seasonsPage.start')}
 			</Button>
 			<Problem of={start.problem} />
 		</form>

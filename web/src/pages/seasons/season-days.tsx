@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import { daysOfSeason } from '../../../../src/wardrobe/days/usual-days.ts';
 import { OFFERED_OCCASIONS, type OfferedOccasion } from '../../../../src/wardrobe/words/kind.ts';
 import type { Occasion, Season, SeasonDays } from '../../../../src/wardrobe/words/season.ts';
@@ -20,19 +21,19 @@ export function SeasonDaysFields({ season, onChange }: { season: Season; onChang
 	const offered = OFFERED_OCCASIONS.find((name) => !days.occasions.some((one) => one.name === name));
 	return (
 		<section className="section" aria-labelledby="season-days">
-			<h2 id="season-days">Its days</h2>
+			<h2 id="season-days">{say('seasonDays.title')}</h2>
 			<div className="fields">
 				<TextField
-					label="A usual cold day, degrees"
+					label={say('seasonDays.cold')}
 					type="number"
 					min={-60}
 					max={60}
 					value={String(days.coldDay)}
-					hint={season.days ? '' : 'offered for these months in a mild climate: change it to yours'}
+					hint={season.days ? '' : say('seasonDays.offered')}
 					onCommit={(text) => set({ coldDay: numberIn(text, -60, 60) })}
 				/>
 				<TextField
-					label="A usual warm day, degrees"
+					label={say('seasonDays.warm')}
 					type="number"
 					min={-60}
 					max={60}
@@ -40,7 +41,7 @@ export function SeasonDaysFields({ season, onChange }: { season: Season; onChang
 					onCommit={(text) => set({ warmDay: numberIn(text, -60, 60) })}
 				/>
 				<TextField
-					label="Days from wash to wash"
+					label={say('seasonDays.wash')}
 					type="number"
 					min={1}
 					max={60}
@@ -48,24 +49,24 @@ export function SeasonDaysFields({ season, onChange }: { season: Season; onChang
 					onCommit={(text) => set({ washEveryDays: Math.round(numberIn(text, 1, 60)) })}
 				/>
 			</div>
-			<h3>What the days are for</h3>
+			<h3>{say('seasonDays.purpose')}</h3>
 			<ul className="plain stack">
 				{days.occasions.map((occasion, index) => (
 					<li key={occasion.name} className="fields">
 						<TextField
-							label="Occasion, in your own words"
+							label={say('seasonDays.occasion')}
 							value={occasion.name}
 							maxLength={100}
 							onCommit={(name) => name.trim() && setOccasion(index, { name: name.trim() })}
 						/>
 						<SelectField<OfferedOccasion>
-							label={`${occasion.name} is like`}
+							label={say('seasonDays.like', { name: occasion.name })}
 							value={occasion.like}
-							options={OFFERED_OCCASIONS.map((name) => ({ value: name, label: name }))}
+							options={OFFERED_OCCASIONS.map((name) => ({ value: name, label: say(`occasions.${name}`) }))}
 							onChange={(like) => setOccasion(index, { like })}
 						/>
 						<TextField
-							label={`Days a week of ${occasion.name}`}
+							label={say('seasonDays.daysOf', { name: occasion.name })}
 							type="number"
 							min={0}
 							max={WEEK_DAYS}
@@ -75,20 +76,20 @@ export function SeasonDaysFields({ season, onChange }: { season: Season; onChang
 						<Button
 							small
 							onPress={() => set({ occasions: days.occasions.filter((_, at) => at !== index) })}
-							aria-label={`Remove ${occasion.name}`}
+							aria-label={say('seasonDays.removeOne', { name: occasion.name })}
 						>
-							Remove
+							{say('wishList.remove')}
 						</Button>
 					</li>
 				))}
 			</ul>
 			<p className="small quiet">
-				{asked === WEEK_DAYS ? 'All seven days are told.' : `${asked} of 7 days are told.`} A garment serves what its
-				kind usually serves, unless you say otherwise on its card.
+				{asked === WEEK_DAYS ? say('seasonDays.allTold') : say('seasonDays.someTold', { days: asked })}{' '}
+				{say('seasonDays.serves')}
 			</p>
 			{offered && days.occasions.length < 6 ? (
 				<Button onPress={() => set({ occasions: [...days.occasions, { name: offered, like: offered, daysAWeek: 1 }] })}>
-					Add an occasion
+					{say('seasonDays.add')}
 				</Button>
 			) : null}
 			<WearsFields days={days} onChange={(wearsPerWash) => set({ wearsPerWash })} />

@@ -1,3 +1,4 @@
+import { numberText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
 import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
@@ -11,14 +12,7 @@ import { Problem } from '../../parts/problem.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { SeasonDaysFields } from './season-days.tsx';
 
-const WEIGHTS = [
-	['pictures', 'Pictures you can wear'],
-	['enough', 'Enough between washes'],
-	['palette', 'Palette covered'],
-	['fit', 'Fit of each piece'],
-	['loved', 'What you love and wear'],
-	['outfits', 'Pieces that go together'],
-] as const;
+const WEIGHTS = ['pictures', 'enough', 'palette', 'fit', 'loved', 'outfits'] as const;
 
 const whole = (text: string, least: number, most: number) =>
 	Math.min(most, Math.max(least, Math.round(Number(text) || least)));
@@ -30,35 +24,32 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 	const quotas = Object.values(season.quotas).reduce((sum, count) => sum + count, 0);
 	return (
 		<div className="page-body">
-			<PageTitle
-				name={season.name}
-				purpose="What the season is like and how many pieces it needs: the line-up is built from this. Start from these figures and change them."
-			/>
+			<PageTitle name={season.name} purpose={say('seasonSettings.purpose')} />
 			<Problem of={change.problem} />
 			<section className="section" aria-labelledby="about">
-				<h2 id="about">The season</h2>
+				<h2 id="about">{say('seasonSettings.about')}</h2>
 				<div className="fields">
-					<TextField label="Name" value={season.name} onCommit={(name) => change.run({ name })} />
+					<TextField label={say('fields.name')} value={season.name} onCommit={(name) => change.run({ name })} />
 					<TextField
-						label="From"
+						label={say('seasonsPage.from')}
 						type="date"
 						value={season.startsOn}
 						onCommit={(startsOn) => startsOn && change.run({ startsOn })}
 					/>
 					<TextField
-						label="To"
+						label={say('seasonsPage.to')}
 						type="date"
 						value={season.endsOn}
 						onCommit={(endsOn) => endsOn && change.run({ endsOn })}
 					/>
 					<SelectField
-						label="Part of the year"
+						label={say('seasonSettings.part')}
 						value={season.yearPart}
-						options={YEAR_PARTS.map((part) => ({ value: part, label: part }))}
+						options={YEAR_PARTS.map((part) => ({ value: part, label: say(`yearParts.${part}`) }))}
 						onChange={(yearPart) => change.run({ yearPart })}
 					/>
 					<TextField
-						label="Days before buying new"
+						label={say('seasonSettings.waiting')}
 						type="number"
 						min={0}
 						max={3650}
@@ -67,14 +58,14 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 					/>
 				</div>
 				<Check
-					label="Archive this season: it stays, out of the way"
+					label={say('seasonSettings.archive')}
 					checked={season.archived}
 					onChange={(archived) => change.run({ archived })}
 				/>
 			</section>
 			<SeasonDaysFields season={season} onChange={(days) => change.run({ days })} />
 			<section className="section" aria-labelledby="quotas">
-				<h2 id="quotas">Pieces wanted</h2>
+				<h2 id="quotas">{say('seasonSettings.wanted')}</h2>
 				<div className="fields">
 					{SLOTS.map((slot) => (
 						<TextField
@@ -88,21 +79,29 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 						/>
 					))}
 					<TextField
-						label="In all"
+						label={say('seasonSettings.inAll')}
 						type="number"
 						min={1}
 						max={500}
 						value={String(season.targetCount)}
-						hint={quotas === season.targetCount ? 'the sum of the slots' : `the slots sum to ${quotas}`}
+						hint={
+							quotas === season.targetCount ? say('seasonSettings.isSum') : say('seasonSettings.sumIs', { sum: quotas })
+						}
 						onCommit={(text) => change.run({ targetCount: whole(text, 1, 500) })}
 					/>
 				</div>
 			</section>
 			<section className="section" aria-labelledby="weights">
-				<h2 id="weights">What counts in the line-up</h2>
+				<h2 id="weights">{say('seasonSettings.counts')}</h2>
 				<div className="fields">
-					{WEIGHTS.map(([key, label]) => (
-						<Field key={key} label={`${label}: ${weights[key].toFixed(2)}`}>
+					{WEIGHTS.map((key) => (
+						<Field
+							key={key}
+							label={say('seasonSettings.weight', {
+								what: say(`lineUpWeights.${key}`),
+								weight: numberText(weights[key]),
+							})}
+						>
 							{(ids) => (
 								<input
 									{...ids}
@@ -123,9 +122,9 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 				</div>
 			</section>
 			<section className="section" aria-labelledby="season-notes">
-				<h2 id="season-notes">Notes</h2>
+				<h2 id="season-notes">{say('fields.notes')}</h2>
 				<TextArea
-					label="For the same season next year"
+					label={say('seasonSettings.nextYear')}
 					value={season.notes}
 					onCommit={(notes) => change.run({ notes })}
 				/>

@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import { factsOfKind, KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
 import type { SeasonDays } from '../../../../src/wardrobe/words/season.ts';
 import { TextField } from '../../parts/field.tsx';
@@ -13,13 +14,13 @@ export function WearsFields({
 	const washed = KIND_NAMES.filter((kind) => factsOfKind(kind).wears > 0);
 	return (
 		<details>
-			<summary>Wears before a wash</summary>
-			<p className="small quiet">Common practice, no source: change what is otherwise with you.</p>
+			<summary>{say('seasonDays.wears')}</summary>
+			<p className="small quiet">{say('seasonDays.practice')}</p>
 			<div className="fields">
 				{washed.map((kind) => (
 					<TextField
 						key={kind}
-						label={factsOfKind(kind).label}
+						label={say(`kinds.${kind}`)}
 						type="number"
 						min={1}
 						max={365}
