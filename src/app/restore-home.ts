@@ -7,9 +7,11 @@ import { UserError } from './errors.ts';
 import type { Services } from './services.ts';
 
 /** What a restore is about to do: the files that were checked, and where the home of before is kept. */
-export type Restored = {
+export type RestoreAnswer = {
 	/** Files of the archive, all of them checked. */
 	readonly files: number;
+	/** What was put right in it. */
+	readonly findings: readonly string[];
 	/** Folder beside the home in which everything of before is kept. */
 	readonly setAside: string;
 };
@@ -27,9 +29,9 @@ export const restoreHome =
 	async (from: Readable) => {
 		const archive = await receive(from);
 		try {
-			const files = await prepareHome(archive.path, homePath);
+			const { files, findings } = await prepareHome(archive.path, homePath, now);
 			const setAside = asideFolder(homePath, now());
-			return { restored: { files, setAside }, begin: () => startAnew(setAside) };
+			return { restored: { files, findings, setAside }, begin: () => startAnew(setAside) };
 		} catch (error) {
 			if (error instanceof BadArchiveError)
 				throw new UserError('bad-request', error.message.replaceAll(archive.path, say('archives.thisFile')));

@@ -7,7 +7,7 @@ import type { Reading } from '../wardrobe/words/reading.ts';
 import type { LargeWork } from './beside/large-work.ts';
 import type { EventHub } from './events.ts';
 import type { PhotoJobs } from './photo-jobs.ts';
-import type { Restored } from './restore-home.ts';
+import type { RestoreAnswer } from './restore-home.ts';
 import type { Sharing } from './sharing.ts';
 
 /** What the routes work with. Clock and ids come from here, so that tests can fix them. */
@@ -23,7 +23,9 @@ export type Services = {
 	/** Writes the whole home as one archive; null where the store is not on local disk. */
 	readonly backup: ((to: NodeJS.WritableStream) => Promise<void>) | null;
 	/** Checks an archive and tells what becomes of it; `begin` starts the program anew over it. null where that cannot be done. */
-	readonly restore: ((from: Readable) => Promise<{ readonly restored: Restored; readonly begin: () => void }>) | null;
+	readonly restore:
+		| ((from: Readable) => Promise<{ readonly restored: RestoreAnswer; readonly begin: () => void }>)
+		| null;
 	/** Takes a file in as it comes, before anything is known of it. */
 	readonly receive: (from: Readable) => Promise<IncomingFile>;
 	/** What start-up found and mended. */

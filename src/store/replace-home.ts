@@ -2,15 +2,15 @@ import { existsSync } from 'node:fs';
 import { rename, rm } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import { syncFolder } from './durable-write.ts';
-import { restoreBackup } from './restore.ts';
+import { type Restored, restoreBackup } from './restore.ts';
 
 /** Where a checked archive waits, beside the home, to take its place. */
 const waitingFolder = (homePath: string): string => `${resolve(homePath)}.restored`;
 
-/** Unpacks an archive beside the home and checks it; the home is not touched. Throws `BadArchiveError`. Returns the number of files. */
-export async function prepareHome(archive: string, homePath: string): Promise<number> {
+/** Unpacks an archive beside the home and checks it; the home is not touched. Throws `BadArchiveError`. */
+export async function prepareHome(archive: string, homePath: string, now: () => Date): Promise<Restored> {
 	await rm(waitingFolder(homePath), { recursive: true, force: true });
-	return restoreBackup(archive, waitingFolder(homePath));
+	return restoreBackup(archive, waitingFolder(homePath), now);
 }
 
 /** A folder beside the home, named for the moment, that is not there yet. */

@@ -1,5 +1,5 @@
 import { Type } from 'typebox';
-import { binEntry, decision, door, everything, restored, season, status } from '../schemas/answers.ts';
+import { binEntry, decision, door, everything, restoreAnswer, season, status } from '../schemas/answers.ts';
 import { byId, exact, told } from '../schemas/basics.ts';
 import { fileOf, listOf } from './answers.ts';
 import { BUSY, LOOKING, LOOKING_AT_ONE, REFUSED, TOO_OFTEN } from './refusals.ts';
@@ -67,7 +67,7 @@ export const homeOperations = {
 			operationId: 'restoreBackup',
 			tags,
 			summary: 'Start anew over an archive, sent as application/x-tar; what is kept now is set aside',
-			response: { 202: restored, ...REFUSED, ...BUSY },
+			response: { 202: restoreAnswer, ...REFUSED, ...BUSY },
 		},
 	},
 	listDecisions: {

@@ -8,7 +8,7 @@ import type { GroundSet } from '../../app/grounds.ts';
 import type { IntakeItem } from '../../app/intake-item.ts';
 import type { QrPicture } from '../../app/qr-picture.ts';
 import type { StaleThing } from '../../app/refuse-stale.ts';
-import type { Restored } from '../../app/restore-home.ts';
+import type { RestoreAnswer } from '../../app/restore-home.ts';
 import type { PairedDevice } from '../../app/sharing.ts';
 import type { Status } from '../../app/status.ts';
 import type { GarmentImportAnswer } from '../../app/tables/import-garments.ts';
@@ -1106,12 +1106,13 @@ export const staleThing = Type.Unsafe<StaleThing>({
 	description: 'A thing that was changed by somebody else since it was seen: which fields, and what it is now.',
 });
 
-export const restored = Type.Unsafe<Restored>({
+export const restoreAnswer = Type.Unsafe<RestoreAnswer>({
 	...exact({
 		files: told(Type.Number(), 'Files of the archive, all of them checked.'),
+		findings: told(Type.Array(Type.String()), 'What was put right in it.'),
 		setAside: told(Type.String(), 'Folder beside the home in which everything of before is kept.'),
 	}),
-	title: 'Restored',
+	title: 'RestoreAnswer',
 	description: 'What a restore is about to do: the files that were checked, and where the home of before is kept.',
 });
 

@@ -52,7 +52,7 @@ export function RestoreBackup() {
 					{done ? (
 						<p>
 							{say('backupPage.done', { count: done.files })} {say('backupPage.aside', { folder: done.setAside })}{' '}
-							{isBack ? null : say('backupPage.starting')}
+							{done.findings.join(' ')} {isBack ? null : say('backupPage.starting')}
 						</p>
 					) : null}
 				</div>
