@@ -58,6 +58,27 @@ garments = [
     }
     for g in GARMENTS
 ]
+wishes = [
+    {
+        "name": "River-green jumper",
+        "slot": "top",
+        "kind": "jumper",
+        "target": [50, -24, -9],
+        "priceLimit": 40,
+        "notes": "The blue-green of the river by the lock; wool, thick enough for a cool morning at the hives.",
+        "wantedForDays": 44,
+    },
+    {
+        "name": "Rain hat that keeps the collar dry",
+        "slot": "accessory",
+        "kind": "hat",
+        "target": None,
+        "priceLimit": 25,
+        "notes": "Wide at the back. The cap lets the rain run down.",
+        "wantedForDays": 9,
+    },
+]
+
 candidates = [
     {
         **{key: c[key] for key in ("file", "name", "kind", "price", "used", "source")},
@@ -85,7 +106,7 @@ def lines(rows):
 (HERE / "scenario.json").write_text(
     "{\n"
     f'"season": {json.dumps(SEASON, ensure_ascii=False, indent=1)},\n"planted": {json.dumps(planted, indent=1)},\n'
-    f'"inspirations": [\n{lines(inspirations)}\n],\n"garments": [\n{lines(garments)}\n],\n"candidates": [\n{lines(candidates)}\n]\n}}\n',
+    f'"inspirations": [\n{lines(inspirations)}\n],\n"garments": [\n{lines(garments)}\n],\n"wishes": [\n{lines(wishes)}\n],\n"candidates": [\n{lines(candidates)}\n]\n}}\n',
     encoding="utf-8",
 )
 print(f"{len(inspirations)} inspirations, {len(garments)} garments, {len(candidates)} candidates")

@@ -2,18 +2,28 @@ import { say } from '../language/speak.ts';
 import { photoFormatOf } from '../photo/file/photo-format.ts';
 import type { Asked, Decided, HomeReads, NewPhoto } from '../store/store.ts';
 import { defaultSeason } from '../wardrobe/days/season-defaults.ts';
+import { buildLineUp } from '../wardrobe/line-up/line-up.ts';
 import { derivePalette } from '../wardrobe/palette/palette.ts';
 import type { GarmentDetails } from '../wardrobe/words/garment.ts';
 import { newGarment } from '../wardrobe/words/new-garment.ts';
 import { EMPTY_PALETTE } from '../wardrobe/words/palette-colour.ts';
 import type { Inspiration, Season } from '../wardrobe/words/season.ts';
 import type { Wear } from '../wardrobe/words/wear.ts';
-import type { CandidateDetails } from '../wardrobe/words/wish.ts';
+import type { CandidateDetails, Wish } from '../wardrobe/words/wish.ts';
 import { decideOnce, tellChanged } from './decide.ts';
-import { type DemoScenario, demoPicture, demoScenario } from './demo-scenario.ts';
-import { loadPaletteReadings } from './load-season.ts';
+import {
+	type DemoScenario,
+	demoDerived,
+	demoPicture,
+	demoReadings,
+	demoScenario,
+	picturesOfScenario,
+} from './demo-scenario.ts';
+import { loadPaletteReadings, loadSeasonInput } from './load-season.ts';
 import type { Services } from './services.ts';
 import { suggestFromPhotos } from './suggest-from-photos.ts';
+
+const DAY_MS = 24 * 3600 * 1000;
 
 /** Keeps the bytes of one of the scenario's pictures. */
 async function keepPicture({ store, now }: Services, file: string, title: string): Promise<NewPhoto> {
@@ -27,13 +37,9 @@ async function keepPicture({ store, now }: Services, file: string, title: string
 
 /** The scenario's pictures, kept, by file name. */
 async function keepPictures(services: Services, scenario: DemoScenario): Promise<ReadonlyMap<string, NewPhoto>> {
-	const titled = [
-		...scenario.inspirations.map(({ file, title }) => [file, title] as const),
-		...scenario.garments.map(({ file, name }) => [file, name] as const),
-		...scenario.candidates.map(({ file, name }) => [file, name] as const),
-	];
 	const photos = new Map<string, NewPhoto>();
-	for (const [file, title] of titled) photos.set(file, await keepPicture(services, file, title));
+	for (const { file, title } of picturesOfScenario(scenario))
+		photos.set(file, await keepPicture(services, file, title));
 	return photos;
 }
 
@@ -90,11 +96,11 @@ async function garmentsOf(services: Services, home: HomeReads, scenario: DemoSce
 }
 
 /**
- * Opens the demo scenario beside whatever the home holds, as one decision: season, board, garments with their wears, candidates. Once all
- * pictures are read, the palette is derived. Returns the demo's season.
+ * Opens the demo scenario beside whatever the home holds, as one decision: season, board, garments with their wears, candidates, wishes. What
+ * was read of the pictures stands ready; palette and line-up follow from it. Returns the demo's season.
  */
 export async function loadDemo(services: Services, asked: Asked): Promise<Season> {
-	const { store, newId, now } = services;
+	const { newId, now } = services;
 	const scenario = await demoScenario();
 	const pictures = await keepPictures(services, scenario);
 	const addedAt = now().toISOString();
@@ -110,6 +116,8 @@ export async function loadDemo(services: Services, asked: Asked): Promise<Season
 			candidates: { put: candidatesOf(services, scenario, pictures, season.id) },
 			wears: { put: wears },
 			palettes: [{ seasonId: season.id, palette: EMPTY_PALETTE }],
+			wishes: { put: wishesOf(services, scenario, season) },
+			lineUps: [{ seasonId: season.id, garmentIds: [], mustKeep: [], neverUse: [] }],
 		};
 		return {
 			does,
@@ -118,11 +126,13 @@ export async function loadDemo(services: Services, asked: Asked): Promise<Season
 		};
 	});
 	if (repeated) return answer;
-	const ids = [...pictures.values()].map(({ id }) => id);
-	for (const { id, status } of await store.photos.list(ids)) if (status !== 'read') await services.jobs.enqueue(id);
-	await services.jobs.settled();
-	await suggestFromPhotos(services, ids);
+	await keepReadings(services, pictures);
+	await suggestFromPhotos(
+		services,
+		[...pictures.values()].map(({ id }) => id),
+	);
 	await notePalette(services, season);
+	await noteLineUp(services, season);
 	return answer;
 }
 
@@ -135,6 +145,46 @@ async function notePalette({ store, events }: Services, season: Season): Promise
 		return {
 			palettes: [{ seasonId: season.id, palette: derivePalette(readings, { baseCount, colourCount, seed: 1 }) }],
 		};
+	});
+	tellChanged(events, changed);
+}
+
+/** Colours within this of a wish's target answer it (CIEDE2000): what the page offers too. */
+const USUAL_TOLERANCE = 8;
+
+const wishesOf = (services: Services, { wishes }: DemoScenario, season: Season): Wish[] =>
+	wishes.map(({ wantedForDays, ...told }) => ({
+		...told,
+		id: services.newId(),
+		seasonId: season.id,
+		tolerance: USUAL_TOLERANCE,
+		yearParts: [season.yearPart],
+		expectedWearsPerYear: null,
+		wantedSince: new Date(services.now().getTime() - wantedForDays * DAY_MS).toISOString().slice(0, 10),
+		state: 'open',
+		paletteColourId: null,
+	}));
+
+/** What was read of the scenario's pictures stands ready beside them: no reader is started. */
+async function keepReadings({ store, events, followLight }: Services, pictures: Pictures): Promise<void> {
+	const readings = await demoReadings();
+	for (const [file, { id }] of pictures) {
+		const photo = await store.photos.get(id);
+		if (!photo || photo.status === 'read') continue;
+		await store.photos.saveReading(id, readings[file]!, await demoDerived(file));
+		events.send({ event: 'photo', data: { id, status: 'read' } });
+		await followLight(photo, readings[file]!);
+	}
+}
+
+/** The set that does most with the season's own numbers: nobody's decision, to be changed like any other. */
+async function noteLineUp({ store, events, now }: Services, season: Season): Promise<void> {
+	const changed = await store.note(async (home) => {
+		if (!(await home.seasons.get(season.id))) return {};
+		const input = await loadSeasonInput({ store: home, now }, season);
+		const { quotas, targetCount } = season;
+		const { garmentIds } = buildLineUp(input, { quotas, targetCount, mustKeep: [], neverUse: [] });
+		return { lineUps: [{ seasonId: season.id, garmentIds, mustKeep: [], neverUse: [] }] };
 	});
 	tellChanged(events, changed);
 }

@@ -57,6 +57,14 @@ describe('the demo scenario', () => {
 		expect(twins).toContainEqual(['Blue-grey shirt', 'Blue-grey shirt, the other one']);
 	});
 
+	it('opens read, with a line-up, wishes and a look-back', async () => {
+		const photos = (await test.get('/api/photos')).body as { status: string }[];
+		expect(photos.every(({ status }) => status === 'read')).toBe(true);
+		expect(report.held.isLineUp).toBe(true);
+		expect(report.wishes.map(({ newInDays }) => newInDays > 0)).toEqual(expect.arrayContaining([true, false]));
+		expect(report.lookBack.wearsThisYear).toBeGreaterThan(100);
+	});
+
 	it('finds the palette colour that nothing owned covers', () => {
 		const gaps = report.gaps
 			.filter(({ kind }) => kind === 'colour')
