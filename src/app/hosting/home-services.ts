@@ -26,6 +26,7 @@ export async function openHomeServices(shared: Shared, homeId: string): Promise<
 		jobs,
 		events,
 		sharing: null,
+		restore: null,
 		backup: (to) => takeAway({ tables: database.homeTables(homeId), files, workFolder }, to),
 		receive: (from) => receiveFile(from, join(workFolder, INCOMING_FOLDER)),
 		beside: null,

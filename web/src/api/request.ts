@@ -1,5 +1,5 @@
-import { homeAddress } from './home-address.ts';
 import { say, spokenLanguage } from '../../../src/language/speak.ts';
+import { homeAddress } from './home-address.ts';
 import { takeRequestKey } from './request-key.ts';
 
 /** A request that was answered with a reason, or not at all. `message` is meant for the person at the page. */
