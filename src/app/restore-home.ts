@@ -1,10 +1,9 @@
 import type { Readable } from 'node:stream';
 import { say } from '../language/speak.ts';
 import { BadArchiveError } from '../store/archive.ts';
-import { dropIncoming } from '../store/incoming-file.ts';
+import { dropIncoming, type IncomingFile } from '../store/incoming-file.ts';
 import { asideFolder, prepareHome } from '../store/replace-home.ts';
 import { UserError } from './errors.ts';
-import type { Services } from './services.ts';
 
 /** What a restore is about to do: the files that were checked, and where the home of before is kept. */
 export type RestoreAnswer = {
@@ -16,16 +15,19 @@ export type RestoreAnswer = {
 	readonly setAside: string;
 };
 
+/** Checks an archive and tells what becomes of it; `begin` starts the program anew over it. */
+export type RestoreHome = (from: Readable) => Promise<{ readonly restored: RestoreAnswer; readonly begin: () => void }>;
+
 /**
  * Takes an archive in, checks it beside the home, and has the program start anew over it; what the home holds now is set aside, never deleted.
  * The answer goes out before that. An archive that is not whole changes nothing: `bad-request`.
  */
 export const restoreHome =
 	(
-		{ receive, now }: Pick<Services, 'receive' | 'now'>,
+		{ receive, now }: { readonly receive: (from: Readable) => Promise<IncomingFile>; readonly now: () => Date },
 		homePath: string,
 		startAnew: (aside: string) => void,
-	): NonNullable<Services['restore']> =>
+	): RestoreHome =>
 	async (from: Readable) => {
 		const archive = await receive(from);
 		try {

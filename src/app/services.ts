@@ -7,7 +7,7 @@ import type { Reading } from '../wardrobe/words/reading.ts';
 import type { LargeWork } from './beside/large-work.ts';
 import type { EventHub } from './events.ts';
 import type { PhotoJobs } from './photo-jobs.ts';
-import type { RestoreAnswer } from './restore-home.ts';
+import type { RestoreHome } from './restore-home.ts';
 import type { Sharing } from './sharing.ts';
 
 /** What the routes work with. Clock and ids come from here, so that tests can fix them. */
