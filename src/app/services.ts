@@ -22,10 +22,8 @@ export type Services = {
 	readonly beside: ((work: LargeWork) => Promise<unknown>) | null;
 	/** Writes the whole home as one archive; null where the store is not on local disk. */
 	readonly backup: ((to: NodeJS.WritableStream) => Promise<void>) | null;
-	/** Checks an archive and tells what becomes of it; `begin` starts the program anew over it. null where that cannot be done. */
-	readonly restore:
-		| ((from: Readable) => Promise<{ readonly restored: RestoreAnswer; readonly begin: () => void }>)
-		| null;
+	/** Goes back to an archive; null where that cannot be done while the program runs. */
+	readonly restore: RestoreHome | null;
 	/** Takes a file in as it comes, before anything is known of it. */
 	readonly receive: (from: Readable) => Promise<IncomingFile>;
 	/** What start-up found and mended. */
