@@ -48,6 +48,13 @@ const rawOf = (file: string, channels: 1 | 3) =>
 		.raw()
 		.toBuffer({ resolveWithObject: true });
 
+/** Bytes of sRGB (IEC 61966-2-1), unrounded, of linear light in so many steps. */
+const STEPS = 8192;
+const ENCODED = Float64Array.from(
+	{ length: STEPS + 1 },
+	(_, step) => 255 * (step / STEPS <= 0.0031308 ? (12.92 * step) / STEPS : 1.055 * (step / STEPS) ** (1 / 2.4) - 0.055),
+);
+
 /** About normal, mean 0, deviation 1: twelve even numbers added up. */
 const normal = (next: () => number): number => Array.from({ length: 12 }, next).reduce((sum, one) => sum + one, 0) / 2;
 
@@ -60,16 +67,16 @@ function asPhoned(exact: Uint8Array, seed: number): Uint8Array {
 	// Warmth as black bodies have it, and magenta against green across it, both as `lamp-casts.ts` has them.
 	const gains = [0.53 * warmth + 0.85 * green, 0, -0.85 * warmth + 0.53 * green].map((gain) => 2 ** (gain + stops));
 	const out = new Uint8Array(exact.length);
+	const linear = new Float64Array(3);
 	for (let at = 0; at < exact.length; at += 3) {
-		const linear = gains.map((gain, k) => gain * LINEAR_OF_8_BIT[exact[at + k]!]!);
+		for (let k = 0; k < 3; k++) linear[k] = gains[k]! * LINEAR_OF_8_BIT[exact[at + k]!]!;
 		const grey = 0.2126 * linear[0]! + 0.7152 * linear[1]! + 0.0722 * linear[2]!;
 		// Lights above middle grey are pressed under 1, as every phone's curve does.
-		const pressed = (grey * (1 + PHONE.press)) / (1 + PHONE.press * grey);
+		const pressed = (1 + PHONE.press) / (1 + PHONE.press * grey);
 		for (let k = 0; k < 3; k++) {
-			const value = (pressed / Math.max(grey, 1e-6)) * (grey + PHONE.saturation * (linear[k]! - grey));
-			const light = Math.min(1, Math.max(0, value));
-			const encoded = light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055;
-			out[at + k] = Math.min(255, Math.max(0, 255 * encoded + PHONE.noise * next() + 0.5));
+			const light = pressed * (grey + PHONE.saturation * (linear[k]! - grey));
+			const byte = ENCODED[Math.round(STEPS * Math.min(1, Math.max(0, light)))]!;
+			out[at + k] = Math.min(255, Math.max(0, byte + PHONE.noise * next() + 0.5));
 		}
 	}
 	return out;

@@ -1,9 +1,9 @@
 import { LINEAR_OF_8_BIT } from '../../colour/lab-pixels.ts';
 import { labFromLinear } from '../../colour/lab65.ts';
-import { medianOf } from '../../colour/median.ts';
+import { medianOf, nthSmallest } from '../../colour/median.ts';
 import type { SeenGround } from '../../wardrobe/words/reading.ts';
 import { BACKGROUND, type LabelMap, type Pixels, seenClasses } from '../pixels.ts';
-import { type Field, textureOf } from './texture.ts';
+import { type Field, type GroundFields, textureOf, valuesAt } from './texture.ts';
 
 /** Longest side of the grid the ground is looked at on. */
 const GRID_SIDE = 192;
@@ -69,20 +69,48 @@ function awayFrom(marked: Uint8Array, width: number, height: number): Uint8Array
 }
 
 /** The cells of the ground itself: those around one middle, so that a chair or a rug's edge falls out. */
-function groundCells(free: readonly number[], [redness, blueness, brightness]: readonly Field[]): number[] {
+function groundCells(free: Int32Array, { redness, blueness, brightness }: GroundFields): Int32Array {
 	let kept = free;
 	for (let round = 0; round < ROUNDS && kept.length > 0; round++) {
-		const middle = [redness!, blueness!, brightness!].map((field) =>
-			medianOf(Float32Array.from(kept, (cell) => field[cell]!)),
-		);
-		kept = free.filter(
+		const [red, blue, bright] = [redness, blueness, brightness].map((field) => medianOf(valuesAt(field, kept)));
+		kept = kept.filter(
 			(cell) =>
-				Math.abs(redness![cell]! - middle[0]!) <= RATIO_REACH &&
-				Math.abs(blueness![cell]! - middle[1]!) <= RATIO_REACH &&
-				Math.abs(brightness![cell]! - middle[2]!) <= BRIGHTNESS_REACH,
+				Math.abs(redness[cell]! - red!) <= RATIO_REACH &&
+				Math.abs(blueness[cell]! - blue!) <= RATIO_REACH &&
+				Math.abs(brightness[cell]! - bright!) <= BRIGHTNESS_REACH,
 		);
 	}
-	return [...kept];
+	return kept;
+}
+
+/** Redness, blueness and brightness of every cell. */
+function fieldsOf({ linear, free }: Grid): GroundFields {
+	const [redness, blueness, brightness] = [0, 1, 2].map(() => new Float32Array(free.length)) as [Field, Field, Field];
+	for (let cell = 0, at = 0; cell < free.length; cell++, at += 3) {
+		if (free[cell] === 0) continue;
+		const [r, g, b] = [linear[at]!, linear[at + 1]!, linear[at + 2]!];
+		const green = Math.log2(g + FLOOR);
+		redness[cell] = Math.log2(r + FLOOR) - green;
+		blueness[cell] = Math.log2(b + FLOOR) - green;
+		brightness[cell] = Math.log2(0.2126 * r + 0.7152 * g + 0.0722 * b + FLOOR);
+	}
+	return { redness, blueness, brightness };
+}
+
+/** The places of the cells that are free, rising. */
+function placesOf(free: Uint8Array): Int32Array {
+	const places = new Int32Array(free.length);
+	let count = 0;
+	for (let cell = 0; cell < free.length; cell++) if (free[cell] === 1) places[count++] = cell;
+	return places.subarray(0, count);
+}
+
+/** The cells between two ranks of brightness. */
+function litCells(cells: Int32Array, brightness: Field): Int32Array {
+	const [from, to] = LIT.map((share) =>
+		nthSmallest(valuesAt(brightness, cells), Math.floor(share * (cells.length - 1))),
+	) as [number, number];
+	return cells.filter((cell) => brightness[cell]! >= from && brightness[cell]! <= to);
 }
 
 /**
@@ -90,22 +118,22 @@ function groundCells(free: readonly number[], [redness, blueness, brightness]: r
  * Null where less than 6 % of the frame shows it. What lies around and is of another colour, and shadows, are left out.
  */
 export function seenGround(pixels: Pixels, labels: LabelMap): SeenGround | null {
-	const { width, height, linear, free } = gridOf(pixels, seenClasses(pixels, labels));
-	const stops = (of: (at: number) => number): Field =>
-		Float32Array.from({ length: width * height }, (_, cell) => of(cell * 3));
-	const log = (value: number) => Math.log2(value + FLOOR);
-	const redness = stops((at) => log(linear[at]!) - log(linear[at + 1]!));
-	const blueness = stops((at) => log(linear[at + 2]!) - log(linear[at + 1]!));
-	const brightness = stops((at) => log(0.2126 * linear[at]! + 0.7152 * linear[at + 1]! + 0.0722 * linear[at + 2]!));
-	const cells = [...free.keys()].filter((cell) => free[cell] === 1);
-	const ground = groundCells(cells, [redness, blueness, brightness]);
-	if (ground.length < LEAST_SHARE * free.length) return null;
-	const rising = [...ground].sort((a, b) => brightness[a]! - brightness[b]!);
-	const lit = rising.slice(Math.floor(LIT[0] * rising.length), Math.ceil(LIT[1] * rising.length));
-	const channel = (k: number) => medianOf(Float32Array.from(lit, (cell) => linear[cell * 3 + k]!));
+	const grid = gridOf(pixels, seenClasses(pixels, labels));
+	const { width, height, linear, free } = grid;
+	const fields = fieldsOf(grid);
+	const cells = groundCells(placesOf(free), fields);
+	if (cells.length === 0 || cells.length < LEAST_SHARE * free.length) return null;
+	const lit = litCells(cells, fields.brightness);
+	const channel = (k: number) =>
+		medianOf(
+			valuesAt(
+				linear,
+				lit.map((cell) => cell * 3 + k),
+			),
+		);
 	return {
 		lab: labFromLinear([channel(0), channel(1), channel(2)]),
-		share: ground.length / free.length,
-		texture: textureOf({ width, height, cells: ground }, { redness, blueness, brightness }),
+		share: cells.length / free.length,
+		texture: textureOf({ width, height, cells }, fields),
 	};
 }

@@ -4,7 +4,7 @@ import { nthSmallest } from '../../colour/median.ts';
 export type Field = Float32Array;
 
 /** The cells that count, on a grid. */
-export type Patch = { readonly width: number; readonly height: number; readonly cells: readonly number[] };
+export type Patch = { readonly width: number; readonly height: number; readonly cells: Int32Array };
 
 /** How red, blue and bright each cell is, in stops: differences of them stay what they are under another lamp or exposure. */
 export type GroundFields = { readonly redness: Field; readonly blueness: Field; readonly brightness: Field };
@@ -29,34 +29,55 @@ function integralOf({ width, height, cells }: Patch, of: (cell: number) => numbe
 	return sums;
 }
 
+/** The values of a field at these places, in their order. */
+export function valuesAt(field: Field, places: Int32Array): Field {
+	const values = new Float32Array(places.length);
+	for (let at = 0; at < places.length; at++) values[at] = field[places[at]!]!;
+	return values;
+}
+
 /** Means of a field over the square of a radius around each cell that counts, of such cells alone; in the order of `cells`. */
-function meansOf(patch: Patch, field: Field): (radius: number) => Field {
+function meansOf(patch: Patch, field: Field, counts: Float64Array): (radius: number) => Field {
 	const { width, height, cells } = patch;
 	const stride = width + 1;
 	const sums = integralOf(patch, (cell) => field[cell]!);
-	const counts = integralOf(patch, () => 1);
-	return (radius) =>
-		Float32Array.from(cells, (cell) => {
-			const [x, y] = [cell % width, Math.floor(cell / width)];
-			const [left, right] = [Math.max(0, x - radius), Math.min(width, x + radius + 1)];
-			const [top, bottom] = [Math.max(0, y - radius) * stride, Math.min(height, y + radius + 1) * stride];
-			const within = (table: Float64Array) =>
-				table[bottom + right]! - table[top + right]! - table[bottom + left]! + table[top + left]!;
-			return within(sums) / within(counts);
-		});
+	return (radius) => {
+		const means = new Float32Array(cells.length);
+		for (let at = 0; at < cells.length; at++) {
+			const cell = cells[at]!;
+			const y = Math.floor(cell / width);
+			const x = cell - y * width;
+			const left = Math.max(0, x - radius);
+			const right = Math.min(width, x + radius + 1);
+			const top = Math.max(0, y - radius) * stride;
+			const bottom = Math.min(height, y + radius + 1) * stride;
+			const sum = sums[bottom + right]! - sums[top + right]! - sums[bottom + left]! + sums[top + left]!;
+			const count = counts[bottom + right]! - counts[top + right]! - counts[bottom + left]! + counts[top + left]!;
+			means[at] = sum / count;
+		}
+		return means;
+	};
 }
 
 const meanOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
-/** Logarithm (base 2) of the change, in stops, between two lists that this share of it stays below. */
-function changeOf(one: Field, other: Field, share: number): number {
-	const changes = one.map((value, at) => Math.abs(value - other[at]!));
-	return Math.log2(nthSmallest(changes, Math.floor(share * (one.length - 1))) + NOISE);
+/** How far two lists differ, place by place. */
+function differences(one: Field, other: Field): Field {
+	const apart = new Float32Array(one.length);
+	for (let at = 0; at < one.length; at++) apart[at] = one[at]! - other[at]!;
+	return apart;
+}
+
+/** Logarithms (base 2) of the change, in stops, between two lists that these shares of it stay below. */
+function changesOf(one: Field, other: Field, shares: readonly number[]): number[] {
+	const apart = differences(one, other);
+	for (let at = 0; at < apart.length; at++) apart[at] = Math.abs(apart[at]!);
+	return shares.map((share) => Math.log2(nthSmallest(apart, Math.floor(share * (apart.length - 1))) + NOISE));
 }
 
 /** Whether what stands out is dark, as joints between light tiles (below 0), or light. */
 function skewOf(one: Field, other: Field): number {
-	const changes = one.map((value, at) => value - other[at]!);
+	const changes = differences(one, other);
 	const [low, middle, high] = [0.03, 0.5, 0.97].map((share) =>
 		nthSmallest(changes, Math.floor(share * (one.length - 1))),
 	) as [number, number, number];
@@ -69,19 +90,19 @@ function skewOf(one: Field, other: Field): number {
  * half), how much redness and blueness change at two sizes compared with that (4), and whether dark or light things stand out. Two places after the point.
  */
 export function textureOf(patch: Patch, { redness, blueness, brightness }: GroundFields): number[] {
-	const bright = meansOf(patch, brightness);
-	const levels = [Float32Array.from(patch.cells, (cell) => brightness[cell]!), ...RADII.map(bright)];
-	const changes = (share: number) => RADII.map((_, at) => changeOf(levels[at]!, levels[at + 1]!, share));
-	const usual = changes(0.5);
+	const counts = integralOf(patch, () => 1);
+	const levels = [valuesAt(brightness, patch.cells), ...RADII.map(meansOf(patch, brightness, counts))];
+	const bright = RADII.map((_, at) => changesOf(levels[at]!, levels[at + 1]!, [0.5, 0.9]));
+	const usual = bright.map(([half]) => half!);
 	const level = meanOf(usual);
 	const coloured = [redness, blueness].flatMap((field) => {
-		const [fine, middle, coarse] = [2, 8, 16].map(meansOf(patch, field));
-		return [changeOf(fine!, middle!, 0.7) - level, changeOf(middle!, coarse!, 0.7) - level];
+		const [fine, middle, coarse] = [2, 8, 16].map(meansOf(patch, field, counts));
+		return [...changesOf(fine!, middle!, [0.7]), ...changesOf(middle!, coarse!, [0.7])].map((change) => change - level);
 	});
 	return [
 		level,
 		...usual.slice(1).map((change, at) => change - usual[at]!),
-		meanOf(changes(0.9)) - level,
+		meanOf(bright.map(([, strong]) => strong!)) - level,
 		...coloured,
 		skewOf(levels[0]!, levels[3]!),
 	].map((value) => Math.round(100 * value) / 100);
