@@ -95,8 +95,7 @@ async function thingFor(home: HomeReads, given: Given): Promise<{ thingId: strin
 	if (purpose === 'inspiration') {
 		for (const shown of await home.showing('inspiration', photoId))
 			if ((await home.inspirations.get(shown))?.seasonId === seasonId) return { thingId: shown, does: {} };
-		const title = fileTitle(photo.originalName);
-		const inspiration = { id: thingId, seasonId, photoId, title, group: '', addedAt };
+		const inspiration = { id: thingId, seasonId, photoId, title: '', titleFrom: 'looks' as const, group: '', addedAt };
 		return { thingId, does: { inspirations: { put: [inspiration] } } };
 	}
 	const told = { kind: 'shirt', kindFrom: 'none', price: null, used: true, source: '', state: 'open' } as const;

@@ -53,7 +53,7 @@ const boardOf = (
 ): Inspiration[] =>
 	inspirations.map(({ file, title, group = '' }) => {
 		const { id: photoId, addedAt } = pictures.get(file)!;
-		return { id: newId(), seasonId, photoId, title, group, addedAt };
+		return { id: newId(), seasonId, photoId, title, titleFrom: 'user', group, addedAt };
 	});
 
 const candidatesOf = (

@@ -5,6 +5,7 @@ import { EMPTY_PALETTE, type Palette } from '../wardrobe/words/palette-colour.ts
 import type { Reading } from '../wardrobe/words/reading.ts';
 import type { Season } from '../wardrobe/words/season.ts';
 import type { SeasonInput } from '../wardrobe/words/season-input.ts';
+import { boardOf } from './board.ts';
 import { knownIn } from './found-or-refused.ts';
 import { loadGarments } from './load-garments.ts';
 import { type Services, todayOf } from './services.ts';
@@ -21,14 +22,8 @@ export async function lastYearOf(
 	return earlier ? { season: earlier, palette: (await home.palette(earlier.id)) ?? EMPTY_PALETTE } : null;
 }
 
-async function loadInspirations(home: HomeReads, seasonId: string): Promise<SeasonInput['inspirations']> {
-	const board = (await home.inspirations.list()).filter((one) => one.seasonId === seasonId);
-	const photos = new Map((await home.photos.list(board.map((one) => one.photoId))).map((photo) => [photo.id, photo]));
-	return board.flatMap((inspiration) => {
-		const reading = photos.get(inspiration.photoId)?.reading;
-		return reading ? [{ inspiration, reading }] : [];
-	});
-}
+const loadInspirations = async (home: HomeReads, seasonId: string): Promise<SeasonInput['inspirations']> =>
+	(await boardOf(home, seasonId)).flatMap(({ inspiration, reading }) => (reading ? [{ inspiration, reading }] : []));
 
 /** The readings that a palette is derived from: the season's board, or the garments on the rail. */
 export async function loadPaletteReadings(

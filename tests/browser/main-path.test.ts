@@ -55,10 +55,6 @@ describe.skipIf(!hasBrowser())('from an empty home to a wish made from a gap', (
 			.first()
 			.setInputFiles(INSPIRATIONS);
 		await page.getByText(`${INSPIRATIONS.length} of ${INSPIRATIONS.length} photos read`).waitFor();
-		await page
-			.getByRole('complementary', { name: 'Photos on their way' })
-			.getByRole('button', { name: 'Close' })
-			.click();
 		await page.getByRole('button', { name: 'Derive it from the pictures' }).click();
 		await page.locator('.palette-card').first().waitFor();
 		const { palette } = await report();

@@ -101,7 +101,10 @@ describe.skipIf(!hasBrowser())('the stations, over the demo', () => {
 		await page.getByRole('region', { name: 'What the set is worth' }).waitFor();
 		const choice = async () => site.services.store.lineUp(season.id);
 		expect((await choice())?.garmentIds.length).toBeGreaterThan(5);
-		await page.getByRole('button', { name: /^Pin / }).first().click();
+		await page
+			.getByRole('button', { name: / must stay$/ })
+			.first()
+			.click();
 		await expect.poll(async () => (await choice())?.mustKeep.length).toBe(1);
 		await page.locator('.outfits button').first().click();
 		await page

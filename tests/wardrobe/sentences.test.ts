@@ -66,7 +66,7 @@ const TOLD: readonly (readonly [judgement: string, data: string, sentence: strin
 	[
 		'line-up',
 		'four pieces, two places open',
-		'3 garments dress 1 of 7 days between washes, cover 49 % of the palette; it is within 2 % of the best possible. 2 places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
+		'3 garments dress 1 of 7 days between washes, cover 49 % of the palette. Another choice could gain 2 % at most. 2 places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
 		() =>
 			buildLineUp(input, {
 				quotas: { top: 2, outer: 1, bottom: 1, full: 0, legwear: 0, shoes: 1, accessory: 0 },

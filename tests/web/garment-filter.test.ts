@@ -77,10 +77,17 @@ describe('the order of sorting', () => {
 
 	it('groups what is suggested alike, and leaves out what nothing is suggested for', () => {
 		const items = [item('a', 'top', 'undecided'), item('b', 'shoes', 'keep'), item('c', 'top', 'keep')];
-		const groups = sortGroups(items).map((group) => [group.suggestion, group.items.map(({ garment }) => garment.id)]);
+		const groups = sortGroups(items).map((group) => [group.lean, group.items.map(({ garment }) => garment.id)]);
 		expect(groups).toEqual([
 			['keep', ['b', 'c']],
 			['undecided', ['a']],
 		]);
+		const leaning = (fit: object) => {
+			const one = item('a', 'top', 'undecided');
+			return sortGroups([{ ...one, said: { ...one.said, fit } as unknown as GarmentReport }])[0]?.lean;
+		};
+		expect(leaning({ percent: 50, verdict: 'unsure', likely: 'fits' })).toBe('rather-keep');
+		expect(leaning({ percent: 50, verdict: 'off' })).toBe('rather-not');
+		expect(leaning({ percent: 50, verdict: 'near' })).toBe('undecided');
 	});
 });

@@ -6,7 +6,11 @@ import { changer, KINDS } from './change-one.ts';
 export const changeInspiration = changer<Inspiration, Partial<Pick<Inspiration, 'title' | 'group' | 'pieceKinds'>>>(
 	KINDS.inspiration,
 	{
-		changed: (inspiration, changes) => ({ ...inspiration, ...changes }),
-		sentence: ({ title }) => say('decisions.changedInspiration', { name: title }),
+		changed: (inspiration, changes) => ({
+			...inspiration,
+			...changes,
+			...(changes.title === undefined ? {} : { titleFrom: changes.title === '' ? 'looks' : 'user' }),
+		}),
+		sentence: ({ title }) => say('decisions.changedInspiration', { name: title || say('decisions.aPicture') }),
 	},
 );

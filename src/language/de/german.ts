@@ -3,13 +3,17 @@ import type { SameKeys } from '../same-keys.ts';
 import { CLI } from './cli.ts';
 import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
+import { DIRECTION } from './direction.ts';
 import { FIT } from './fit.ts';
+import { GARMENTS } from './garments.ts';
 import { HOME } from './home.ts';
 import { HOSTING } from './hosting.ts';
 import { LIGHT } from './light.ts';
+import { LINE_UP } from './line-up.ts';
 import { LOOK_BACK } from './look-back.ts';
 import { NEXT } from './next.ts';
 import { PAGE } from './page.ts';
+import { PHOTO } from './photo.ts';
 import { PHOTOS } from './photos.ts';
 import { PICTURES } from './pictures.ts';
 import { REFUSALS } from './refusals.ts';
@@ -19,6 +23,7 @@ import { SEASONS } from './seasons.ts';
 import { SERVER } from './server.ts';
 import { SHOP } from './shop.ts';
 import { SORT } from './sort.ts';
+import { START } from './start.ts';
 import { TABLES } from './tables.ts';
 import { THINGS } from './things.ts';
 import { WISH_PAGE } from './wish-page.ts';
@@ -28,13 +33,17 @@ export const GERMAN: SameKeys<typeof ENGLISH> = {
 	...CLI,
 	...COLOURS,
 	...DECISIONS,
+	...DIRECTION,
 	...FIT,
+	...GARMENTS,
 	...HOME,
 	...HOSTING,
 	...LIGHT,
+	...LINE_UP,
 	...LOOK_BACK,
 	...NEXT,
 	...PAGE,
+	...PHOTO,
 	...PHOTOS,
 	...PICTURES,
 	...REFUSALS,
@@ -44,6 +53,7 @@ export const GERMAN: SameKeys<typeof ENGLISH> = {
 	...SERVER,
 	...SHOP,
 	...SORT,
+	...START,
 	...TABLES,
 	...THINGS,
 	...WISH_PAGE,

@@ -64,8 +64,6 @@ export const PAGE = {
 	garments: {
 		yours: 'Deine Kleidung',
 		label: 'Kleidung',
-		kindsOpen_one: '{{count}} Art ist nur vorgeschlagen: siehe „Art zu bestätigen“.',
-		kindsOpen_other: '{{count}} Arten sind nur vorgeschlagen: siehe „Art zu bestätigen“.',
 		noneYet: 'Noch keine Kleidung',
 		noneHow:
 			'Fotografiere vierzig Stücke nacheinander und lege die Fotos zusammen hier ab. Jedes bekommt eine vorgeschlagene Art, die du in der Liste bestätigst oder änderst.',
@@ -104,7 +102,6 @@ export const PAGE = {
 		compared: 'wird verglichen …',
 		partners_one: '{{count}} Partner',
 		partners_other: '{{count}} Partner',
-		gone: 'ein Kleidungsstück, das nicht mehr da ist',
 		toRead: 'Noch keine Farben: Sein Foto ist noch nicht gelesen.',
 		beside: 'Neben dem Stil der Bilder',
 		goesWith_one: 'Passt zu {{count}} Kleidungsstück',

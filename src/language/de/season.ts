@@ -100,15 +100,15 @@ export const SEASON = {
 			'Die Palette hält {{percent}} % des Stoffs in deinen Bildern. {{count}} Bilder bleiben größtenteils außen vor: Verlange mehr Farben, füge eine von Hand hinzu oder nimm die Bilder von der Tafel.',
 	},
 	lineUp: {
-		noSlot: 'Keine Stelle verlangt ein Stück: Lege fest, wie viele du von jedem willst.',
+		noSlot: 'Du verlangst noch nichts: Sag, wie viele du von jedem willst.',
 		nothing: 'Es gibt noch nichts zu wählen: Füge Stücke hinzu oder hänge welche auf die Stange.',
 		wears: 'tragen {{worn}} von {{pictures}}, die mit deinen Stücken gehen',
 		dresses: 'kleiden {{dressed}} von {{asked}} Tagen zwischen zwei Wäschen',
 		covers: 'decken {{percent}} % der Palette',
-		told: '{{garments}}: {{told}}; {{proof}}.',
-		best: 'besser geht es nicht',
-		within: 'das Beste läge höchstens {{percent}} % darüber',
-		found: 'das Beste, was gefunden wurde, nicht bewiesen',
+		told: '{{garments}} {{told}}. {{proof}}.',
+		best: 'Keine andere Wahl ist besser',
+		within: 'Eine andere Wahl könnte höchstens {{percent}} % gewinnen',
+		found: 'Es ist das Beste aus vielen Versuchen; Besseres kann es geben',
 		open_one:
 			'1 Platz bleibt offen: Nichts anderes, was du hast, ist ihn wert. Mach daraus einen Wunsch oder verlange weniger.',
 		open_other:

@@ -26,6 +26,12 @@ export const SORT = {
 		keepGroup: 'Auf der Stange lassen?',
 		storeGroup: 'Einlagern?',
 		letGoGroup: 'Weggeben?',
+		ratherKeepGroup: 'Eher behalten?',
+		ratherKeepHow:
+			'Ihre Farbe passt wohl zur Saison, aber das Licht des Fotos lässt Zweifel. Setz Haken bei dem, was bleibt.',
+		ratherNotGroup: 'Eher nicht?',
+		ratherNotHow:
+			'Ihre Farbe liegt wohl neben der Palette der Saison. Sieh sie bei Tageslicht an, setz Haken und sag, wohin sie kommen.',
 		undecidedGroup: 'Das entscheidest du',
 		keepHow: 'Diese passen zur Saison. Nimm den Haken weg, was nicht bleiben soll.',
 		storeHow: 'Diese können auf ihre eigene Saison warten. Nimm den Haken weg, was greifbar bleiben soll.',

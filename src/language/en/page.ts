@@ -64,8 +64,6 @@ export const PAGE = {
 	garments: {
 		yours: 'your garments',
 		label: 'garments',
-		kindsOpen_one: '{{count}} kind only suggested: see “kind to confirm”.',
-		kindsOpen_other: '{{count}} kinds only suggested: see “kind to confirm”.',
 		noneYet: 'No garment yet',
 		noneHow:
 			'Photograph forty pieces one after the other and drop them here together. Each gets a suggested kind, which you confirm or correct in the list.',
@@ -104,7 +102,6 @@ export const PAGE = {
 		compared: 'being compared …',
 		partners_one: '{{count}} partner',
 		partners_other: '{{count}} partners',
-		gone: 'a garment no longer here',
 		toRead: 'No colours yet: its photo is still to be read.',
 		beside: 'Beside the style of the pictures',
 		goesWith_one: 'Goes with {{count}} garment',

@@ -26,6 +26,12 @@ export const SORT = {
 		keepGroup: 'Keep on the rail?',
 		storeGroup: 'Store?',
 		letGoGroup: 'Let go?',
+		ratherKeepGroup: 'Rather keep?',
+		ratherKeepHow:
+			'Their colour most likely fits the season, but the light of the photo leaves a doubt. Tick what stays.',
+		ratherNotGroup: 'Rather not?',
+		ratherNotHow:
+			'Their colour is likely off the season’s palette. Look at them in daylight, then tick and say where they go.',
 		undecidedGroup: 'Up to you',
 		keepHow: 'These suit the season. Untick what should not stay.',
 		storeHow: 'These can wait for their own season. Untick what you want at hand.',

@@ -1,6 +1,6 @@
 import { Type } from 'typebox';
 import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
-import { report, season } from '../schemas/answers.ts';
+import { partner, report, season } from '../schemas/answers.ts';
 import { byId, exact, isoDate, name, oneOf, seen } from '../schemas/basics.ts';
 import { sortedGarments, versionsById } from '../schemas/garment.ts';
 import { seasonChanges } from '../schemas/season.ts';
@@ -41,6 +41,18 @@ export const seasonOperations = {
 			summary: 'Every judgement of a season',
 			params: byId,
 			response: { 200: report, ...LOOKING_AT_ONE },
+		},
+	},
+	listPartners: {
+		method: 'GET',
+		url: '/api/seasons/:id/partners',
+		schema: {
+			operationId: 'listPartners',
+			tags,
+			summary: 'Everything that goes with one garment in a season, best first',
+			params: byId,
+			querystring: Type.Object({ garmentId: Type.String({ maxLength: 100 }) }),
+			response: { 200: listOf(partner), ...LOOKING_AT_ONE },
 		},
 	},
 	startSeason: {

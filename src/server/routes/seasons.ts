@@ -5,6 +5,7 @@ import { sortAgain, sortGarments } from '../../app/decisions/sort-garments.ts';
 import { startSeason } from '../../app/decisions/start-season.ts';
 import { knownIn } from '../../app/found-or-refused.ts';
 import { reportOf } from '../../app/load-season.ts';
+import { partnersInSeason } from '../../app/season-partners.ts';
 import { askedBy } from '../asked.ts';
 import { seasonOperations as operations } from '../operations/seasons.ts';
 import type { ServicesOf } from '../services-of.ts';
@@ -18,6 +19,10 @@ export function seasonRoutes(app: App, servicesOf: ServicesOf): void {
 		handler: (request) => knownIn(servicesOf(request).store.seasons, 'season')(request.params.id),
 	});
 	app.route({ ...operations.getReport, handler: (request) => reportOf(servicesOf(request), request.params.id) });
+	app.route({
+		...operations.listPartners,
+		handler: (request) => partnersInSeason(servicesOf(request), request.params.id, request.query.garmentId),
+	});
 	app.route({
 		...operations.startSeason,
 		handler: async (request, reply) =>

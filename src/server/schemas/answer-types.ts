@@ -20,6 +20,7 @@ export type { BinEntry, Decision, PhotoRecord } from '../../store/store.ts';
 export type { LineUpResult } from '../../wardrobe/line-up/line-up.ts';
 export type { Swap } from '../../wardrobe/line-up/swaps.ts';
 export type { WhatIf } from '../../wardrobe/line-up/what-if.ts';
+export type { Partner } from '../../wardrobe/pairs/partners.ts';
 export type { Report } from '../../wardrobe/season/report.ts';
 export type { CandidateCheck } from '../../wardrobe/wishes/candidate.ts';
 export type { Garment } from '../../wardrobe/words/garment.ts';

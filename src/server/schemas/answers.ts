@@ -476,7 +476,13 @@ export const inspiration = Type.Unsafe<Inspiration>({
 		id: Type.String(),
 		seasonId: Type.String(),
 		photoId: Type.String(),
-		title: Type.String(),
+		title: told(
+			Type.String(),
+			"As the user gave it; of a picture that nobody named, '' in the store and what it shows where it is read.",
+		),
+		titleFrom: Type.Optional(
+			told(oneOf(['user', 'looks']), 'Who named it. Absent in homes of before this was told apart.'),
+		),
 		group: told(Type.String(), "Free name that gathers pictures on the board; '' = none."),
 		pieceKinds: Type.Optional(
 			told(
@@ -1441,6 +1447,27 @@ export const whatIf = Type.Unsafe<WhatIf>({
 	description: 'A change to a set, without searching.',
 });
 
+export const support = Type.Unsafe<Support>({
+	...exact({
+		kind: oneOf(['worn', 'base', 'approved', 'palette', 'inspired', 'echo', 'unproven', 'no']),
+		sentence: Type.String(),
+	}),
+	title: 'Support',
+	description: 'Why two garments go together, or that nothing says so.',
+});
+
+export const partner = Type.Unsafe<Partner>({
+	...exact({
+		garmentId: Type.String(),
+		name: Type.String(),
+		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
+		support: support,
+		distance: told(Type.Number(), 'CIEDE2000 of the nearest of their colours, greys taken as exact greys.'),
+	}),
+	title: 'Partner',
+	description: 'A garment of a complementary slot and what speaks for wearing the two together.',
+});
+
 export const axisProfile = Type.Unsafe<AxisProfile>({
 	...exact({
 		axis: oneOf(['lightness', 'vividness', 'warmth', 'pattern']),
@@ -1707,27 +1734,6 @@ export const axisFit = Type.Unsafe<AxisFit>({
 	}),
 	title: 'AxisFit',
 	description: 'How one garment lies on one axis of the inspirations.',
-});
-
-export const support = Type.Unsafe<Support>({
-	...exact({
-		kind: oneOf(['worn', 'base', 'approved', 'palette', 'inspired', 'echo', 'unproven', 'no']),
-		sentence: Type.String(),
-	}),
-	title: 'Support',
-	description: 'Why two garments go together, or that nothing says so.',
-});
-
-export const partner = Type.Unsafe<Partner>({
-	...exact({
-		garmentId: Type.String(),
-		name: Type.String(),
-		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
-		support: support,
-		distance: told(Type.Number(), 'CIEDE2000 of the nearest of their colours, greys taken as exact greys.'),
-	}),
-	title: 'Partner',
-	description: 'A garment of a complementary slot and what speaks for wearing the two together.',
 });
 
 export const loner = Type.Unsafe<Loner>({

@@ -49,8 +49,8 @@ export function garmentName(garment: Nameable): string {
 	return say('garmentNames.patterned', { colour: patternedColour(seen, error), pattern, kind });
 }
 
-/** The name for the `place`th garment, 1 the first, of those that would be called the same. */
-function distinguished(name: string, place: number): string {
+/** The name for the `place`th thing, 1 the first, of those that would be called the same. */
+export function nameAmongEqual(name: string, place: number): string {
 	if (place === 1) return name;
 	if (place === 2) return say('garmentNames.other', { name });
 	if (place === 3) return say('garmentNames.third', { name });
@@ -75,9 +75,9 @@ export function withNames<T extends Named>(garments: readonly T[]): T[] {
 		if (garment.nameFrom === 'user') continue;
 		const base = garmentName(garment);
 		let place = (places.get(base) ?? 0) + 1;
-		while (taken.has(distinguished(base, place))) place++;
+		while (taken.has(nameAmongEqual(base, place))) place++;
 		places.set(base, place);
-		names.set(garment.id, distinguished(base, place));
+		names.set(garment.id, nameAmongEqual(base, place));
 	}
 	return garments.map((garment) => {
 		const name = names.get(garment.id);

@@ -75,7 +75,10 @@ export type Inspiration = Versioned & {
 	readonly id: string;
 	readonly seasonId: string;
 	readonly photoId: string;
+	/** As the user gave it; of a picture that nobody named, '' in the store and what it shows where it is read. */
 	readonly title: string;
+	/** Who named it. Absent in homes of before this was told apart. */
+	readonly titleFrom?: 'user' | 'looks';
 	/** Free name that gathers pictures on the board; '' = none. */
 	readonly group: string;
 	/** What the user said of pieces that the picture shows: `piece` counts the reading's pieces from 0. Absent = nothing. */

@@ -34,6 +34,7 @@ export const ADDRESSES = {
 	stopReading: 'POST /api/photos/cancel',
 	listSeasons: 'GET /api/seasons',
 	getSeason: 'GET /api/seasons/:id',
+	listPartners: 'GET /api/seasons/:id/partners',
 	sortGarments: 'POST /api/seasons/:id/sorted',
 	sortAgain: 'DELETE /api/seasons/:id/sorted',
 	getReport: 'GET /api/seasons/:id/report',

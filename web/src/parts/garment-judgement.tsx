@@ -1,6 +1,7 @@
 import { say } from '../../../src/language/speak.ts';
 import type { GarmentReport, Report } from '../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import { Partners } from './partners.tsx';
 import { Swatch } from './swatch.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -17,8 +18,6 @@ export function GarmentJudgement({
 	/** Leads to another garment; absent where that would lead away. */
 	onOpen?: (id: string) => void;
 }) {
-	const nameOf = (id: string) =>
-		report.garments.find(({ garmentId }) => garmentId === id)?.name ?? say('garments.gone');
 	return (
 		<div className="stack judgement">
 			{garment.swatches.length > 0 ? (
@@ -50,23 +49,7 @@ export function GarmentJudgement({
 					))}
 				</ul>
 			</details>
-			<div>
-				<h3>{say('garments.goesWith', { count: said.partnerCount })}</h3>
-				<ul className="partners">
-					{said.partners.map((partner) => (
-						<li key={partner.garmentId}>
-							{onOpen ? (
-								<button type="button" className="link-button" onClick={() => onOpen(partner.garmentId)}>
-									{nameOf(partner.garmentId)}
-								</button>
-							) : (
-								nameOf(partner.garmentId)
-							)}
-							<span className="small quiet"> {partner.support.sentence}</span>
-						</li>
-					))}
-				</ul>
-			</div>
+			<Partners said={said} seasonId={report.season.id} onOpen={onOpen} />
 			<p className="small quiet">
 				{said.wear.sentence}{' '}
 				{say('garments.trust', {

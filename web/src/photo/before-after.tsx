@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { say } from '../../../src/language/speak.ts';
 import { correctedPicture } from '../../../src/reading/light/corrected-picture.ts';
 import type { LightModel } from '../../../src/wardrobe/words/light.ts';
 import { loadPicture, pixelsOf } from './picture-pixels.ts';
@@ -47,7 +48,7 @@ export function BeforeAfter({
 }) {
 	return (
 		<div className="before-after">
-			<Corrected address={address} model={null} words="before" />
+			<Corrected address={address} model={null} words={say('light.before')} />
 			<Corrected address={address} model={model} words={afterWords} />
 		</div>
 	);

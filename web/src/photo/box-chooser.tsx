@@ -1,4 +1,5 @@
 import { type PointerEvent, useRef } from 'react';
+import { say } from '../../../src/language/speak.ts';
 import { Field } from '../parts/field.tsx';
 
 /** A rectangle in shares of the picture's width and height, 0..1. */
@@ -6,10 +7,17 @@ export type Box = { readonly left: number; readonly top: number; readonly right:
 
 const LEAST = 0.05;
 
+const EDGES = {
+	left: 'photo.edgeLeft',
+	right: 'photo.edgeRight',
+	top: 'photo.edgeTop',
+	bottom: 'photo.edgeBottom',
+} as const;
+
 type Choosing = { readonly box: Box; readonly onChange: (box: Box) => void };
 
 /** One edge of the rectangle as a slider; it stays a little away from the edge across. */
-function Edge({ side, name, box, onChange }: Choosing & { readonly side: keyof Box; readonly name: string }) {
+function Edge({ side, box, onChange }: Choosing & { readonly side: keyof Box }) {
 	const [least, most] = {
 		left: [0, box.right - LEAST],
 		right: [box.left + LEAST, 1],
@@ -17,7 +25,7 @@ function Edge({ side, name, box, onChange }: Choosing & { readonly side: keyof B
 		bottom: [box.top + LEAST, 1],
 	}[side] as [number, number];
 	return (
-		<Field label={`${name} edge: ${Math.round(box[side] * 100)} %`}>
+		<Field label={say(EDGES[side], { percent: Math.round(box[side] * 100) })}>
 			{(ids) => (
 				<input
 					{...ids}
@@ -78,10 +86,10 @@ export function BoxChooser({ address, label, ...choosing }: Choosing & { address
 				<span className="box-mark" style={mark} />
 			</div>
 			<div className="fields">
-				<Edge side="left" name="Left" {...choosing} />
-				<Edge side="right" name="Right" {...choosing} />
-				<Edge side="top" name="Upper" {...choosing} />
-				<Edge side="bottom" name="Lower" {...choosing} />
+				<Edge side="left" {...choosing} />
+				<Edge side="right" {...choosing} />
+				<Edge side="top" {...choosing} />
+				<Edge side="bottom" {...choosing} />
 			</div>
 		</div>
 	);

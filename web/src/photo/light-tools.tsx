@@ -1,10 +1,6 @@
 import { useRef, useState } from 'react';
-import type { LightTrial } from '../../../src/app/tried-light.ts';
+import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
-import { type Correction, type NeutralPoint, neutralsOf } from '../../../src/wardrobe/words/reading.ts';
-import { call } from '../api/call.ts';
-import { useChange } from '../api/change.ts';
-import { correctPhoto } from '../api/change-thing.ts';
 import { usePicture } from '../api/pictures.ts';
 import { Button } from '../parts/button.tsx';
 import { Field, SelectField, TextField } from '../parts/field.tsx';
@@ -12,132 +8,143 @@ import { Problem } from '../parts/problem.tsx';
 import { BeforeAfter } from './before-after.tsx';
 import { NeutralTrial } from './neutral-trial.tsx';
 import { PicturePointer, type Point } from './picture-pointer.tsx';
+import { type LightInHand, useLight } from './use-light.ts';
 
 /** Things that are neutral in truth, with the CIELAB lightness they usually have. */
 const NEUTRALS = [
-	{ value: '95', label: 'white paper or sheet (L* 95)' },
-	{ value: '90', label: 'the back of a receipt (L* 90)' },
-	{ value: '50', label: 'grey card (L* 50)' },
-	{ value: '67', label: 'light grey card (L* 67)' },
-	{ value: '', label: 'something neutral: decide by how bright it is' },
+	{ value: '95', words: 'light.white' },
+	{ value: '90', words: 'light.receipt' },
+	{ value: '50', words: 'light.grey' },
+	{ value: '67', words: 'light.lightGrey' },
+	{ value: '', words: 'light.byBrightness' },
 ] as const;
 
 const CAMERAS = [
-	{ value: '', label: 'as the file says, else a phone' },
-	{ value: 'phone', label: 'a phone' },
-	{ value: 'camera', label: 'a camera' },
+	{ value: '', words: 'light.asFile' },
+	{ value: 'phone', words: 'light.phone' },
+	{ value: 'camera', words: 'light.camera' },
 ] as const;
 
-/** From this lightness on a neutral counts as white: one white and one grey can be kept together. */
-const isWhite = ({ lightness }: NeutralPoint): boolean => (lightness ?? 95) >= 88;
-
-/** Puts the light of a photo right: a neutral pointed at, steps by hand, a group of photos taken in one go. */
-export function LightTools({ photo }: { photo: PhotoRecord }) {
-	const { correction, reading } = photo;
+/** The photo, to point at something neutral in it; what it is said to be decides how light it is taken for. */
+function NeutralPointer({ photo, address, light }: { photo: PhotoRecord; address: string | null; light: LightInHand }) {
 	const surface = useRef<HTMLImageElement>(null);
-	const address = usePicture(photo.id, 'display');
 	const [lightness, setLightness] = useState<(typeof NEUTRALS)[number]['value']>('95');
-	const { mask: _kept, ground: _beside, neutral: _older, ...own } = correction;
-	const save = useChange((next: Omit<Correction, 'mask' | 'ground'>) =>
-		correctPhoto(photo, (version) => call('correctPhoto', { params: { id: photo.id }, body: { ...next, version } })),
-	);
-	const width = reading?.widthPx ?? 1;
-	const height = reading?.heightPx ?? 1;
-	const byHand = correction.byHand ?? { warmer: 0, lighter: 0 };
-	const [tried, setTried] = useState<readonly NeutralPoint[]>([]);
-	const tryOut = useChange(
-		(neutrals: readonly NeutralPoint[]) => call('tryLight', { params: { id: photo.id }, body: { neutrals } }),
-		(_, neutrals) => setTried(neutrals),
-	);
-	const onTap = ({ x, y }: Point) => {
-		const point = {
+	const width = photo.reading?.widthPx ?? 1;
+	const height = photo.reading?.heightPx ?? 1;
+	const onTap = ({ x, y }: Point) =>
+		light.tryNeutral({
 			x: Math.floor(x * width),
 			y: Math.floor(y * height),
 			...(lightness === '' ? {} : { lightness: Number(lightness) }),
-		};
-		// The other kind stays: a white and a grey together tell most.
-		tryOut.run([...neutralsOf(correction).filter((one) => isWhite(one) !== isWhite(point)), point]);
-	};
-	const keep = ({ neutrals }: LightTrial) => {
-		const kept = tried.flatMap((point, index) => {
-			const answer = neutrals[index]?.answer;
-			return answer === 'refused' ? [] : [answer === 'asked' ? { ...point, sure: true } : point];
 		});
-		save.run({ ...own, neutrals: kept });
-		tryOut.reset();
-		setTried([]);
+	return (
+		<>
+			<SelectField
+				label={say('light.whatYouTap')}
+				value={lightness}
+				options={NEUTRALS.map(({ value, words }) => ({ value, label: say(words) }))}
+				onChange={setLightness}
+			/>
+			<PicturePointer
+				label={say('light.picture')}
+				surface={surface}
+				onTap={onTap}
+				marks={light.shown.map(({ x, y }) => ({ x: x / width, y: y / height }))}
+			>
+				{address ? <img ref={surface} className="pointer-picture" src={address} alt="" draggable={false} /> : null}
+			</PicturePointer>
+		</>
+	);
+}
+
+/** Steps by hand, sent when the handle is let go. */
+function HandSteps({ light, which }: { light: LightInHand; which: 'warmer' | 'lighter' }) {
+	const byHand = light.own.byHand ?? { warmer: 0, lighter: 0 };
+	const send = (text: string) => {
+		if (Number(text) !== byHand[which]) light.change({ ...light.own, byHand: { ...byHand, [which]: Number(text) } });
 	};
-	const shown = tryOut.output ? tried : neutralsOf(correction);
-	const marks = shown.map(({ x, y }) => ({ x: x / width, y: y / height }));
-	const hand = (key: 'warmer' | 'lighter', less: string, more: string) => (
-		<Field label={`${less} – ${more}: ${byHand[key]}`}>
+	return (
+		<Field label={say(`light.${which}`, { steps: byHand[which] })}>
 			{(ids) => (
 				<input
 					{...ids}
 					type="range"
 					min={-10}
 					max={10}
-					key={byHand[key]}
-					defaultValue={byHand[key]}
-					onPointerUp={(event) => save.run({ ...own, byHand: { ...byHand, [key]: Number(event.currentTarget.value) } })}
-					onKeyUp={(event) => save.run({ ...own, byHand: { ...byHand, [key]: Number(event.currentTarget.value) } })}
+					key={byHand[which]}
+					defaultValue={byHand[which]}
+					onPointerUp={(event) => send(event.currentTarget.value)}
+					onKeyUp={(event) => send(event.currentTarget.value)}
 				/>
 			)}
 		</Field>
 	);
+}
+
+/** What else tells of the light: the camera, steps by hand, and the photos taken in the same light. */
+function LightFields({ light }: { light: LightInHand }) {
+	const { own } = light;
 	return (
-		<div className="stack">
-			<p>
-				Tap something that is white or grey in truth; one of each tells most. You see before and after, and nothing is
-				kept until you say so.
-			</p>
-			<SelectField label="What you tap" value={lightness} options={NEUTRALS} onChange={setLightness} />
-			<PicturePointer label="The photo, to point at something neutral" surface={surface} onTap={onTap} marks={marks}>
-				{address ? <img ref={surface} className="pointer-picture" src={address} alt="" draggable={false} /> : null}
-			</PicturePointer>
-			{tryOut.busy ? <p className="small quiet italic">trying it out …</p> : null}
-			{tryOut.output && address ? (
-				<NeutralTrial
-					photo={photo}
-					address={address}
-					trial={tryOut.output}
-					onKeep={() => tryOut.output && keep(tryOut.output)}
-					onDrop={() => {
-						tryOut.reset();
-						setTried([]);
-					}}
-				/>
-			) : null}
-			{!tryOut.output && address && reading?.light.model ? (
-				<BeforeAfter address={address} model={reading.light.model} afterWords="as it is corrected now" />
-			) : null}
+		<>
 			<SelectField
-				label="Taken by"
-				value={correction.camera ?? ''}
-				options={CAMERAS}
+				label={say('light.takenBy')}
+				value={own.camera ?? ''}
+				options={CAMERAS.map(({ value, words }) => ({ value, label: say(words) }))}
 				onChange={(camera) => {
 					const { camera: _old, ...rest } = own;
-					save.run(camera === '' ? rest : { ...rest, camera });
+					light.change(camera === '' ? rest : { ...rest, camera });
 				}}
 			/>
 			<div className="fields">
-				{hand('warmer', 'cooler', 'warmer')}
-				{hand('lighter', 'darker', 'lighter')}
+				<HandSteps light={light} which="warmer" />
+				<HandSteps light={light} which="lighter" />
 			</div>
 			<TextField
-				label="Taken in the same light as"
-				hint="Photos with the same word here share one correction."
-				value={correction.lightGroup ?? ''}
+				label={say('light.sameAs')}
+				hint={say('light.sameAsHint')}
+				value={own.lightGroup ?? ''}
 				maxLength={100}
 				onCommit={(lightGroup) => {
 					const { lightGroup: _old, ...rest } = own;
-					save.run(lightGroup ? { ...rest, lightGroup } : rest);
+					light.change(lightGroup ? { ...rest, lightGroup } : rest);
 				}}
 			/>
-			<Button onPress={() => save.run({})} isPending={save.busy} isDisabled={Object.keys(own).length === 0}>
-				Take back every correction of the light
-			</Button>
-			<Problem of={save.problem ?? tryOut.problem} />
+		</>
+	);
+}
+
+/** Puts the light of a photo right: a neutral pointed at, steps by hand, a group of photos taken in one go; before and after stand side by side, with the way back. */
+export function LightTools({ photo }: { photo: PhotoRecord }) {
+	const address = usePicture(photo.id, 'display');
+	const light = useLight(photo);
+	const model = photo.reading?.light.model;
+	return (
+		<div className="stack">
+			<p>{say('light.how')}</p>
+			<NeutralPointer photo={photo} address={address} light={light} />
+			{light.isTrying ? <p className="small quiet italic">{say('light.trying')}</p> : null}
+			{light.trial && address ? (
+				<NeutralTrial
+					photo={photo}
+					address={address}
+					trial={light.trial}
+					onKeep={light.keepTrial}
+					onDrop={light.dropTrial}
+				/>
+			) : null}
+			{!light.trial && address && model ? (
+				<BeforeAfter address={address} model={model} afterWords={say('light.now')} />
+			) : null}
+			<div className="row">
+				<Button onPress={light.stepBack} isPending={light.isSaving} isDisabled={!light.canStepBack}>
+					{say('light.stepBack')}
+				</Button>
+				<Button look="bare" onPress={light.takeBack} isDisabled={!light.isCorrected}>
+					{say('light.takeBack')}
+				</Button>
+			</div>
+			<Problem of={light.problem} />
+			<LightFields light={light} />
 		</div>
 	);
 }

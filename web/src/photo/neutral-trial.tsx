@@ -1,4 +1,5 @@
 import type { LightTrial } from '../../../src/app/tried-light.ts';
+import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { Button } from '../parts/button.tsx';
 import { BeforeAfter } from './before-after.tsx';
@@ -21,6 +22,7 @@ export function NeutralTrial({
 	const isAsked = trial.neutrals.some(({ answer }) => answer === 'asked');
 	const model = isRefused ? (trial.neutrals[0]?.model ?? null) : (trial.light.model ?? null);
 	const before = photo.reading?.trust.error;
+	const after = trial.trust.error.toFixed(0);
 	return (
 		<div className="stack" role="status">
 			{trial.neutrals.map(({ answer, sentence }, index) => (
@@ -30,20 +32,21 @@ export function NeutralTrial({
 					{sentence}
 				</p>
 			))}
-			<BeforeAfter address={address} model={model} afterWords={isRefused ? 'with it as neutral: not used' : 'after'} />
+			<BeforeAfter address={address} model={model} afterWords={say(isRefused ? 'light.refused' : 'light.after')} />
 			{isRefused ? null : (
 				<p className="small">
-					Four times in five its colours would be off by {trial.trust.error.toFixed(0)} or less
-					{before === undefined ? '.' : `; as it stands, by ${before.toFixed(0)}.`}
+					{before === undefined
+						? say('light.wouldStand', { after })
+						: say('light.stands', { after, before: before.toFixed(0) })}
 				</p>
 			)}
 			<div className="row">
 				{isRefused ? null : (
 					<Button look="main" onPress={onKeep}>
-						{isAsked ? 'Yes, it is right: keep it' : 'Keep it'}
+						{say(isAsked ? 'light.isRight' : 'light.keepIt')}
 					</Button>
 				)}
-				<Button onPress={onDrop}>{isRefused ? 'Point at something else' : 'Take it back'}</Button>
+				<Button onPress={onDrop}>{say(isRefused ? 'light.another' : 'light.takeItBack')}</Button>
 			</div>
 		</div>
 	);

@@ -1,185 +1,155 @@
 import { useEffect, useRef, useState } from 'react';
-import { labFromPixels } from '../../../src/colour/lab-pixels.ts';
-import { growRegion, type LabPicture } from '../../../src/colour/region.ts';
-import type { PhotoRecord } from '../../../src/store/store.ts';
-import { call } from '../api/call.ts';
-import { useChange } from '../api/change.ts';
-import { correctPhoto } from '../api/change-thing.ts';
-import { pictureAddress } from '../api/pictures.ts';
+import { growRegion } from '../../../src/colour/region.ts';
+import { say } from '../../../src/language/speak.ts';
 import { Button } from '../parts/button.tsx';
 import { Choices } from '../parts/choices.tsx';
 import { percentText } from '../parts/colour-text.ts';
 import { Field } from '../parts/field.tsx';
 import { Loading } from '../parts/loading.tsx';
 import { Problem } from '../parts/problem.tsx';
-import {
-	clothesShare,
-	type MaskEdit,
-	maskFromLabels,
-	paintDisc,
-	paintStroke,
-	undone,
-	withRegion,
-	withStroke,
-} from './mask-edit.ts';
+import { clothesShare, paintDisc, paintStroke, withRegion, withStroke } from './mask-edit.ts';
 import { drawOutline } from './outline-drawing.ts';
-import { greyOf, loadPicture, maskAsPng, pixelsOf, workingSize } from './picture-pixels.ts';
 import { PicturePointer, type Point } from './picture-pointer.tsx';
+import type { Outline } from './use-outline.ts';
 
-type Tool = 'take' | 'drop' | 'brush' | 'rub';
+const TOOLS = ['take', 'drop', 'brush', 'rub'] as const;
+type Tool = (typeof TOOLS)[number];
 
-const TOOLS: readonly (readonly [Tool, string])[] = [
-	['take', 'Take a region'],
-	['drop', 'Drop a region'],
-	['brush', 'Brush on'],
-	['rub', 'Brush off'],
-];
+/** What a tap and a stroke do to the outline with a tool in hand. */
+type InHand = { readonly tool: Tool; readonly tolerance: number; readonly radius: number };
 
-type Loaded = { readonly picture: HTMLImageElement; readonly labs: LabPicture };
-
-async function load(photoId: string, byHand: boolean): Promise<{ loaded: Loaded; mask: Uint8Array }> {
-	const picture = await loadPicture(pictureAddress(photoId, 'display'));
-	const size = workingSize(picture.naturalWidth, picture.naturalHeight);
-	const labs = { ...size, labs: labFromPixels(pixelsOf(picture, size, true).data, 4) };
-	const map = await loadPicture(pictureAddress(photoId, byHand ? 'mask' : 'labels'));
-	const grey = greyOf(pixelsOf(map, size, false));
-	return {
-		loaded: { picture, labs },
-		mask: byHand ? grey.map((value) => (value > 127 ? 255 : 0)) : maskFromLabels(grey),
+/** The canvas of an outline, and what happens on it. A stroke is painted as it goes and counts as one step. */
+function useDrawing({ loaded, edit, change }: Outline, { tool, tolerance, radius }: InHand) {
+	const canvas = useRef<HTMLCanvasElement>(null);
+	const stroke = useRef<Uint8Array | null>(null);
+	const takes = tool === 'take' || tool === 'brush';
+	const brushes = tool === 'brush' || tool === 'rub';
+	const draw = (mask: Uint8Array) => {
+		if (canvas.current && loaded && edit) drawOutline(canvas.current, loaded.picture, mask, edit);
 	};
+	useEffect(() => {
+		if (canvas.current && loaded && edit) drawOutline(canvas.current, loaded.picture, edit.mask, edit);
+	}, [loaded, edit]);
+	const inPixels = ({ x, y }: Point) => ({
+		x: Math.floor(x * (edit?.width ?? 1)),
+		y: Math.floor(y * (edit?.height ?? 1)),
+	});
+	const onTap = (point: Point) => {
+		if (!loaded || !edit) return;
+		const at = inPixels(point);
+		if (!brushes) return change(withRegion(edit, growRegion(loaded.labs, at.x, at.y, { tolerance }), takes));
+		stroke.current ??= edit.mask.slice();
+		paintDisc(stroke.current, edit, at.x, at.y, radius, takes);
+		draw(stroke.current);
+	};
+	const onStroke = (from: Point, to: Point) => {
+		if (!stroke.current || !edit) return;
+		paintStroke(stroke.current, edit, inPixels(from), inPixels(to), radius, takes);
+		draw(stroke.current);
+	};
+	const onStrokeEnd = () => {
+		if (stroke.current && edit) change(withStroke(edit, stroke.current));
+		stroke.current = null;
+	};
+	return { canvas, onTap, onStrokeEnd, ...(brushes ? { onStroke } : {}) };
+}
+
+function Size({
+	label,
+	min,
+	max,
+	value,
+	onChange,
+}: {
+	label: string;
+	min: number;
+	max: number;
+	value: number;
+	onChange: (value: number) => void;
+}) {
+	return (
+		<Field label={label}>
+			{(ids) => (
+				<input
+					{...ids}
+					type="range"
+					min={min}
+					max={max}
+					value={value}
+					onChange={(event) => onChange(Number(event.target.value))}
+				/>
+			)}
+		</Field>
+	);
+}
+
+/** Keeping what was drawn, always in view while the rest scrolls. */
+function KeepBar({ outline }: { outline: Outline }) {
+	const { isDrawn, isKeeping, byHand } = outline;
+	return (
+		<div className="row keep-bar">
+			<Button look="main" onPress={outline.keep} isPending={isKeeping} isDisabled={!isDrawn}>
+				{say(isKeeping ? 'outline.keeping' : 'outline.keep')}
+			</Button>
+			<Button onPress={outline.undo} isDisabled={!isDrawn}>
+				{say('outline.back')}
+			</Button>
+			{byHand ? (
+				<Button onPress={outline.forget} isPending={outline.isForgetting}>
+					{say('outline.forget')}
+				</Button>
+			) : null}
+		</div>
+	);
 }
 
 /** The outline taken as clothes, drawn over the photo; a tap takes or drops a whole region, a brush does the rest. */
-export function OutlineEditor({ photo }: { photo: PhotoRecord }) {
-	const canvas = useRef<HTMLCanvasElement>(null);
-	const stroke = useRef<Uint8Array | null>(null);
-	const [loaded, setLoaded] = useState<Loaded | null>(null);
-	const [edit, setEdit] = useState<MaskEdit | null>(null);
-	const [failure, setFailure] = useState<Error | null>(null);
-	const [tool, setTool] = useState<Tool>('take');
-	const [tolerance, setTolerance] = useState(10);
-	const [radius, setRadius] = useState(14);
-	const { id } = photo;
-	const byHand = photo.correction.mask === true;
-
+export function OutlineEditor({ outline }: { outline: Outline }) {
+	const [hand, setHand] = useState<InHand>({ tool: 'take', tolerance: 10, radius: 14 });
+	const { canvas, ...drawing } = useDrawing(outline, hand);
+	const { loaded, edit, failure, isDrawn } = outline;
 	useEffect(() => {
-		let current = true;
-		load(id, byHand).then(
-			({ loaded: { picture, labs }, mask }) => {
-				if (!current) return;
-				setLoaded({ picture, labs });
-				setEdit({ width: labs.width, height: labs.height, mask, before: [] });
-			},
-			() =>
-				current &&
-				setFailure(
-					new Error('Expected the picture of this photo; it could not be fetched. Close this and open it again.'),
-				),
-		);
-		return () => {
-			current = false;
-		};
-	}, [id, byHand]);
-
-	useEffect(() => {
-		// Keeping an outline begins the editor anew, and the button that had the focus is gone: the keys go on at the picture.
-		if (loaded && document.activeElement === document.body)
+		// What was drawn is kept, and the button that had the focus takes none now: the keys go on at the picture.
+		if (!isDrawn && document.activeElement === document.body)
 			canvas.current?.closest<HTMLElement>('[role="application"]')?.focus({ preventScroll: true });
-	}, [loaded]);
-
-	useEffect(() => {
-		if (loaded && edit && canvas.current) drawOutline(canvas.current, loaded.picture, edit.mask, edit);
-	}, [loaded, edit]);
-
-	const params = { id: photo.id };
-	const save = useChange((mask: MaskEdit) =>
-		correctPhoto(photo, async (version) =>
-			call('drawOutline', { params, query: { version }, raw: await maskAsPng(mask.mask, mask) }),
-		),
-	);
-	const forget = useChange(() =>
-		correctPhoto(photo, (version) => call('forgetOutline', { params, query: { version } })),
-	);
+	}, [isDrawn, canvas]);
 	if (failure) return <Problem of={failure} />;
-	if (!loaded || !edit) return <Loading what="the outline" />;
-
-	const takes = tool === 'take' || tool === 'brush';
-	const brushes = tool === 'brush' || tool === 'rub';
-	const inPixels = ({ x, y }: Point) => ({ x: Math.floor(x * edit.width), y: Math.floor(y * edit.height) });
-	const onTap = (point: Point) => {
-		const at = inPixels(point);
-		if (!brushes) return setEdit(withRegion(edit, growRegion(loaded.labs, at.x, at.y, { tolerance }), takes));
-		stroke.current ??= edit.mask.slice();
-		paintDisc(stroke.current, edit, at.x, at.y, radius, takes);
-		if (canvas.current) drawOutline(canvas.current, loaded.picture, stroke.current, edit);
-	};
-	const onStroke = (from: Point, to: Point) => {
-		if (!stroke.current) return;
-		paintStroke(stroke.current, edit, inPixels(from), inPixels(to), radius, takes);
-		if (canvas.current) drawOutline(canvas.current, loaded.picture, stroke.current, edit);
-	};
-	const onStrokeEnd = () => {
-		if (stroke.current) setEdit(withStroke(edit, stroke.current));
-		stroke.current = null;
-	};
-	const undo = () => setEdit(undone(edit));
+	if (!loaded || !edit) return <Loading what={say('outline.loading')} />;
+	const { tool, tolerance, radius } = hand;
 	return (
 		<div className="stack">
-			<Choices label="What a tap does" value={tool} options={TOOLS} small onChange={setTool} />
-			<PicturePointer
-				label="The photo with the outline of the clothes"
-				surface={canvas}
-				onTap={onTap}
-				{...(brushes ? { onStroke } : {})}
-				onStrokeEnd={onStrokeEnd}
-				onUndo={undo}
-			>
+			<Choices
+				label={say('outline.tapDoes')}
+				value={tool}
+				options={TOOLS.map((one) => [one, say(`outline.${one}`)] as const)}
+				small
+				onChange={(next) => setHand({ ...hand, tool: next })}
+			/>
+			<PicturePointer label={say('outline.picture')} surface={canvas} onUndo={outline.undo} {...drawing}>
 				<canvas ref={canvas} className="pointer-picture" />
 			</PicturePointer>
-			{brushes ? (
-				<Field label={`Brush: ${radius * 2} pixels wide`}>
-					{(ids) => (
-						<input
-							{...ids}
-							type="range"
-							min={3}
-							max={50}
-							value={radius}
-							onChange={(event) => setRadius(Number(event.target.value))}
-						/>
-					)}
-				</Field>
+			<KeepBar outline={outline} />
+			{tool === 'brush' || tool === 'rub' ? (
+				<Size
+					label={say('outline.brushWidth', { pixels: radius * 2 })}
+					min={3}
+					max={50}
+					value={radius}
+					onChange={(next) => setHand({ ...hand, radius: next })}
+				/>
 			) : (
-				<Field label={`How different a region’s colours may be from where you tap: ${tolerance}`}>
-					{(ids) => (
-						<input
-							{...ids}
-							type="range"
-							min={2}
-							max={40}
-							value={tolerance}
-							onChange={(event) => setTolerance(Number(event.target.value))}
-						/>
-					)}
-				</Field>
+				<Size
+					label={say('outline.tolerance', { tolerance })}
+					min={2}
+					max={40}
+					value={tolerance}
+					onChange={(next) => setHand({ ...hand, tolerance: next })}
+				/>
 			)}
 			<p className="small quiet" role="status">
-				{percentText(clothesShare(edit))} of the picture counts as clothes.
+				{say('outline.share', { percent: percentText(clothesShare(edit)) })}
 			</p>
-			<div className="row">
-				<Button look="main" onPress={() => save.run(edit)} isPending={save.busy} isDisabled={edit.before.length === 0}>
-					{save.busy ? 'Reading it again …' : 'Keep this outline'}
-				</Button>
-				<Button onPress={undo} isDisabled={edit.before.length === 0}>
-					One step back
-				</Button>
-				{photo.correction.mask ? (
-					<Button onPress={() => forget.run(undefined)} isPending={forget.busy}>
-						Back to the outline found by itself
-					</Button>
-				) : null}
-			</div>
-			<Problem of={save.problem ?? forget.problem} />
+			<Problem of={outline.problem} />
 		</div>
 	);
 }

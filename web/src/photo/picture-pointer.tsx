@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, type ReactNode, type RefObject, useState } from 'react';
+import { say } from '../../../src/language/speak.ts';
 
 export type Point = { readonly x: number; readonly y: number };
 
@@ -111,7 +112,7 @@ export function PicturePointer({
 			role="application"
 			// biome-ignore lint/a11y/noNoninteractiveTabindex: the keys of the application need focus
 			tabIndex={0}
-			aria-label={`${label}. Arrow keys move the cross, with Shift in larger steps; Enter does it there.`}
+			aria-label={say('photo.keys', { label })}
 			onKeyDown={onKeyDown}
 			{...strokes}
 		>
@@ -123,7 +124,7 @@ export function PicturePointer({
 				{keyed ? <span className="pointer-cross" style={place(cross)} /> : null}
 			</span>
 			<span className="hidden-visually" role="status">
-				{keyed ? `${Math.round(cross.x * 100)} % from the left, ${Math.round(cross.y * 100)} % from the top` : ''}
+				{keyed ? say('photo.crossAt', { x: Math.round(cross.x * 100), y: Math.round(cross.y * 100) }) : ''}
 			</span>
 		</div>
 	);

@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
+import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
@@ -32,17 +33,17 @@ export function PointPicker({ photo, pickFor }: { photo: PhotoRecord; pickFor: s
 	const marks = picked ? [{ x: picked.x / width, y: picked.y / height }] : [];
 	return (
 		<div className="stack">
-			<p>Tap any point: the mean of a small patch there.</p>
-			<PicturePointer label="The photo, to pick a colour from" surface={surface} onTap={pick.run} marks={marks}>
+			<p>{say('photo.pickHow')}</p>
+			<PicturePointer label={say('photo.pickLabel')} surface={surface} onTap={pick.run} marks={marks}>
 				{address ? <img ref={surface} className="pointer-picture" src={address} alt="" draggable={false} /> : null}
 			</PicturePointer>
 			{picked ? (
 				<div className="row" role="status">
-					<Swatch lab={picked.lab} note="corrected for the light" />
-					<Swatch lab={picked.uncorrected} note="as the photo has it" />
+					<Swatch lab={picked.lab} note={say('photo.corrected')} />
+					<Swatch lab={picked.uncorrected} note={say('photo.asItIs')} />
 					{pickFor ? (
 						<Button onPress={() => add.run(picked.lab)} isPending={add.busy}>
-							Add it to the palette
+							{say('photo.addToPalette')}
 						</Button>
 					) : null}
 				</div>

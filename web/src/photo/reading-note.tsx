@@ -1,3 +1,4 @@
+import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { call } from '../api/call.ts';
 import { useChange } from '../api/change.ts';
@@ -7,12 +8,12 @@ import { Button } from '../parts/button.tsx';
 export function ReadingNote({ photo }: { photo: PhotoRecord | undefined }) {
 	const retry = useChange(() => call('readAgain', { params: { id: photo?.id ?? '' } }));
 	if (!photo || photo.status === 'read') return null;
-	if (photo.status === 'waiting') return <p className="small quiet italic">being read …</p>;
+	if (photo.status === 'waiting') return <p className="small quiet italic">{say('photo.beingRead')}</p>;
 	return (
 		<div className="small">
-			<p className="warn">{photo.failure?.message ?? 'It could not be read.'}</p>
+			<p className="warn">{photo.failure?.message ?? say('photo.notRead')}</p>
 			<Button small onPress={() => retry.run(undefined)} isPending={retry.busy}>
-				Try again
+				{say('photo.again')}
 			</Button>
 		</div>
 	);

@@ -1,16 +1,23 @@
 import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { measuredErrors } from '../../../src/wardrobe/words/light-error.ts';
-import type { PhotoKind } from '../../../src/wardrobe/words/reading.ts';
+import type { Reading } from '../../../src/wardrobe/words/reading.ts';
 import { percentText, seenFrom } from '../parts/colour-text.ts';
 import { Swatch } from '../parts/swatch.tsx';
 import { ReadingNote } from './reading-note.tsx';
 
-const SHOWS: Readonly<Record<PhotoKind, string>> = {
-	worn: 'Clothes on a person.',
-	single: 'One garment by itself.',
-	scene: 'Neither a person nor a garment: the whole frame counts.',
-};
+/** The kinds it may be, the two likeliest, each with how likely. */
+const kindWords = ({ kindGuesses }: Reading): string =>
+	kindGuesses.length === 0
+		? ''
+		: say('photo.looksLike', {
+				kinds: kindGuesses
+					.slice(0, 2)
+					.map(({ kind, probability }) =>
+						say('photo.kindSure', { kind: say(`kinds.${kind}`), percent: percentText(probability) }),
+					)
+					.join(say('photo.or')),
+			});
 
 /** What was read of a photo, in words and swatches, and how far it can be believed. */
 export function ReadingWords({ photo }: { photo: PhotoRecord }) {
@@ -20,14 +27,13 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 		<div className="stack">
 			<ReadingNote photo={photo} />
 			<p>
-				{SHOWS[reading.photoKind]}{' '}
-				{reading.kindGuesses.length > 0
-					? `It looks like ${reading.kindGuesses
-							.slice(0, 2)
-							.map(({ kind, probability }) => `${say(`kinds.${kind}`)} (${percentText(probability)})`)
-							.join(' or ')}.`
-					: ''}{' '}
-				{reading.photoKind === 'scene' ? '' : `${reading.pattern.type} (${percentText(reading.pattern.sure)} sure).`}
+				{say(`photo.${reading.photoKind}`)} {kindWords(reading)}{' '}
+				{reading.photoKind === 'scene'
+					? ''
+					: say('photo.patternSure', {
+							pattern: say(`patterns.${reading.pattern.type}`),
+							percent: percentText(reading.pattern.sure),
+						})}
 			</p>
 			<ul className="stack">
 				{reading.swatches.map(({ lab, share, slot }, index) => (
@@ -39,16 +45,16 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 				))}
 			</ul>
 			<div>
-				<h3>How far to believe it</h3>
+				<h3>{say('photo.howFar')}</h3>
 				<p>
-					Four times in five its colours are off by {reading.trust.error.toFixed(0)} or less. {seenFrom()}{' '}
+					{say('photo.errorWords', { error: reading.trust.error.toFixed(0) })} {seenFrom()}{' '}
 					{reading.trust.reasons.join('; ')}
 					{reading.trust.reasons.length > 0 ? '.' : ''}
 				</p>
 				{reading.trust.advice ? <p>{reading.trust.advice}</p> : null}
 				<p className="small quiet">{reading.light.reason}</p>
 				<details className="small">
-					<summary>Where these figures come from</summary>
+					<summary>{say('photo.sources')}</summary>
 					<p>{measuredErrors()}</p>
 				</details>
 			</div>

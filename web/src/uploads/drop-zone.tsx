@@ -1,4 +1,5 @@
 import { type DragEvent, type ReactNode, useEffect, useState } from 'react';
+import { say } from '../../../src/language/speak.ts';
 
 /** Phones that keep HEIC photos offer them only when the ending is named. */
 const ACCEPT = 'image/*,.heic,.heif,.avif';
@@ -57,7 +58,7 @@ export function DropZone({
 	return (
 		<section
 			className="drop"
-			aria-label={`Add ${label}`}
+			aria-label={say('uploads.add', { what: label })}
 			data-over={over}
 			onDragOver={(event) => {
 				event.preventDefault();
@@ -66,9 +67,9 @@ export function DropZone({
 			onDragLeave={(event) => event.currentTarget === event.target && setOver(false)}
 			onDrop={onDrop}
 		>
-			{picker(`Add ${label}`, false)}
-			{picker('Take a photo', true)}
-			<span className="quiet small">or drop them here, or paste.</span>
+			{picker(say('uploads.add', { what: label }), false)}
+			{picker(say('uploads.takePhoto'), true)}
+			<span className="quiet small">{say('uploads.orDrop')}</span>
 			{children}
 		</section>
 	);

@@ -1,4 +1,5 @@
 import type { IntakeItem, Purpose } from '../../../src/app/intake-item.ts';
+import { say } from '../../../src/language/speak.ts';
 import { addressOfCall } from '../api/call.ts';
 import { OWN_PAGE, problemOfAnswer, RequestProblem } from '../api/request.ts';
 
@@ -16,7 +17,7 @@ export function sendPhoto(
 		const form = new FormData();
 		form.append('purpose', about.purpose);
 		form.append('seasonId', about.seasonId);
-		form.append('photo', file, file.name || 'pasted picture');
+		form.append('photo', file, file.name || say('uploads.pasted'));
 		const sender = new XMLHttpRequest();
 		sender.open('POST', addressOfCall('addPhotos'));
 		for (const [name, value] of Object.entries(OWN_PAGE)) sender.setRequestHeader(name, value);
@@ -28,11 +29,8 @@ export function sendPhoto(
 			if (sender.status === 202 && item) resolve(item);
 			else reject(problemOfAnswer(sender.status, sender.response));
 		};
-		sender.onerror = () =>
-			reject(
-				new RequestProblem('unreachable', 'Expected Dyelot to take this photo; it could not be reached. Try again.'),
-			);
-		sender.onabort = () => reject(new RequestProblem('stopped', 'Stopped before it was sent.'));
+		sender.onerror = () => reject(new RequestProblem('unreachable', say('uploads.unreachable')));
+		sender.onabort = () => reject(new RequestProblem('stopped', say('uploads.stopped')));
 		signal.addEventListener('abort', () => sender.abort());
 		sender.send(form);
 	});

@@ -1,71 +1,69 @@
-import { counted } from '../../../src/wardrobe/words/counted.ts';
+import { useEffect } from 'react';
+import { say } from '../../../src/language/speak.ts';
 import { Button } from '../parts/button.tsx';
 import { progressOf, type Upload } from './upload-list.ts';
 import { clearUploads, retryUpload, stopUploads, useUploads } from './upload-queue.ts';
 
-const STATES: Readonly<Record<Upload['state'], string>> = {
-	waiting: 'waiting',
-	sending: 'being sent',
-	reading: 'being read',
-	read: 'read',
-	refused: 'not read',
-	stopped: 'stopped',
-};
+/** Long enough to read one line once everything is read; then the strip goes by itself. */
+const TOLD_MS = 10_000;
 
-/** What is still to be looked at: what failed first, then what is under way. */
-const shownFirst = (list: readonly Upload[]): readonly Upload[] =>
-	[
-		...list.filter((one) => one.message !== ''),
-		...list.filter((one) => one.message === '' && one.state !== 'read'),
-	].slice(0, 30);
+function Failed({ upload }: { upload: Upload }) {
+	const { name, message } = upload;
+	return (
+		<li className="small row">
+			<span className="upload-name">{name}</span>
+			<span className="warn">{message}</span>
+			<Button
+				small
+				look="bare"
+				onPress={() => void retryUpload(upload)}
+				aria-label={say('uploads.againNamed', { name })}
+			>
+				{say('uploads.again')}
+			</Button>
+		</li>
+	);
+}
 
-/** Photos on their way, photo by photo, with stop and try again; gone when there is nothing to tell. */
+/**
+ * Photos on their way, in a strip below the page that nothing lies under: one bar for what its words say, what failed with another try. It goes when
+ * everything is read.
+ */
 export function UploadDock() {
 	const list = useUploads();
-	if (list.length === 0) return null;
-	const { total, done, open, failed, share } = progressOf(list);
-	const sentence = `${done} of ${counted(total, 'photo')} read${failed > 0 ? `, ${failed} not` : ''}`;
+	const { total, done, open, failed } = progressOf(list);
+	const isOver = total > 0 && open === 0 && failed === 0;
+	useEffect(() => {
+		if (!isOver) return;
+		const timer = setTimeout(clearUploads, TOLD_MS);
+		return () => clearTimeout(timer);
+	}, [isOver]);
+	if (total === 0) return null;
+	const blanks = { done, count: total, failed };
 	return (
-		<aside className="dock" aria-label="Photos on their way">
-			<div className="row">
-				<span role="status">{sentence}</span>
-				<span className="row-end">
-					{open > 0 ? (
-						<Button small onPress={() => void stopUploads()}>
-							Stop
-						</Button>
-					) : (
-						<Button small onPress={clearUploads}>
-							Close
-						</Button>
-					)}
-				</span>
+		<aside className="dock" aria-label={say('uploads.label')}>
+			<div className="dock-line">
+				<span role="status">{failed > 0 ? say('uploads.readNot', blanks) : say('uploads.read', blanks)}</span>
+				<progress value={done} max={total} aria-label={say('uploads.bar')} />
+				{open > 0 ? (
+					<Button small onPress={() => void stopUploads()}>
+						{say('uploads.stop')}
+					</Button>
+				) : (
+					<Button small onPress={clearUploads}>
+						{say('uploads.close')}
+					</Button>
+				)}
 			</div>
-			<progress value={share} max={1} aria-label="Photos read" />
-			<ul>
-				{shownFirst(list).map((upload) => (
-					<li key={upload.key} className="small">
-						<div className="row">
-							<span className="upload-name">{upload.name}</span>
-							<span className="quiet">{STATES[upload.state]}</span>
-							{upload.state === 'refused' || upload.state === 'stopped' ? (
-								<Button
-									small
-									look="bare"
-									onPress={() => void retryUpload(upload)}
-									aria-label={`Try ${upload.name} again`}
-								>
-									Try again
-								</Button>
-							) : null}
-						</div>
-						{upload.message ? <p className="warn">{upload.message}</p> : null}
-						{upload.state === 'sending' ? (
-							<progress value={upload.sentShare} max={1} aria-label={`Sent of ${upload.name}`} />
-						) : null}
-					</li>
-				))}
-			</ul>
+			{failed > 0 ? (
+				<ul>
+					{list
+						.filter(({ state }) => state === 'refused' || state === 'stopped')
+						.map((upload) => (
+							<Failed key={upload.key} upload={upload} />
+						))}
+				</ul>
+			) : null}
 		</aside>
 	);
 }

@@ -40,20 +40,14 @@ export function afterPhotoEvent(
 	});
 }
 
-/** How far the whole list is. Waiting and sending count as open, so does reading. */
+/** How far the whole list is. Waiting, sending and being read count as open. */
 export function progressOf(list: readonly Upload[]): {
 	readonly total: number;
 	readonly done: number;
 	readonly open: number;
 	readonly failed: number;
-	readonly share: number;
 } {
 	const failed = list.filter(({ state }) => state === 'refused' || state === 'stopped').length;
 	const done = list.filter(({ state }) => state === 'read').length;
-	// Sending is half of the work of a photo, reading the other half.
-	const parts = list.map(({ state, sentShare }) =>
-		state === 'waiting' ? 0 : state === 'sending' ? sentShare / 2 : state === 'reading' ? 0.5 : 1,
-	);
-	const share = list.length === 0 ? 0 : parts.reduce((sum, part) => sum + part, 0) / list.length;
-	return { total: list.length, done, failed, open: list.length - done - failed, share };
+	return { total: list.length, done, failed, open: list.length - done - failed };
 }

@@ -1,5 +1,6 @@
 import { useSyncExternalStore } from 'react';
 import type { Purpose } from '../../../src/app/intake-item.ts';
+import { say } from '../../../src/language/speak.ts';
 import { call } from '../api/call.ts';
 import { onPhotoEvent, refreshUnheard } from '../api/live.ts';
 import { RequestProblem } from '../api/request.ts';
@@ -86,7 +87,7 @@ export function addUploads(added: readonly File[], purpose: Purpose, seasonId: s
 		const key = nextKey++;
 		files.set(key, file);
 		requestKeys.set(key, newRequestKey());
-		const name = file.name || 'pasted picture';
+		const name = file.name || say('uploads.pasted');
 		return { key, name, purpose, seasonId, state: 'waiting', sentShare: 0, message: '', photoId: null, thingId: null };
 	});
 	change([...list, ...fresh]);
@@ -107,9 +108,7 @@ export async function retryUpload(upload: Upload): Promise<void> {
 /** Stops everything not yet sent or not yet read; what is stored stays stored. */
 export async function stopUploads(): Promise<void> {
 	change(
-		list.map((one) =>
-			one.state === 'waiting' ? { ...one, state: 'stopped', message: 'Stopped before it was sent.' } : one,
-		),
+		list.map((one) => (one.state === 'waiting' ? { ...one, state: 'stopped', message: say('uploads.stopped') } : one)),
 	);
 	for (const sender of senders.values()) sender.abort();
 	await call('stopReading', {});
@@ -125,6 +124,6 @@ onPhotoEvent((event) => {
 	if (!list.some(({ photoId }) => photoId === event.id)) return;
 	if (event.status !== 'failed') return change(afterPhotoEvent(list, event, ''));
 	void call('getPhoto', { params: { id: event.id } }).then((photo) =>
-		change(afterPhotoEvent(list, event, photo.failure?.message ?? 'It could not be read.')),
+		change(afterPhotoEvent(list, event, photo.failure?.message ?? say('uploads.notRead'))),
 	);
 });

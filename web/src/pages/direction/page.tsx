@@ -13,12 +13,15 @@ import './direction.css';
 
 /** What the season aims at: the board of pictures, and what is read out of it. */
 export default function DirectionPage({ report }: PageProps) {
+	// Pictures come first, the palette from them: until there is one, the board stands on top.
+	const hasPalette = report.palette.colours.length > 0;
 	return (
 		<div className="page-body">
 			<PageTitle name={say('places.direction')} purpose={purposeOf('direction')} />
 			<LastYearNotes report={report} />
-			<PaletteEditor report={report} />
+			{hasPalette ? <PaletteEditor report={report} /> : null}
 			<Board season={report.season} />
+			{hasPalette ? null : <PaletteEditor report={report} />}
 			<WearPictures report={report} />
 			<StyleAxes style={report.style} />
 			<PairingList pairings={report.pairings} />

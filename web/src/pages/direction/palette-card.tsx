@@ -1,5 +1,6 @@
+import { numberText } from '../../../../src/language/numbers.ts';
+import { say } from '../../../../src/language/speak.ts';
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import {
 	colourWord,
 	PALETTE_ROLES,
@@ -11,12 +12,68 @@ import { colourNumbers, percentText } from '../../parts/colour-text.ts';
 import { Check, SelectField, TextField } from '../../parts/field.tsx';
 import { Chip } from '../../parts/swatch.tsx';
 
-/** How sure the colour is, in words. */
-function firmnessText({ origin, firmness, photos }: PaletteColour): string {
-	if (origin === 'by-hand') return 'added by hand';
-	const seen = `in ${counted(photos, 'picture')}`;
-	const again = `other mixes of your pictures bring it back ${Math.round(firmness * 100)} times in 100`;
-	return firmness < 0.5 ? `${seen}. Tentative: ${again}` : `${seen}; ${again}`;
+/** Boards drawn anew that bring a colour back, from which on it is said to be steady, and fairly so; under the second it is tentative. */
+const STEADY_FROM = 0.8;
+const FAIRLY_FROM = 0.5;
+
+const steadiness = (firmness: number): string =>
+	say(firmness >= STEADY_FROM ? 'palette.firm' : firmness >= FAIRLY_FROM ? 'palette.middling' : 'palette.tentative');
+
+/** How much of the palette it is, where it was seen, and how sure that is; the figures on demand. */
+function ColourWords({ colour }: { colour: PaletteColour }) {
+	const { origin, firmness, photos, weight, spread, name, lab } = colour;
+	const weighs = say('palette.weighs', { percent: percentText(weight) });
+	return (
+		<>
+			<p className="small quiet">
+				{weighs}{' '}
+				{origin === 'by-hand'
+					? say('palette.byHand')
+					: `${say('palette.seen', { pictures: say('counts.pictures', { count: photos }) })} ${steadiness(firmness)}`}
+			</p>
+			<details className="small quiet">
+				<summary>{say('palette.details')}</summary>
+				<p>
+					{name}, <span className="number">{colourNumbers(lab)}</span>
+				</p>
+				{origin === 'by-hand' ? null : (
+					<p>{say('palette.again100', { percent: Math.round(firmness * 100), spread: numberText(spread) })}</p>
+				)}
+			</details>
+		</>
+	);
+}
+
+/** What can be changed of it: its word, its role, whether it is one colour or two. */
+function ChangeColour({ colour, onEdit }: { colour: PaletteColour; onEdit: (edit: PaletteEdit) => void }) {
+	const { id, label, role } = colour;
+	return (
+		<details>
+			<summary className="small">{say('palette.change', { name: colourWord(colour) })}</summary>
+			<div className="stack">
+				<TextField
+					label={say('palette.ownWord')}
+					value={label}
+					maxLength={100}
+					onCommit={(next) => onEdit({ edit: 'rename', id, label: next })}
+				/>
+				<SelectField<PaletteRole>
+					label={say('palette.role')}
+					value={role}
+					options={PALETTE_ROLES.map((one) => ({ value: one, label: say(`palette.${one}`) }))}
+					onChange={(next) => onEdit({ edit: 'role', id, role: next })}
+				/>
+				<span className="row">
+					<Button small onPress={() => onEdit({ edit: 'split', id })}>
+						{say('palette.split')}
+					</Button>
+					<Button small onPress={() => onEdit({ edit: 'remove', id })}>
+						{say('palette.remove')}
+					</Button>
+				</span>
+			</div>
+		</details>
+	);
 }
 
 /** One palette colour with everything that can be done to it. */
@@ -32,57 +89,28 @@ export function PaletteCard({
 	onEdit: (edit: PaletteEdit) => void;
 }) {
 	const { id, locked } = colour;
-	const word = colourWord(colour);
+	const name = colourWord(colour);
 	return (
 		<article
 			className="palette-card"
-			aria-label={word}
-			data-tentative={colour.origin === 'derived' && colour.firmness < 0.5}
+			aria-label={name}
+			data-tentative={colour.origin === 'derived' && colour.firmness < FAIRLY_FROM}
 		>
 			<Chip lab={colour.lab} size="large" />
-			<h4>{word}</h4>
-			{colour.label ? <p className="small quiet">{colour.name}</p> : null}
-			<p className="small number">{colourNumbers(colour.lab)}</p>
-			<p className="small quiet">
-				{percentText(colour.weight)} of the palette, its shades {colour.spread.toFixed(1)} apart; {firmnessText(colour)}
-				.
-			</p>
+			<h4>{name}</h4>
+			<ColourWords colour={colour} />
 			<div className="row">
 				<Button
 					small
 					pressed={locked}
 					onPress={() => onEdit({ edit: locked ? 'unlock' : 'lock', id })}
-					aria-label={`Lock ${word}`}
+					aria-label={say('palette.lockNamed', { name })}
 				>
-					{locked ? 'Locked' : 'Lock'}
+					{say(locked ? 'palette.locked' : 'palette.lock')}
 				</Button>
-				<Check label="merge" checked={chosen} onChange={onChoose} />
+				<Check label={say('palette.mergeTick')} checked={chosen} onChange={onChoose} />
 			</div>
-			<details>
-				<summary className="small">Change {word}</summary>
-				<div className="stack">
-					<TextField
-						label="Your own word for it"
-						value={colour.label}
-						maxLength={100}
-						onCommit={(label) => onEdit({ edit: 'rename', id, label })}
-					/>
-					<SelectField<PaletteRole>
-						label="Role"
-						value={colour.role}
-						options={PALETTE_ROLES.map((role) => ({ value: role, label: role }))}
-						onChange={(role) => onEdit({ edit: 'role', id, role })}
-					/>
-					<span className="row">
-						<Button small onPress={() => onEdit({ edit: 'split', id })}>
-							Split in two
-						</Button>
-						<Button small onPress={() => onEdit({ edit: 'remove', id })}>
-							Remove
-						</Button>
-					</span>
-				</div>
-			</details>
+			<ChangeColour colour={colour} onEdit={onEdit} />
 		</article>
 	);
 }

@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { PaletteChange } from '../../../../src/wardrobe/palette/palette-change.ts';
 import { Swatch } from '../../parts/swatch.tsx';
 
@@ -19,10 +20,10 @@ export function PaletteChangeNote({ change }: { change: PaletteChange | null }) 
 		);
 	return (
 		<div className="stack note-from-last-year">
-			<h3>Against last year</h3>
+			<h3>{say('palette.againstLastYear')}</h3>
 			<p>{change.sentence}</p>
-			{list('New', change.arrived)}
-			{list('Gone', change.gone)}
+			{list(say('palette.arrived'), change.arrived)}
+			{list(say('palette.gone'), change.gone)}
 		</div>
 	);
 }

@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
@@ -8,8 +9,10 @@ import { Problem } from '../../parts/problem.tsx';
 const within = (text: string, most: number) =>
 	text.trim() === '' ? null : Math.min(most, Math.max(0, Math.round(Number(text) || 0)));
 
-const countWord = (count: number | null, what: string) =>
-	count === null ? `as many ${what} colours as the pictures hold` : `${count} ${what}`;
+const baseWords = (count: number | null): string =>
+	count === null ? say('palette.asManyBase') : say('palette.countBase', { count });
+const otherWords = (count: number | null): string =>
+	count === null ? say('palette.asManyOther') : say('palette.countOther', { count });
 
 /** How many neutrals and colours to derive the next time. */
 export function PaletteSize({ season }: { season: Season }) {
@@ -17,11 +20,11 @@ export function PaletteSize({ season }: { season: Season }) {
 	return (
 		<details>
 			<summary>
-				Size: {countWord(season.baseCount, 'base')}, {countWord(season.colourCount, 'other')}
+				{say('palette.size', { base: baseWords(season.baseCount), other: otherWords(season.colourCount) })}
 			</summary>
 			<div className="fields">
 				<TextField
-					label="Base neutrals"
+					label={say('palette.neutrals')}
 					type="number"
 					min={0}
 					max={12}
@@ -29,12 +32,12 @@ export function PaletteSize({ season }: { season: Season }) {
 					onCommit={(text) => change.run({ baseCount: within(text, 12) })}
 				/>
 				<TextField
-					label="Coloured"
+					label={say('palette.coloured')}
 					type="number"
 					min={0}
 					max={24}
 					value={String(season.colourCount ?? '')}
-					hint="Leave both empty to take as many as the pictures hold. Counts when the palette is derived again."
+					hint={say('palette.sizeHint')}
 					onCommit={(text) => change.run({ colourCount: within(text, 24) })}
 				/>
 			</div>

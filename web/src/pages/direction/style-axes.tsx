@@ -6,12 +6,12 @@ import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { percentText, seenFrom } from '../../parts/colour-text.ts';
 
 /** Ends of each axis in words, and the range drawn: L* and C* as they are, warmth and pattern as their axes define them. */
-const AXES: Readonly<Record<StyleAxis, { less: string; more: string; from: number; to: number }>> = {
-	lightness: { less: 'deep', more: 'light', from: 0, to: 100 },
-	vividness: { less: 'soft', more: 'vivid', from: 0, to: 80 },
-	warmth: { less: 'cool', more: 'warm', from: -1, to: 1 },
-	pattern: { less: 'plain', more: 'patterned', from: 0, to: 1 },
-};
+const AXES = {
+	lightness: { less: 'styleShown.deep', more: 'styleShown.light', from: 0, to: 100 },
+	vividness: { less: 'styleShown.soft', more: 'styleShown.vivid', from: 0, to: 80 },
+	warmth: { less: 'styleShown.cool', more: 'styleShown.warm', from: -1, to: 1 },
+	pattern: { less: 'styleShown.plain', more: 'styleShown.patterned', from: 0, to: 1 },
+} as const satisfies Record<StyleAxis, { less: string; more: string; from: number; to: number }>;
 
 function Axis({ axis }: { axis: AxisProfile }) {
 	const { less, more, from, to } = AXES[axis.axis];
@@ -19,7 +19,7 @@ function Axis({ axis }: { axis: AxisProfile }) {
 	const { mean, low, high } = axis;
 	return (
 		<li className="axis">
-			<span>{less}</span>
+			<span>{say(less)}</span>
 			<span className="axis-line">
 				{mean === null || low === null || high === null ? null : (
 					<>
@@ -31,11 +31,15 @@ function Axis({ axis }: { axis: AxisProfile }) {
 					</>
 				)}
 			</span>
-			<span>{more}</span>
+			<span>{say(more)}</span>
 			<span className="hidden-visually">
 				{mean === null
-					? 'no picture tells'
-					: `on average ${Math.round(at(mean))} of 100 towards ${more}, from ${counted(axis.photos, 'picture')}`}
+					? say('styleShown.noPicture')
+					: say('styleShown.towards', {
+							value: Math.round(at(mean)),
+							end: say(more),
+							pictures: counted(axis.photos, 'picture'),
+						})}
 			</span>
 		</li>
 	);
@@ -46,10 +50,10 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 	if (style.photos === 0) return null;
 	return (
 		<section className="section" aria-labelledby="style">
-			<h2 id="style">The style</h2>
+			<h2 id="style">{say('styleShown.title')}</h2>
 			<div className="style-columns">
 				<div>
-					<p className="small quiet">Bar: eight pictures in ten; mark: their mean.</p>
+					<p className="small quiet">{say('styleShown.key')}</p>
 					<ul>
 						{style.axes.map((axis) => (
 							<Axis key={axis.axis} axis={axis} />
@@ -57,12 +61,12 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 					</ul>
 					{style.contrast ? (
 						<p className="small">
-							The parts of an outfit differ in colour by {style.contrast.mean.toFixed(0)} on average. {seenFrom()}
+							{say('styleShown.contrast', { difference: style.contrast.mean.toFixed(0) })} {seenFrom()}
 						</p>
 					) : null}
 				</div>
 				<table>
-					<caption>Worn in {counted(style.wornPhotos, 'picture')} of people</caption>
+					<caption>{say('styleShown.wornIn', { pictures: counted(style.wornPhotos, 'picture') })}</caption>
 					<tbody>
 						{SLOTS.filter((slot) => style.slots[slot] > 0).map((slot) => (
 							<tr key={slot}>
@@ -72,7 +76,7 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 						))}
 						{style.kinds.map(({ kind, share }) => (
 							<tr key={kind}>
-								<th scope="row">{say(`kinds.${kind}`)}, by itself</th>
+								<th scope="row">{say('styleShown.byItself', { kind: say(`kinds.${kind}`) })}</th>
 								<td className="figure">{percentText(share)}</td>
 							</tr>
 						))}

@@ -1,17 +1,17 @@
 import { useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
-import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
-import { changeThing, removeThing } from '../../api/change-thing.ts';
+import { removeThing } from '../../api/change-thing.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { GarmentJudgement } from '../../parts/garment-judgement.tsx';
-import { PhotoTile } from '../../parts/photo-tile.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { PhotoDialog } from '../../photo/photo-dialog.tsx';
 import { GarmentFields } from './garment-fields.tsx';
 import type { GarmentRow } from './garment-filter.ts';
+import { GarmentPhotos } from './garment-photos.tsx';
 import { SplitPhoto } from './split-photo.tsx';
 
 /** One garment whole: its photos, what the season says of it, and all that can be told about it. */
@@ -34,55 +34,17 @@ export function GarmentDialog({
 	const [photoId, setPhotoId] = useState<string | null>(null);
 	const [splitting, setSplitting] = useState<string | null>(null);
 	const remove = useChange(() => removeThing('removeGarment', garment.id, garment), onClose);
-	const part = useChange((id: string) => call('partGarment', { params: { id: garment.id }, body: { photoId: id } }));
-	const first = useChange((id: string) =>
-		changeThing('changeGarment', garment.id, garment, {
-			photoIds: [id, ...garment.photoIds.filter((one) => one !== id)],
-		}),
-	);
 	return (
-		<Dialog title={garment.name || 'A garment'} onClose={onClose}>
+		<Dialog title={garment.name || say('garment.unnamed')} onClose={onClose}>
 			<div className="garment-columns">
-				<div className="stack">
-					{garment.photoIds.map((id, index) => (
-						<div key={id} className="stack">
-							<button type="button" className="tile-button" onClick={() => setPhotoId(id)}>
-								<PhotoTile
-									photoId={garment.swatches.length > 0 ? id : undefined}
-									picture="display"
-									alt={`Photo ${index + 1} of ${garment.name}`}
-									shape="free"
-								/>
-								<span className="small">Outline, light, eyedropper</span>
-							</button>
-							<span className="row">
-								<Button small onPress={() => setSplitting(id)}>
-									It shows two garments
-								</Button>
-								{garment.photoIds.length > 1 ? (
-									<>
-										<Button small onPress={() => part.run(id)} isPending={part.busy}>
-											It is another garment
-										</Button>
-										{index > 0 ? (
-											<Button small onPress={() => first.run(id)} isPending={first.busy}>
-												Show it first
-											</Button>
-										) : null}
-									</>
-								) : null}
-							</span>
-						</div>
-					))}
-					{garment.photoIds.length === 0 ? <p className="quiet">No photo yet, so no colours.</p> : null}
-				</div>
+				<GarmentPhotos garment={garment} onOpen={setPhotoId} onSplit={setSplitting} />
 				<div className="stack">
 					{said && report ? <GarmentJudgement said={said} garment={garment} report={report} onOpen={onOpen} /> : null}
 					<GarmentFields garment={garment} />
 					<Button look="bare" onPress={() => remove.run(undefined)}>
-						Put it in the bin
+						{say('garment.bin')}
 					</Button>
-					<Problem of={remove.problem ?? part.problem ?? first.problem} />
+					<Problem of={remove.problem} />
 				</div>
 			</div>
 			{photoId ? (

@@ -1,38 +1,41 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
-import { memo, useLayoutEffect, useRef, useState } from 'react';
+import { memo, useCallback, useLayoutEffect, useRef, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
-import { KIND_NAMES, type Kind } from '../../../../src/wardrobe/words/kind.ts';
+import type { Kind } from '../../../../src/wardrobe/words/kind.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
 import { GarmentPhoto } from '../../parts/garment-photo.tsx';
+import { KindSelect } from '../../parts/kind-select.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 import type { GarmentRow } from './garment-filter.ts';
 
 const ROW_HEIGHT = 104;
+/** Frames within which a row that was scrolled to is drawn. */
+const FRAMES_TO_DRAW = 20;
 
-const KindPicker = ({ row }: { row: GarmentRow }) => {
+/** Its kind, and whether that is only suggested. */
+function KindPicker({ row, onNext }: { row: GarmentRow; onNext: () => void }) {
 	const { id, name, kind, kindFrom } = row.garment;
 	const change = useChange((next: Kind) => changeThing('changeGarment', id, row.garment, { kind: next }));
+	const confirm = () => {
+		change.run(kind);
+		onNext();
+	};
 	return (
 		<span className="kind-picker">
-			<select
-				className="select"
-				aria-label={say('garments.kindOf', { name })}
-				value={kind}
-				onChange={(event) => change.run(event.target.value as Kind)}
-			>
-				{KIND_NAMES.map((one) => (
-					<option key={one} value={one}>
-						{say(`kinds.${one}`)}
-					</option>
-				))}
-			</select>
+			<KindSelect
+				open={kindFrom !== 'user'}
+				label={say('garments.kindOf', { name })}
+				kind={kind}
+				onSay={change.run}
+				onEnter={onNext}
+			/>
 			{kindFrom === 'user' ? null : (
 				<button
 					type="button"
 					className="link-button small"
-					onClick={() => change.run(kind)}
+					onClick={confirm}
 					aria-label={say('garments.confirm', { kind: say(`kinds.${kind}`), name })}
 				>
 					{say(kindFrom === 'photo' ? 'garments.suggested' : 'garments.notKnown')}
@@ -41,7 +44,7 @@ const KindPicker = ({ row }: { row: GarmentRow }) => {
 			{change.problem ? <span className="warn small">{change.problem.message}</span> : null}
 		</span>
 	);
-};
+}
 
 /** Where it is, and what stands out about it. */
 const standing = ({ garment, said }: GarmentRow): string =>
@@ -59,11 +62,13 @@ const Row = memo(function Row({
 	chosen,
 	onToggle,
 	onOpen,
+	onNextKind,
 }: {
 	row: GarmentRow;
 	chosen: boolean;
 	onToggle: (id: string, on: boolean) => void;
 	onOpen: (id: string) => void;
+	onNextKind: (id: string) => void;
 }) {
 	const { garment, said } = row;
 	return (
@@ -81,7 +86,7 @@ const Row = memo(function Row({
 				</button>
 				<span className="small quiet">{standing(row)}</span>
 			</div>
-			<KindPicker row={row} />
+			<KindPicker row={row} onNext={() => onNextKind(garment.id)} />
 			<SwatchStrip swatches={garment.swatches} label={say('garments.coloursOf', { name: garment.name })} />
 			<span className="garment-fit">
 				{garment.swatches.length === 0 ? (
@@ -112,7 +117,12 @@ export function GarmentList({
 	const list = useRef<HTMLUListElement>(null);
 	const [top, setTop] = useState(0);
 	useLayoutEffect(() => {
-		if (list.current) setTop(list.current.getBoundingClientRect().top + window.scrollY);
+		const measure = () => list.current && setTop(list.current.getBoundingClientRect().top + window.scrollY);
+		measure();
+		// What stands above comes and goes: kinds to confirm, what can be done with those chosen.
+		const watcher = new ResizeObserver(measure);
+		watcher.observe(document.body);
+		return () => watcher.disconnect();
 	}, []);
 	const virtual = useWindowVirtualizer({
 		count: rows.length,
@@ -121,6 +131,28 @@ export function GarmentList({
 		overscan: 6,
 		scrollMargin: top,
 	});
+	// The next one may lie beyond what is drawn: it is scrolled to, and takes the focus once it is there.
+	const rowsNow = useRef(rows);
+	rowsNow.current = rows;
+	const onNextKind = useCallback(
+		(after: string) => {
+			const all = rowsNow.current;
+			const at = all.findIndex(({ garment }) => garment.id === after);
+			const isOpen = ({ garment }: GarmentRow, index: number) => garment.kindFrom !== 'user' && index !== at;
+			const next = all.findIndex((row, index) => index > at && isOpen(row, index));
+			const index = next === -1 ? all.findIndex(isOpen) : next;
+			const id = all[index]?.garment.id;
+			if (id === undefined) return;
+			virtual.scrollToIndex(index);
+			const tryFocus = (tries: number) => {
+				const field = list.current?.querySelector<HTMLElement>(`[data-row="${CSS.escape(id)}"] [data-kind-open]`);
+				if (field) field.focus({ preventScroll: true });
+				else if (tries > 0) requestAnimationFrame(() => tryFocus(tries - 1));
+			};
+			tryFocus(FRAMES_TO_DRAW);
+		},
+		[virtual],
+	);
 	return (
 		<>
 			<p className="small quiet" role="status">
@@ -132,11 +164,18 @@ export function GarmentList({
 						key={key}
 						ref={virtual.measureElement}
 						data-index={index}
+						data-row={key}
 						style={{ transform: `translateY(${start - top}px)` }}
 						aria-setsize={rows.length}
 						aria-posinset={index + 1}
 					>
-						<Row row={rows[index]!} chosen={chosen.has(rows[index]!.garment.id)} onToggle={onToggle} onOpen={onOpen} />
+						<Row
+							row={rows[index]!}
+							chosen={chosen.has(rows[index]!.garment.id)}
+							onToggle={onToggle}
+							onOpen={onOpen}
+							onNextKind={onNextKind}
+						/>
 					</li>
 				))}
 			</ul>

@@ -12,12 +12,14 @@ import { purposeOf } from '../../shell/station-words.ts';
 import { DropZone } from '../../uploads/drop-zone.tsx';
 import { addUploads } from '../../uploads/upload-queue.ts';
 import { BulkEdit } from './bulk-edit.tsx';
+import { ConfirmKinds } from './confirm-kinds.tsx';
 import { Filters } from './filters.tsx';
 import { GarmentDialog } from './garment-dialog.tsx';
 import { filteredGarments, NO_FILTER } from './garment-filter.ts';
 import { GarmentList } from './garment-list.tsx';
 import { Grounds } from './grounds.tsx';
 import { ImportTable } from './import-table.tsx';
+import { isToConfirm } from './kinds-to-confirm.ts';
 import './garments.css';
 
 const NONE: readonly Garment[] = [];
@@ -49,15 +51,14 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 			}),
 		[],
 	);
+	const toConfirm = useMemo(() => garments.filter(isToConfirm), [garments]);
 	const opened = rows.find(({ garment }) => garment.id === openId);
-	const unnamed = garments.filter(({ kindFrom, place }) => kindFrom !== 'user' && place !== 'gone').length;
 	return (
 		<div className="page-body">
 			<PageTitle name={say('places.garments')} purpose={purposeOf('garments')} />
-			<DropZone label={say('garments.label')} onPhotos={onPhotos}>
-				{unnamed > 0 ? <span className="small row-end">{say('garments.kindsOpen', { count: unnamed })}</span> : null}
-			</DropZone>
+			<DropZone label={say('garments.label')} onPhotos={onPhotos} />
 			<Problem of={error} />
+			{toConfirm.length > 0 ? <ConfirmKinds garments={toConfirm} onOpen={setOpenId} /> : null}
 			{data === undefined ? (
 				error ? null : (
 					<Loading what={say('garments.yours')} />
@@ -82,7 +83,7 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
 			{garments.length > 0 ? <Grounds /> : null}
 			<ImportTable />
-			{report ? <NextStepLink report={report} place="garments" kindsOpen={unnamed} /> : null}
+			{report ? <NextStepLink report={report} place="garments" kindsOpen={toConfirm.length} /> : null}
 			{opened ? (
 				<GarmentDialog
 					row={opened}

@@ -1,7 +1,9 @@
 import { useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
+import { usePhotos } from '../../api/photos.ts';
 import { usePicture } from '../../api/pictures.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
@@ -13,6 +15,8 @@ const HALVES: readonly [Box, Box] = [
 	{ left: 0, top: 0, right: 0.5, bottom: 1 },
 	{ left: 0.5, top: 0, right: 1, bottom: 1 },
 ];
+
+const NAMES = ['first-garment', 'second-garment'] as const;
 
 /** A photo that shows two garments becomes two photos, each with its own garment. */
 export function SplitPhoto({
@@ -27,35 +31,34 @@ export function SplitPhoto({
 	onDone: () => void;
 }) {
 	const address = usePicture(photoId, 'display');
-	const [boxes, setBoxes] = useState(HALVES);
-	const split = useChange(() => call('splitGarment', { params: { id: garment.id }, body: { photoId, boxes } }), onDone);
+	const proposed = usePhotos([photoId]).get(photoId)?.reading?.proposal?.boxes;
+	const [drawn, setDrawn] = useState<readonly [Box, Box] | null>(null);
+	const boxes = drawn ?? proposed ?? HALVES;
+	const split = useChange(
+		() => call('splitGarment', { params: { id: garment.id }, body: { photoId, boxes: [...boxes] } }),
+		onDone,
+	);
 	return (
-		<Dialog title="One photo, two garments" onClose={onClose}>
+		<Dialog title={say('garment.twoTitle')} onClose={onClose}>
 			<div className="stack">
-				<p>
-					Draw a box round each garment. The first keeps all that you told of this entry; the second becomes a garment
-					of its own. Undo puts them back together.
-				</p>
+				<p>{say(proposed ? 'garment.twoProposed' : 'garment.twoHow')}</p>
 				{address ? (
 					<div className="split-columns">
 						{boxes.map((box, index) => (
-							<section
-								key={index === 0 ? 'first' : 'second'}
-								aria-label={index === 0 ? 'First garment' : 'Second garment'}
-							>
-								<h3>{index === 0 ? 'First garment' : 'Second garment'}</h3>
+							<section key={NAMES[index]} aria-labelledby={NAMES[index]}>
+								<h3 id={NAMES[index]}>{say(index === 0 ? 'garment.first' : 'garment.second')}</h3>
 								<BoxChooser
 									address={address}
 									box={box}
-									label="The photo with a box round one garment"
-									onChange={(next) => setBoxes(index === 0 ? [next, boxes[1]] : [boxes[0], next])}
+									label={say('garment.box')}
+									onChange={(next) => setDrawn(index === 0 ? [next, boxes[1]] : [boxes[0], next])}
 								/>
 							</section>
 						))}
 					</div>
 				) : null}
 				<Button look="main" onPress={() => split.run(undefined)} isPending={split.busy} isDisabled={!address}>
-					Make two garments of it
+					{say('garment.makeTwo')}
 				</Button>
 				<Problem of={split.problem} />
 			</div>

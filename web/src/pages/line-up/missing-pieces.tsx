@@ -16,19 +16,19 @@ export function MissingPieces({ report }: { report: Report }) {
 	if (best.length === 0) return null;
 	return (
 		<section className="section" aria-labelledby="missing">
-			<h2 id="missing">One more piece</h2>
+			<h2 id="missing">{say('onePiece.title')}</h2>
 			<div className="table-scroll">
 				<table>
-					<caption>The best colour of each slot, and what it adds beside a piece that would go with everything</caption>
+					<caption>{say('onePiece.caption')}</caption>
 					<thead>
 						<tr>
-							<th scope="col">Slot</th>
-							<th scope="col">In</th>
+							<th scope="col">{say('onePiece.sort')}</th>
+							<th scope="col">{say('onePiece.in')}</th>
 							<th scope="col" className="figure">
-								Outfits added
+								{say('onePiece.added')}
 							</th>
 							<th scope="col" className="figure">
-								Of the most possible
+								{say('onePiece.share')}
 							</th>
 						</tr>
 					</thead>

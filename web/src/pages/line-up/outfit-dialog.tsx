@@ -1,3 +1,4 @@
+import { say } from '../../../../src/language/speak.ts';
 import type { PairTable } from '../../../../src/wardrobe/pairs/pair-table.ts';
 import type { PairWord } from '../../../../src/wardrobe/words/wear.ts';
 import { call } from '../../api/call.ts';
@@ -21,43 +22,43 @@ export function OutfitDialog({
 	pairWords: readonly PairWord[];
 	onClose: () => void;
 }) {
-	const say = useChange((word: Word) => call('sayOfPair', { body: word }));
+	const tell = useChange((word: Word) => call('sayOfPair', { body: word }));
 	const wordOf = (a: string, b: string) =>
 		pairWords.find((one) => (one.garmentA === a && one.garmentB === b) || (one.garmentA === b && one.garmentB === a))
 			?.word ?? null;
 	const pairs = pieces.flatMap((one, index) => pieces.slice(index + 1).map((other) => [one, other] as const));
 	return (
-		<Dialog title="An outfit" onClose={onClose}>
+		<Dialog title={say('outfits.one')} onClose={onClose}>
 			<div className="outfit-columns">
 				<FlatLay pieces={pieces.map((piece) => table.garments[piece]!)} />
 				<ul className="stack">
 					{pairs.map(([one, other]) => {
 						const a = table.garments[one]!;
 						const b = table.garments[other]!;
+						const names = { one: a.name, other: b.name };
 						const word = wordOf(a.id, b.id);
-						const toggle = (next: PairWord['word']) => say.run({ a: a.id, b: b.id, word: word === next ? null : next });
+						const toggle = (next: PairWord['word']) =>
+							tell.run({ a: a.id, b: b.id, word: word === next ? null : next });
 						return (
 							<li key={`${a.id} ${b.id}`} className="pair">
-								<h3>
-									{a.name} with {b.name}
-								</h3>
+								<h3>{say('outfits.with', names)}</h3>
 								<p className="small">{table.sentence(one, other)}</p>
 								<span className="row">
 									<Button
 										small
 										pressed={word === 'approved'}
 										onPress={() => toggle('approved')}
-										aria-label={`Approve ${a.name} with ${b.name}`}
+										aria-label={say('outfits.approveNamed', names)}
 									>
-										{word === 'approved' ? 'Approved' : 'Approve'}
+										{say(word === 'approved' ? 'outfits.approved' : 'outfits.approve')}
 									</Button>
 									<Button
 										small
 										pressed={word === 'refused'}
 										onPress={() => toggle('refused')}
-										aria-label={`Refuse ${a.name} with ${b.name}`}
+										aria-label={say('outfits.refuseNamed', names)}
 									>
-										{word === 'refused' ? 'Refused' : 'Refuse'}
+										{say(word === 'refused' ? 'outfits.refused' : 'outfits.refuse')}
 									</Button>
 								</span>
 							</li>
@@ -65,7 +66,7 @@ export function OutfitDialog({
 					})}
 				</ul>
 			</div>
-			<Problem of={say.problem} />
+			<Problem of={tell.problem} />
 		</Dialog>
 	);
 }

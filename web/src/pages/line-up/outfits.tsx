@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { say } from '../../../../src/language/speak.ts';
 import { outfitList } from '../../../../src/wardrobe/pairs/outfit-list.ts';
 import { pairTable } from '../../../../src/wardrobe/pairs/pair-table.ts';
 import { wornTogether } from '../../../../src/wardrobe/pairs/worn-together.ts';
@@ -44,13 +45,13 @@ export function Outfits({ report, garments }: { report: Report; garments: readon
 	if (!table) return null;
 	return (
 		<section className="section" aria-labelledby="outfits">
-			<h2 id="outfits">Outfits</h2>
+			<h2 id="outfits">{say('outfits.title')}</h2>
 			<div className="row outfit-tools">
 				<SelectField
-					label="Wearing"
+					label={say('outfits.wearing')}
 					value={anchorId}
 					options={[
-						{ value: '', label: 'anything of the set' },
+						{ value: '', label: say('outfits.anything') },
 						...garments.map(({ id, name }) => ({ value: id, label: name })),
 					]}
 					onChange={(id) => {
@@ -60,11 +61,8 @@ export function Outfits({ report, garments }: { report: Report; garments: readon
 				/>
 			</div>
 			{outfits.length === 0 ? (
-				<Empty title="No supported outfit">
-					<p>
-						An outfit needs a top, a bottom and shoes, or a dress and shoes, of which every pair has some support: worn
-						before, approved, seen in the pictures, both in the palette, or a base neutral.
-					</p>
+				<Empty title={say('outfits.none')}>
+					<p>{say('outfits.noneHow')}</p>
 				</Empty>
 			) : (
 				<ul className="outfits">
@@ -78,7 +76,9 @@ export function Outfits({ report, garments }: { report: Report; garments: readon
 					))}
 				</ul>
 			)}
-			{outfits.length === limit ? <Button onPress={() => setLimit(limit + A_PAGE)}>Show more outfits</Button> : null}
+			{outfits.length === limit ? (
+				<Button onPress={() => setLimit(limit + A_PAGE)}>{say('outfits.more')}</Button>
+			) : null}
 			{opened?.every((piece) => piece < garments.length) ? (
 				<OutfitDialog table={table} pieces={opened} pairWords={pairWords ?? []} onClose={() => setOpened(null)} />
 			) : null}

@@ -34,3 +34,5 @@ export function useProof(seasonId: string, onResult: (result: LineUpResult) => v
 	};
 	return { secondsGone, problem, start, stop: () => running.current?.abort() };
 }
+
+export type Proof = ReturnType<typeof useProof>;

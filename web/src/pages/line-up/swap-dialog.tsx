@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { say } from '../../../../src/language/speak.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { call } from '../../api/call.ts';
@@ -31,11 +32,11 @@ export function SwapDialog({
 	});
 	const withId = new Map(garments.map((one) => [one.id, one]));
 	return (
-		<Dialog title={`In place of ${garment.name}`} onClose={onClose}>
+		<Dialog title={say('set.inPlaceOf', { name: garment.name })} onClose={onClose}>
 			<Problem of={error} />
 			{swaps?.length === 0 ? (
-				<Empty title="Nothing to swap with">
-					<p>No other garment of this slot is on the rail.</p>
+				<Empty title={say('set.nothingToSwap')}>
+					<p>{say('set.nothingToSwapHow')}</p>
 				</Empty>
 			) : swaps ? (
 				<ul className="tiles">
@@ -47,15 +48,15 @@ export function SwapDialog({
 								<GarmentPhoto garment={other} />
 								<span className="tile-name">{other.name}</span>
 								<span className="small">{sentence}</span>
-								<Button small onPress={() => onSwap(other.id)} aria-label={`Swap in ${other.name}`}>
-									Take this one
+								<Button small onPress={() => onSwap(other.id)} aria-label={say('set.takeNamed', { name: other.name })}>
+									{say('set.takeThis')}
 								</Button>
 							</li>
 						);
 					})}
 				</ul>
 			) : (
-				<Loading what="what each would change" />
+				<Loading what={say('set.changes')} />
 			)}
 		</Dialog>
 	);

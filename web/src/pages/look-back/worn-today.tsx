@@ -21,7 +21,8 @@ export function WornToday({ garments, today }: { garments: readonly Garment[]; t
 		worn.has(wear.garmentId) ? call('removeWear', { body: wear }) : call('noteWears', { body: { wears: [wear] } }),
 	);
 	const usable = garments
-		.filter(({ place }) => place === 'rail' || place === 'stored')
+		// What was worn that day is shown, wherever it is now: the count is of what stands here.
+		.filter(({ id, place }) => place === 'rail' || place === 'stored' || worn.has(id))
 		.sort(
 			(a, b) =>
 				Number(a.place !== 'rail') - Number(b.place !== 'rail') ||
@@ -32,7 +33,7 @@ export function WornToday({ garments, today }: { garments: readonly Garment[]; t
 		<section className="section" aria-labelledby="worn-today">
 			<div className="row">
 				<h2 id="worn-today">{day === today ? say('lookBackPage.wornToday') : say('lookBackPage.wornThatDay')}</h2>
-				<span role="status">{say('counts.garments', { count: worn.size })}</span>
+				<span role="status">{say('counts.garments', { count: usable.filter(({ id }) => worn.has(id)).length })}</span>
 				<span className="row-end">
 					<TextField
 						label={say('lookBackPage.day')}

@@ -1,47 +1,40 @@
 import { useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
-import type { SortingSuggestion } from '../../../../src/wardrobe/season/sorting.ts';
 import { Button } from '../../parts/button.tsx';
 import { useKeptFocus } from '../../parts/kept-focus.ts';
 import { PhotoPick } from '../../parts/photo-pick.tsx';
 import { useKeys } from './sort-keys.ts';
-import { type SortItem, sortGroups } from './sort-order.ts';
+import { type SortItem, type SortLean, sortGroups } from './sort-order.ts';
 import { TakeBack } from './take-back.tsx';
 import type { Sorting } from './use-sorting.ts';
 
-type Suggestion = SortingSuggestion['suggestion'];
-
 const TITLES = {
 	keep: 'sort.keepGroup',
+	'rather-keep': 'sort.ratherKeepGroup',
 	store: 'sort.storeGroup',
 	'let-go': 'sort.letGoGroup',
+	'rather-not': 'sort.ratherNotGroup',
 	undecided: 'sort.undecidedGroup',
 } as const;
 const HOW = {
 	keep: 'sort.keepHow',
+	'rather-keep': 'sort.ratherKeepHow',
 	store: 'sort.storeHow',
 	'let-go': 'sort.letGoHow',
+	'rather-not': 'sort.ratherNotHow',
 	undecided: 'sort.undecidedHow',
 } as const;
 const WORDS = [
-	['keep', 'sort.keepThese'],
-	['store', 'sort.storeThese'],
-	['let-go', 'sort.letGoThese'],
+	['keep', 'sort.keep', 'sort.keepThese'],
+	['store', 'sort.store', 'sort.storeThese'],
+	['let-go', 'sort.letGo', 'sort.letGoThese'],
 ] as const;
 
 /** Garments for which the same is suggested: all ticked where something speaks for it, none where nothing does. */
-function Group({
-	suggestion,
-	items,
-	sorting,
-}: {
-	suggestion: Suggestion;
-	items: readonly SortItem[];
-	sorting: Sorting;
-}) {
+function Group({ lean, items, sorting }: { lean: SortLean; items: readonly SortItem[]; sorting: Sorting }) {
 	/** Ids that stand otherwise than the group began. */
 	const [flipped, setFlipped] = useState<ReadonlySet<string>>(new Set());
-	const startsTicked = suggestion !== 'undecided';
+	const startsTicked = lean === 'keep' || lean === 'store' || lean === 'let-go';
 	const isTicked = ({ garment }: SortItem) => flipped.has(garment.id) !== startsTicked;
 	const ticked = items.filter(isTicked);
 	const tickAll = (on: boolean) =>
@@ -53,11 +46,11 @@ function Group({
 			return next;
 		});
 	return (
-		<section className="section stack" aria-labelledby={`group-${suggestion}`}>
-			<h2 id={`group-${suggestion}`} tabIndex={-1} data-focus-next>
-				{say(TITLES[suggestion])} <span className="small quiet">{items.length}</span>
+		<section className="section stack" aria-labelledby={`group-${lean}`}>
+			<h2 id={`group-${lean}`} tabIndex={-1} data-focus-next>
+				{say(TITLES[lean])} <span className="small quiet">{items.length}</span>
 			</h2>
-			<p className="quiet">{say(HOW[suggestion])}</p>
+			<p className="quiet">{say(HOW[lean])}</p>
 			<ul className="picks">
 				{items.map((item) => (
 					<li key={item.garment.id}>
@@ -69,14 +62,14 @@ function Group({
 			</ul>
 			<fieldset className="row group-decision">
 				<legend className="hidden-visually">{say('sort.yourDecision')}</legend>
-				{WORDS.map(([word, name]) => (
+				{WORDS.map(([word, name, named]) => (
 					<Button
 						key={word}
-						look={word === suggestion ? 'main' : 'plain'}
+						look={word === lean ? 'main' : 'plain'}
 						isDisabled={ticked.length === 0}
 						onPress={() => sorting.decide(ticked, word)}
 					>
-						{say(name, { count: ticked.length })}
+						{ticked.length === 0 ? say(name) : say(named, { count: ticked.length })}
 					</Button>
 				))}
 				<Button look="bare" small onPress={() => tickAll(ticked.length < items.length)}>
@@ -94,8 +87,8 @@ export function GroupView({ left, sorting }: { left: readonly SortItem[]; sortin
 	return (
 		<div ref={list}>
 			<TakeBack sorting={sorting} />
-			{sortGroups(left).map(({ suggestion, items }) => (
-				<Group key={suggestion} suggestion={suggestion} items={items} sorting={sorting} />
+			{sortGroups(left).map(({ lean, items }) => (
+				<Group key={lean} lean={lean} items={items} sorting={sorting} />
 			))}
 		</div>
 	);

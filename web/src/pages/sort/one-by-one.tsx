@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import { fetchPictureEarly } from '../../api/pictures.ts';
@@ -16,6 +16,9 @@ const WORDS = [
 	{ word: 'let-go', name: 'sort.letGo', key: '3' },
 ] as const;
 
+/** Narrower than this a screen has no room for the page's head beside a photo; as in sort.css. */
+const PHONE_BELOW_PX = 704;
+
 /** One garment at a time, big, with the reasons: keys 1, 2, 3 decide, U takes the last one back, S skips. At least one must be left. */
 export function OneByOne({ left, report, sorting }: { left: readonly SortItem[]; report: Report; sorting: Sorting }) {
 	const [skipped, setSkipped] = useState<readonly string[]>([]);
@@ -25,6 +28,12 @@ export function OneByOne({ left, report, sorting }: { left: readonly SortItem[];
 	const next = waiting[1]?.garment;
 	const nextPhoto = next && next.swatches.length > 0 ? next.photoIds[0] : undefined;
 	useEffect(() => fetchPictureEarly(nextPhoto, 'display'), [nextPhoto]);
+
+	// Photo and decisions fit one screen of a phone from here on down.
+	const place = useRef<HTMLElement>(null);
+	useEffect(() => {
+		if (innerWidth < PHONE_BELOW_PX) place.current?.scrollIntoView({ block: 'start' });
+	}, []);
 
 	const decide = (word: SortWord) => sorting.decide([item], word);
 	const skip = () => setSkipped([...skipped.filter((id) => id !== garment.id), garment.id]);
@@ -36,7 +45,7 @@ export function OneByOne({ left, report, sorting }: { left: readonly SortItem[];
 		s: skip,
 	});
 	return (
-		<section className="sort-one" aria-label={say('sort.oneByOne')}>
+		<section ref={place} className="sort-one" aria-label={say('sort.oneByOne')}>
 			{/* Photo and words are one thing: they change together. */}
 			<OneGarment key={garment.id} item={item} />
 			<fieldset className="row sort-decisions">

@@ -1,5 +1,4 @@
 import type { GarmentReport } from '../../../../src/wardrobe/season/report.ts';
-import type { SortingSuggestion } from '../../../../src/wardrobe/season/sorting.ts';
 import { isSorted } from '../../../../src/wardrobe/season/stations.ts';
 import type { Garment, Place } from '../../../../src/wardrobe/words/garment.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
@@ -35,15 +34,23 @@ export function sortOrder(items: readonly SortItem[]): SortItem[] {
 export const isDecided = ({ garment }: SortItem, seasonId: string): boolean =>
 	garment.sortedFor?.includes(seasonId) ?? false;
 
-/** The items by what is suggested for them, the surest first; suggestions that nothing has are left out. */
+/** What is suggested, and of what is not decided whether its colour speaks for it or against it. */
+export type SortLean = SortWord | 'rather-keep' | 'rather-not' | 'undecided';
+
+const LEANS = ['keep', 'rather-keep', 'store', 'let-go', 'rather-not', 'undecided'] as const satisfies SortLean[];
+
+function leanOf({ said: { sorting, fit } }: SortItem): SortLean {
+	if (sorting.suggestion !== 'undecided') return sorting.suggestion;
+	const colour = fit.verdict === 'unsure' ? fit.likely : fit.verdict;
+	return colour === 'fits' ? 'rather-keep' : colour === 'off' ? 'rather-not' : 'undecided';
+}
+
+/** The items by what is suggested for them, what speaks for staying first; groups that nothing is in are left out. */
 export function sortGroups(items: readonly SortItem[]): {
-	readonly suggestion: SortingSuggestion['suggestion'];
+	readonly lean: SortLean;
 	readonly items: readonly SortItem[];
 }[] {
-	return (['keep', 'store', 'let-go', 'undecided'] as const)
-		.map((suggestion) => ({
-			suggestion,
-			items: items.filter(({ said }) => said.sorting.suggestion === suggestion),
-		}))
-		.filter((group) => group.items.length > 0);
+	return LEANS.map((lean) => ({ lean, items: items.filter((item) => leanOf(item) === lean) })).filter(
+		(group) => group.items.length > 0,
+	);
 }

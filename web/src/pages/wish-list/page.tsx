@@ -16,7 +16,7 @@ import './wish-list.css';
 
 const nameIn = (report: Report) => {
 	const names = new Map(report.garments.map(({ garmentId, name }) => [garmentId, name]));
-	return (id: string) => names.get(id) ?? say('garments.gone');
+	return (id: string) => names.get(id) ?? say('set.gone');
 };
 
 /** Gaps become wishes here; wishes wait, used first. */
