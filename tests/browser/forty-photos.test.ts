@@ -120,7 +120,7 @@ describe.skipIf(!hasBrowser())('from 38 photos to a confirmed, named, sorted war
 		const { violations } = await new AxeBuilder({ page })
 			.withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
 			.analyze();
-		expect(violations.map(({ id }) => id)).toEqual([]);
+		expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
 		await hands.press(page.getByRole('button', { name: /^All \d+ left are right$/ }));
 		await expect.poll(async () => (await garments()).every(({ kindFrom }) => kindFrom === 'user')).toBe(true);
 		await page.getByRole('heading', { name: /What are they/ }).waitFor({ state: 'detached' });
