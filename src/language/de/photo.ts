@@ -52,7 +52,7 @@ export const PHOTO = {
 		dropAndClose: 'Ohne ihn schließen',
 		goOn: 'Weiter zeichnen',
 	},
-	light: {
+	lightTools: {
 		how: 'Tippe auf etwas, das in Wahrheit weiß oder grau ist; eines von jedem sagt am meisten. Du siehst vorher und nachher, und nichts wird behalten, bevor du es sagst.',
 		white: 'weißes Papier oder Blatt',
 		receipt: 'die Rückseite eines Kassenzettels',

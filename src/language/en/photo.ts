@@ -52,7 +52,7 @@ export const PHOTO = {
 		dropAndClose: 'Close without it',
 		goOn: 'Go on drawing',
 	},
-	light: {
+	lightTools: {
 		how: 'Tap something that is white or grey in truth; one of each tells most. You see before and after, and nothing is kept until you say so.',
 		white: 'white paper or sheet',
 		receipt: 'the back of a receipt',

@@ -48,7 +48,7 @@ export function BeforeAfter({
 }) {
 	return (
 		<div className="before-after">
-			<Corrected address={address} model={null} words={say('light.before')} />
+			<Corrected address={address} model={null} words={say('lightTools.before')} />
 			<Corrected address={address} model={model} words={afterWords} />
 		</div>
 	);

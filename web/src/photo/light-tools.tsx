@@ -12,17 +12,17 @@ import { type LightInHand, useLight } from './use-light.ts';
 
 /** Things that are neutral in truth, with the CIELAB lightness they usually have. */
 const NEUTRALS = [
-	{ value: '95', words: 'light.white' },
-	{ value: '90', words: 'light.receipt' },
-	{ value: '50', words: 'light.grey' },
-	{ value: '67', words: 'light.lightGrey' },
-	{ value: '', words: 'light.byBrightness' },
+	{ value: '95', words: 'lightTools.white' },
+	{ value: '90', words: 'lightTools.receipt' },
+	{ value: '50', words: 'lightTools.grey' },
+	{ value: '67', words: 'lightTools.lightGrey' },
+	{ value: '', words: 'lightTools.byBrightness' },
 ] as const;
 
 const CAMERAS = [
-	{ value: '', words: 'light.asFile' },
-	{ value: 'phone', words: 'light.phone' },
-	{ value: 'camera', words: 'light.camera' },
+	{ value: '', words: 'lightTools.asFile' },
+	{ value: 'phone', words: 'lightTools.phone' },
+	{ value: 'camera', words: 'lightTools.camera' },
 ] as const;
 
 /** The photo, to point at something neutral in it; what it is said to be decides how light it is taken for. */
@@ -40,13 +40,13 @@ function NeutralPointer({ photo, address, light }: { photo: PhotoRecord; address
 	return (
 		<>
 			<SelectField
-				label={say('light.whatYouTap')}
+				label={say('lightTools.whatYouTap')}
 				value={lightness}
 				options={NEUTRALS.map(({ value, words }) => ({ value, label: say(words) }))}
 				onChange={setLightness}
 			/>
 			<PicturePointer
-				label={say('light.picture')}
+				label={say('lightTools.picture')}
 				surface={surface}
 				onTap={onTap}
 				marks={light.shown.map(({ x, y }) => ({ x: x / width, y: y / height }))}
@@ -64,7 +64,7 @@ function HandSteps({ light, which }: { light: LightInHand; which: 'warmer' | 'li
 		if (Number(text) !== byHand[which]) light.change({ ...light.own, byHand: { ...byHand, [which]: Number(text) } });
 	};
 	return (
-		<Field label={say(`light.${which}`, { steps: byHand[which] })}>
+		<Field label={say(`lightTools.${which}`, { steps: byHand[which] })}>
 			{(ids) => (
 				<input
 					{...ids}
@@ -87,7 +87,7 @@ function LightFields({ light }: { light: LightInHand }) {
 	return (
 		<>
 			<SelectField
-				label={say('light.takenBy')}
+				label={say('lightTools.takenBy')}
 				value={own.camera ?? ''}
 				options={CAMERAS.map(({ value, words }) => ({ value, label: say(words) }))}
 				onChange={(camera) => {
@@ -100,8 +100,8 @@ function LightFields({ light }: { light: LightInHand }) {
 				<HandSteps light={light} which="lighter" />
 			</div>
 			<TextField
-				label={say('light.sameAs')}
-				hint={say('light.sameAsHint')}
+				label={say('lightTools.sameAs')}
+				hint={say('lightTools.sameAsHint')}
 				value={own.lightGroup ?? ''}
 				maxLength={100}
 				onCommit={(lightGroup) => {
@@ -120,9 +120,9 @@ export function LightTools({ photo }: { photo: PhotoRecord }) {
 	const model = photo.reading?.light.model;
 	return (
 		<div className="stack">
-			<p>{say('light.how')}</p>
+			<p>{say('lightTools.how')}</p>
 			<NeutralPointer photo={photo} address={address} light={light} />
-			{light.isTrying ? <p className="small quiet italic">{say('light.trying')}</p> : null}
+			{light.isTrying ? <p className="small quiet italic">{say('lightTools.trying')}</p> : null}
 			{light.trial && address ? (
 				<NeutralTrial
 					photo={photo}
@@ -133,14 +133,14 @@ export function LightTools({ photo }: { photo: PhotoRecord }) {
 				/>
 			) : null}
 			{!light.trial && address && model ? (
-				<BeforeAfter address={address} model={model} afterWords={say('light.now')} />
+				<BeforeAfter address={address} model={model} afterWords={say('lightTools.now')} />
 			) : null}
 			<div className="row">
 				<Button onPress={light.stepBack} isPending={light.isSaving} isDisabled={!light.canStepBack}>
-					{say('light.stepBack')}
+					{say('lightTools.stepBack')}
 				</Button>
 				<Button look="bare" onPress={light.takeBack} isDisabled={!light.isCorrected}>
-					{say('light.takeBack')}
+					{say('lightTools.takeBack')}
 				</Button>
 			</div>
 			<Problem of={light.problem} />

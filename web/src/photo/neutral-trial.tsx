@@ -32,21 +32,25 @@ export function NeutralTrial({
 					{sentence}
 				</p>
 			))}
-			<BeforeAfter address={address} model={model} afterWords={say(isRefused ? 'light.refused' : 'light.after')} />
+			<BeforeAfter
+				address={address}
+				model={model}
+				afterWords={say(isRefused ? 'lightTools.refused' : 'lightTools.after')}
+			/>
 			{isRefused ? null : (
 				<p className="small">
 					{before === undefined
-						? say('light.wouldStand', { after })
-						: say('light.stands', { after, before: before.toFixed(0) })}
+						? say('lightTools.wouldStand', { after })
+						: say('lightTools.stands', { after, before: before.toFixed(0) })}
 				</p>
 			)}
 			<div className="row">
 				{isRefused ? null : (
 					<Button look="main" onPress={onKeep}>
-						{say(isAsked ? 'light.isRight' : 'light.keepIt')}
+						{say(isAsked ? 'lightTools.isRight' : 'lightTools.keepIt')}
 					</Button>
 				)}
-				<Button onPress={onDrop}>{say(isRefused ? 'light.another' : 'light.takeItBack')}</Button>
+				<Button onPress={onDrop}>{say(isRefused ? 'lightTools.another' : 'lightTools.takeItBack')}</Button>
 			</div>
 		</div>
 	);
