@@ -5,6 +5,7 @@ import { damagedPhotos } from './damaged-photos.ts';
 import type { Figures } from './figure.ts';
 import { fullDisk } from './full-disk.ts';
 import { halfDecisions } from './half-decisions.ts';
+import { hostedDrills } from './hosted-drills.ts';
 import { hostileRequests } from './hostile-requests.ts';
 import { largeTables } from './large-tables.ts';
 import { leftBehind } from './left-behind.ts';
@@ -34,6 +35,7 @@ const sections: readonly (readonly [string, () => Promise<Figures>])[] = [
 	['a device that was not paired', () => strangers(LONG ? 20 : 1, LONG)],
 	['people who leave in the middle', () => leftBehind(LONG ? 100 : 20)],
 	['many clients at once', () => (LONG ? manyClients(50, 120) : manyClients(10, 3))],
+	...(LONG ? [['a host: servers, readers, database and object store that fail', () => hostedDrills(10)] as const] : []),
 	['a home of many photos, backed up and restored', () => manyPhotos(LONG ? 10_000 : 150)],
 ];
 

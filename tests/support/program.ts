@@ -25,8 +25,16 @@ function parsed(line: string): Readonly<Record<string, unknown>>[] {
 }
 
 /** Starts `dyelot WORDS` with nothing of this process's environment but the path, and what is given. */
-export function startProgram(words: readonly string[], environment: Readonly<Record<string, string>> = {}): Program {
-	const child = spawn(process.execPath, ['--import', 'tsx', PROGRAM, ...words], {
+export const startProgram = (words: readonly string[], environment: Readonly<Record<string, string>> = {}): Program =>
+	startScript(PROGRAM, words, environment);
+
+/** The same for a script of the tests. */
+export function startScript(
+	script: string,
+	words: readonly string[],
+	environment: Readonly<Record<string, string>> = {},
+): Program {
+	const child = spawn(process.execPath, ['--import', 'tsx', script, ...words], {
 		stdio: ['ignore', 'pipe', 'pipe'],
 		env: { PATH: process.env.PATH ?? '', HOME: process.env.HOME ?? '', ...environment },
 	});

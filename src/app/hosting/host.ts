@@ -37,6 +37,7 @@ function createOpenHomes(open: (homeId: string) => Promise<Services>) {
 			return opening;
 		},
 		forget: (homeId: string) => void homes.delete(homeId),
+		forgetAll: () => homes.clear(),
 	};
 }
 
@@ -54,10 +55,15 @@ export async function openHost(settings: HostSettings): Promise<Host> {
 	});
 	let notices: Notices | null = null;
 	const events = createHostedEvents(async (notice) => notices?.tell(notice), report);
-	notices = await openNotices({ connectionString, onNotice: events.heard, onGap: events.missed, report });
 	const pool = createReaderPool({ threads: settings.threads });
 	const shared: Shared = { ...settings, database, queue, pool, events, now: () => new Date(), newId: randomUUID };
 	const homes = createOpenHomes((homeId) => openHomeServices(shared, homeId));
+	const onGap = () => {
+		events.missed();
+		// Photos that came in while the database was out of reach may not be queued: each home, opened anew, queues what waits.
+		homes.forgetAll();
+	};
+	notices = await openNotices({ connectionString, onNotice: events.heard, onGap, report });
 	return {
 		...shared,
 		accounts: database.accounts,
