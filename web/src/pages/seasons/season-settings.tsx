@@ -9,6 +9,7 @@ import { changeThing } from '../../api/change-thing.ts';
 import { Check, Field, SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { SeasonDaysFields } from './season-days.tsx';
 
@@ -18,7 +19,8 @@ const whole = (text: string, least: number, most: number) =>
 	Math.min(most, Math.max(least, Math.round(Number(text) || least)));
 
 /** What the user sets of a season: its name, its size, what each slot needs, what counts. */
-export default function SeasonSettings({ report: { season } }: PageProps) {
+export default function SeasonSettings({ report }: PageProps) {
+	const { season } = report;
 	const change = useChange((changes: Partial<Season>) => changeThing('changeSeason', season.id, season, changes));
 	const weights = weightsOf(season);
 	const quotas = Object.values(season.quotas).reduce((sum, count) => sum + count, 0);
@@ -129,6 +131,7 @@ export default function SeasonSettings({ report: { season } }: PageProps) {
 					onCommit={(notes) => change.run({ notes })}
 				/>
 			</section>
+			<NextStepLink report={report} place="season" />
 		</div>
 	);
 }

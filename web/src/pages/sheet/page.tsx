@@ -4,6 +4,7 @@ import { Button } from '../../parts/button.tsx';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { LookingFor } from './looking-for.tsx';
 import { PaletteRows } from './palette-rows.tsx';
@@ -46,6 +47,7 @@ export default function SeasonSheet({ report }: PageProps) {
 				<PieceRows pieces={pieces} report={report} />
 			</section>
 			<p className="paper-caution">{caution}</p>
+			<NextStepLink report={report} place="sheet" />
 		</div>
 	);
 }

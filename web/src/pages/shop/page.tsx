@@ -6,6 +6,7 @@ import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { purposeOf } from '../../shell/station-words.ts';
 import { DropZone } from '../../uploads/drop-zone.tsx';
@@ -37,7 +38,6 @@ export default function ShopPage({ report }: PageProps) {
 			<DropZone label={say('shopPage.aCandidate')} onPhotos={onPhotos}>
 				<span className="small quiet row-end">{say('shopPage.screenshot')}</span>
 			</DropZone>
-			{beside.length > 1 ? <Compare candidates={beside} report={report} /> : null}
 			<Problem of={error} />
 			{open.length === 0 && data ? (
 				<Empty title={say('shopPage.none')}>
@@ -61,6 +61,13 @@ export default function ShopPage({ report }: PageProps) {
 					</ul>
 				</section>
 			)}
+			{beside.length > 1 ? <Compare candidates={beside} report={report} /> : null}
+			{compared.length === 1 ? <p className="small quiet">{say('shopPage.tickAnother')}</p> : null}
+			{compared.length > 0 ? (
+				<Button small onPress={() => setCompared([])}>
+					{say('shopPage.compareNone')}
+				</Button>
+			) : null}
 			{past.length > 0 ? (
 				<section className="section" aria-labelledby="past">
 					<h2 id="past">{say('shopPage.past')}</h2>
@@ -89,12 +96,7 @@ export default function ShopPage({ report }: PageProps) {
 					onClose={() => setCropping([])}
 				/>
 			) : null}
-			{compared.length === 1 ? <p className="small quiet">{say('shopPage.tickAnother')}</p> : null}
-			{compared.length > 0 ? (
-				<Button small onPress={() => setCompared([])}>
-					{say('shopPage.compareNone')}
-				</Button>
-			) : null}
+			<NextStepLink report={report} place="shop" />
 		</div>
 	);
 }

@@ -5,6 +5,7 @@ import { WovenBands } from '../../charts/woven-bands.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { purposeOf } from '../../shell/station-words.ts';
 import { GapList } from './gap-list.tsx';
@@ -34,11 +35,6 @@ export default function WishListPage({ report }: PageProps) {
 			<PageTitle name={say('places.wish-list')} purpose={purposeOf('wish-list')} />
 			<WovenBands bands={report.bands} palette={report.palette} nameOf={nameIn(report)} />
 			<div className="wish-columns">
-				<section aria-labelledby="gaps">
-					<WishedPieceList report={report} wishes={open} />
-					<h2 id="gaps">{say('wishList.gaps')}</h2>
-					<GapList report={report} wishes={open} />
-				</section>
 				<section aria-labelledby="wishes">
 					<h2 id="wishes">{say('wishList.wishes')}</h2>
 					<Problem of={error} />
@@ -69,8 +65,14 @@ export default function WishListPage({ report }: PageProps) {
 						</details>
 					) : null}
 				</section>
+				<section aria-labelledby="gaps">
+					<WishedPieceList report={report} wishes={open} />
+					<h2 id="gaps">{say('wishList.gaps')}</h2>
+					<GapList report={report} wishes={open} />
+				</section>
 			</div>
 			<Makers waitingDays={season.waitingDays} />
+			<NextStepLink report={report} place="wish-list" />
 		</div>
 	);
 }
