@@ -8,7 +8,6 @@ import type { GroundSet } from '../../app/grounds.ts';
 import type { IntakeItem } from '../../app/intake-item.ts';
 import type { QrPicture } from '../../app/qr-picture.ts';
 import type { StaleThing } from '../../app/refuse-stale.ts';
-import type { RestoreAnswer } from '../../app/restore-home.ts';
 import type { PairedDevice } from '../../app/sharing.ts';
 import type { Status } from '../../app/status.ts';
 import type { GarmentImportAnswer } from '../../app/tables/import-garments.ts';
@@ -77,12 +76,59 @@ import type { PairWord, Wear } from '../../wardrobe/words/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../../wardrobe/words/wish.ts';
 import { exact, mapOf, oneOf, oneOfNumbers, told } from './basics.ts';
 
+const kindWords = oneOf([
+	'top',
+	'dress',
+	'shoes',
+	'shirt',
+	'jumper',
+	'hoodie',
+	'cardigan',
+	'waistcoat',
+	'blazer',
+	'jacket',
+	'coat',
+	'raincoat',
+	'trousers',
+	'jeans',
+	'leggings',
+	'shorts',
+	'skirt',
+	'one-piece',
+	'tights',
+	'socks',
+	'boots',
+	'heels',
+	'sandals',
+	'flats',
+	'trainers',
+	'hat',
+	'scarf',
+	'bag',
+	'belt',
+	'gloves',
+	'glasses',
+	'jewellery',
+	't-shirt',
+	'long-sleeve',
+]);
+
+const placeWords = oneOf(['stored', 'leaving', 'gone', 'rail']);
+
+const yearPartWords = oneOf(['winter', 'spring', 'summer', 'autumn']);
+
+const wayOutWords = oneOf(['mend', 'sell', 'swap', 'recycle', 'give']);
+
+const patternTypeWords = oneOf(['plain', 'striped', 'checked', 'printed', 'mottled']);
+
 export const lab65 = Type.Unsafe<Lab65>({
 	...Type.Array(Type.Number(), { minItems: 3, maxItems: 3 }),
 	title: 'Lab65',
 	description:
 		'CIELAB for the CIE 1931 2 degree observer and illuminant D65 (ISO/CIE 11664-4): `[L, a, b]`. L in 0..100; a and b about -130..130. The one colour type that is stored, compared and sent.',
 });
+
+const slotWords = oneOf(['top', 'shoes', 'accessory', 'outer', 'bottom', 'full', 'legwear']);
 
 export const swatch = Type.Unsafe<Swatch>({
 	...exact({
@@ -91,10 +137,7 @@ export const swatch = Type.Unsafe<Swatch>({
 			Type.Number(),
 			"Share of the photo's clothing (of the frame for a scene), 0..1; a reading's shares sum to 1.",
 		),
-		slot: told(
-			Type.Union([oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']), Type.Null()]),
-			'Where it is worn; `null` for a scene.',
-		),
+		slot: told(Type.Union([slotWords, Type.Null()]), 'Where it is worn; `null` for a scene.'),
 		name: told(Type.String(), 'Systematic ISCC-NBS name.'),
 	}),
 	title: 'Swatch',
@@ -103,7 +146,7 @@ export const swatch = Type.Unsafe<Swatch>({
 
 export const pattern = Type.Unsafe<Pattern>({
 	...exact({
-		type: oneOf(['plain', 'striped', 'checked', 'printed', 'mottled']),
+		type: patternTypeWords,
 		sure: told(Type.Number(), 'Probability that `type` is right, 0..1.'),
 		directionDegrees: Type.Optional(
 			told(
@@ -152,65 +195,26 @@ export const garment = Type.Unsafe<Garment>({
 				'Who named it: the user, or the program by its looks. Absent in homes of before this was told apart.',
 			),
 		),
-		kind: oneOf([
-			'shirt',
-			'top',
-			'shoes',
-			't-shirt',
-			'polo',
-			'long-sleeve',
-			'jumper',
-			'hoodie',
-			'cardigan',
-			'waistcoat',
-			'blazer',
-			'jacket',
-			'coat',
-			'raincoat',
-			'trousers',
-			'jeans',
-			'leggings',
-			'shorts',
-			'skirt',
-			'dress',
-			'one-piece',
-			'tights',
-			'socks',
-			'boots',
-			'heels',
-			'sandals',
-			'flats',
-			'trainers',
-			'hat',
-			'scarf',
-			'bag',
-			'belt',
-			'gloves',
-			'glasses',
-			'jewellery',
-		]),
+		kind: kindWords,
 		kindFrom: told(
-			oneOf(['user', 'photo', 'none']),
+			oneOf(['none', 'photo', 'user']),
 			"Who named the kind: the user, the photo's reading (a suggestion), or nobody yet (`kind` is then a placeholder).",
 		),
 		photoIds: told(
 			Type.Array(Type.String()),
 			'First is the one shown. Several photos of one garment (front, back) are read together.',
 		),
-		place: oneOf(['rail', 'stored', 'leaving', 'gone']),
+		place: placeWords,
 		price: told(Type.Union([Type.Null(), Type.Number()]), "In the user's own currency; null = not told."),
 		boughtOn: told(Type.Union([Type.Null(), Type.String()]), 'ISO date or null.'),
-		yearParts: told(
-			Type.Array(oneOf(['spring', 'summer', 'autumn', 'winter'])),
-			'Parts of the year it serves; empty = not told, counts as all.',
-		),
+		yearParts: told(Type.Array(yearPartWords), 'Parts of the year it serves; empty = not told, counts as all.'),
 		basic: told(Type.Boolean(), 'Year-round basic: never suggested for storing.'),
 		loved: told(
-			Type.Union([oneOfNumbers([0, 2, 1, 3]), Type.Null()]),
+			Type.Union([oneOfNumbers([0, 3, 1, 2]), Type.Null()]),
 			'How loved, 0 (not) .. 3 (dearly); null = not told.',
 		),
 		warmth: told(
-			Type.Union([oneOfNumbers([0, 2, 1, 3]), Type.Null()]),
+			Type.Union([oneOfNumbers([0, 3, 1, 2]), Type.Null()]),
 			"0 none .. 3 winter; null = the kind's usual warmth.",
 		),
 		occasions: Type.Optional(
@@ -219,15 +223,12 @@ export const garment = Type.Unsafe<Garment>({
 				'Occasions it serves, by name, where the user said so; absent or empty = what its kind usually serves.',
 			),
 		),
-		condition: oneOf(['good', 'worn', 'worn-out']),
-		wayOut: Type.Union([oneOf(['mend', 'sell', 'swap', 'give', 'recycle']), Type.Null()]),
+		condition: oneOf(['worn', 'good', 'worn-out']),
+		wayOut: Type.Union([wayOutWords, Type.Null()]),
 		sortedFor: Type.Optional(
 			told(Type.Array(Type.String()), 'Ids of the seasons in whose round of sorting it was decided on; absent = none.'),
 		),
-		patternByUser: told(
-			Type.Union([oneOf(['plain', 'striped', 'checked', 'printed', 'mottled']), Type.Null()]),
-			'Set by the user where the reading is wrong.',
-		),
+		patternByUser: told(Type.Union([patternTypeWords, Type.Null()]), 'Set by the user where the reading is wrong.'),
 		notes: Type.String(),
 		care: told(Type.String(), 'Care instructions, free text.'),
 		addedAt: told(Type.String(), 'ISO 8601 instants.'),
@@ -246,13 +247,15 @@ export const twoGarments = Type.Unsafe<TwoGarments>({
 	description: 'What is answered when one entry became two.',
 });
 
+const paletteRoleWords = oneOf(['base', 'hint', 'main', 'accent']);
+
 export const paletteColour = Type.Unsafe<PaletteColour>({
 	...exact({
 		id: Type.String(),
 		lab: lab65,
 		spread: told(Type.Number(), 'Median CIEDE2000 of its members to the centre.'),
 		weight: told(Type.Number(), "Share of the palette, 0..1; a palette's weights sum to 1."),
-		role: oneOf(['base', 'main', 'accent', 'hint']),
+		role: paletteRoleWords,
 		name: told(Type.String(), 'ISCC-NBS name.'),
 		label: told(Type.String(), "The user's own word for it, or ''."),
 		photos: told(Type.Number(), 'Inspirations that hold it (a colour within CIEDE2000 10).'),
@@ -261,7 +264,7 @@ export const paletteColour = Type.Unsafe<PaletteColour>({
 			'Share of resampled boards that bring it back, 0..1; under 0.5 = tentative. 1 for colours added by hand.',
 		),
 		locked: told(Type.Boolean(), 'A locked colour survives re-deriving.'),
-		origin: oneOf(['derived', 'by-hand', 'merged', 'split']),
+		origin: oneOf(['split', 'derived', 'merged', 'by-hand']),
 	}),
 	title: 'PaletteColour',
 	description: 'One colour that a season asks for.',
@@ -341,13 +344,22 @@ export const door = Type.Unsafe<Door>({
 		'What the computer shows of its door: closed, or the code, the addresses to open on a phone, and who came in.',
 });
 
+const seasonQuotas = exact({
+	top: Type.Number(),
+	shoes: Type.Number(),
+	accessory: Type.Number(),
+	outer: Type.Number(),
+	bottom: Type.Number(),
+	full: Type.Number(),
+	legwear: Type.Number(),
+});
+
+const offeredOccasionWords = oneOf(['everyday', 'work', 'outdoors', 'dressed-up']);
+
 export const occasion = Type.Unsafe<Occasion>({
 	...exact({
 		name: told(Type.String(), "One of the offered names, or the user's own word."),
-		like: told(
-			oneOf(['everyday', 'work', 'outdoors', 'dressed-up']),
-			'Which of the offered ones it is like, so that kinds are known to serve it.',
-		),
+		like: told(offeredOccasionWords, 'Which of the offered ones it is like, so that kinds are known to serve it.'),
 		daysAWeek: told(Type.Number(), 'Days a week, 0..7; those of all occasions sum to at most 7.'),
 	}),
 	title: 'Occasion',
@@ -361,12 +373,10 @@ export const seasonDays = Type.Unsafe<SeasonDays>({
 		washEveryDays: told(Type.Number(), 'Days from one wash to the next, 1 or more.'),
 		wearsPerWash: told(
 			exact({
-				shirt: Type.Optional(Type.Number()),
 				top: Type.Optional(Type.Number()),
+				dress: Type.Optional(Type.Number()),
 				shoes: Type.Optional(Type.Number()),
-				't-shirt': Type.Optional(Type.Number()),
-				polo: Type.Optional(Type.Number()),
-				'long-sleeve': Type.Optional(Type.Number()),
+				shirt: Type.Optional(Type.Number()),
 				jumper: Type.Optional(Type.Number()),
 				hoodie: Type.Optional(Type.Number()),
 				cardigan: Type.Optional(Type.Number()),
@@ -380,7 +390,6 @@ export const seasonDays = Type.Unsafe<SeasonDays>({
 				leggings: Type.Optional(Type.Number()),
 				shorts: Type.Optional(Type.Number()),
 				skirt: Type.Optional(Type.Number()),
-				dress: Type.Optional(Type.Number()),
 				'one-piece': Type.Optional(Type.Number()),
 				tights: Type.Optional(Type.Number()),
 				socks: Type.Optional(Type.Number()),
@@ -396,6 +405,8 @@ export const seasonDays = Type.Unsafe<SeasonDays>({
 				gloves: Type.Optional(Type.Number()),
 				glasses: Type.Optional(Type.Number()),
 				jewellery: Type.Optional(Type.Number()),
+				't-shirt': Type.Optional(Type.Number()),
+				'long-sleeve': Type.Optional(Type.Number()),
 			}),
 			'Wears before a wash, by kind, where the user wants others than usual.',
 		),
@@ -423,22 +434,11 @@ export const season = Type.Unsafe<Season>({
 		version: Type.Optional(Type.Number()),
 		id: Type.String(),
 		name: Type.String(),
-		yearPart: told(
-			oneOf(['spring', 'summer', 'autumn', 'winter']),
-			'Recurs every year: notes and palettes of the same part are compared.',
-		),
+		yearPart: told(yearPartWords, 'Recurs every year: notes and palettes of the same part are compared.'),
 		startsOn: told(Type.String(), 'ISO dates.'),
 		endsOn: Type.String(),
 		targetCount: told(Type.Number(), 'Garments wanted in the line-up.'),
-		quotas: exact({
-			top: Type.Number(),
-			outer: Type.Number(),
-			bottom: Type.Number(),
-			full: Type.Number(),
-			legwear: Type.Number(),
-			shoes: Type.Number(),
-			accessory: Type.Number(),
-		}),
+		quotas: seasonQuotas,
 		days: Type.Optional(
 			told(seasonDays, 'What its days are like; absent = as offered for its months, see `daysOfSeason`.'),
 		),
@@ -476,58 +476,11 @@ export const inspiration = Type.Unsafe<Inspiration>({
 		id: Type.String(),
 		seasonId: Type.String(),
 		photoId: Type.String(),
-		title: told(
-			Type.String(),
-			"As the user gave it; of a picture that nobody named, '' in the store and what it shows where it is read.",
-		),
-		titleFrom: Type.Optional(
-			told(oneOf(['user', 'looks']), 'Who named it. Absent in homes of before this was told apart.'),
-		),
+		title: Type.String(),
 		group: told(Type.String(), "Free name that gathers pictures on the board; '' = none."),
 		pieceKinds: Type.Optional(
 			told(
-				Type.Array(
-					exact({
-						piece: Type.Number(),
-						kind: oneOf([
-							'shirt',
-							'top',
-							'shoes',
-							't-shirt',
-							'polo',
-							'long-sleeve',
-							'jumper',
-							'hoodie',
-							'cardigan',
-							'waistcoat',
-							'blazer',
-							'jacket',
-							'coat',
-							'raincoat',
-							'trousers',
-							'jeans',
-							'leggings',
-							'shorts',
-							'skirt',
-							'dress',
-							'one-piece',
-							'tights',
-							'socks',
-							'boots',
-							'heels',
-							'sandals',
-							'flats',
-							'trainers',
-							'hat',
-							'scarf',
-							'bag',
-							'belt',
-							'gloves',
-							'glasses',
-							'jewellery',
-						]),
-					}),
-				),
+				Type.Array(exact({ piece: Type.Number(), kind: kindWords })),
 				"What the user said of pieces that the picture shows: `piece` counts the reading's pieces from 0. Absent = nothing.",
 			),
 		),
@@ -543,53 +496,11 @@ export const wish = Type.Unsafe<Wish>({
 		id: Type.String(),
 		seasonId: Type.String(),
 		name: Type.String(),
-		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
-		kind: told(
-			Type.Union([
-				oneOf([
-					'shirt',
-					'top',
-					'shoes',
-					't-shirt',
-					'polo',
-					'long-sleeve',
-					'jumper',
-					'hoodie',
-					'cardigan',
-					'waistcoat',
-					'blazer',
-					'jacket',
-					'coat',
-					'raincoat',
-					'trousers',
-					'jeans',
-					'leggings',
-					'shorts',
-					'skirt',
-					'dress',
-					'one-piece',
-					'tights',
-					'socks',
-					'boots',
-					'heels',
-					'sandals',
-					'flats',
-					'trainers',
-					'hat',
-					'scarf',
-					'bag',
-					'belt',
-					'gloves',
-					'glasses',
-					'jewellery',
-				]),
-				Type.Null(),
-			]),
-			'null = any kind of the slot.',
-		),
+		slot: slotWords,
+		kind: told(Type.Union([kindWords, Type.Null()]), 'null = any kind of the slot.'),
 		target: told(Type.Union([Type.Null(), lab65]), 'Colour looked for; null = any colour of the palette.'),
 		tolerance: told(Type.Number(), 'CIEDE2000 around the target that still answers the wish.'),
-		yearParts: Type.Array(oneOf(['spring', 'summer', 'autumn', 'winter'])),
+		yearParts: Type.Array(yearPartWords),
 		priceLimit: Type.Union([Type.Null(), Type.Number()]),
 		expectedWearsPerYear: told(
 			Type.Union([Type.Null(), Type.Number()]),
@@ -612,48 +523,12 @@ export const candidateDetails = Type.Unsafe<CandidateDetails>({
 		photoId: Type.String(),
 		name: Type.String(),
 		nameFrom: Type.Optional(told(oneOf(['user', 'looks']), 'As in GarmentDetails.nameFrom.')),
-		kind: oneOf([
-			'shirt',
-			'top',
-			'shoes',
-			't-shirt',
-			'polo',
-			'long-sleeve',
-			'jumper',
-			'hoodie',
-			'cardigan',
-			'waistcoat',
-			'blazer',
-			'jacket',
-			'coat',
-			'raincoat',
-			'trousers',
-			'jeans',
-			'leggings',
-			'shorts',
-			'skirt',
-			'dress',
-			'one-piece',
-			'tights',
-			'socks',
-			'boots',
-			'heels',
-			'sandals',
-			'flats',
-			'trainers',
-			'hat',
-			'scarf',
-			'bag',
-			'belt',
-			'gloves',
-			'glasses',
-			'jewellery',
-		]),
-		kindFrom: told(oneOf(['user', 'photo', 'none']), 'As in GarmentDetails.kindFrom.'),
+		kind: kindWords,
+		kindFrom: told(oneOf(['none', 'photo', 'user']), 'As in GarmentDetails.kindFrom.'),
 		price: Type.Union([Type.Null(), Type.Number()]),
 		used: Type.Boolean(),
 		source: Type.String(),
-		state: oneOf(['open', 'bought', 'passed']),
+		state: oneOf(['open', 'passed', 'bought']),
 		addedAt: Type.String(),
 	}),
 	title: 'CandidateDetails',
@@ -738,97 +613,16 @@ export const correction = Type.Unsafe<Correction>({
 });
 
 export const likelyKind = Type.Unsafe<LikelyKind>({
-	...exact({
-		kind: oneOf([
-			'shirt',
-			'top',
-			'shoes',
-			't-shirt',
-			'polo',
-			'long-sleeve',
-			'jumper',
-			'hoodie',
-			'cardigan',
-			'waistcoat',
-			'blazer',
-			'jacket',
-			'coat',
-			'raincoat',
-			'trousers',
-			'jeans',
-			'leggings',
-			'shorts',
-			'skirt',
-			'dress',
-			'one-piece',
-			'tights',
-			'socks',
-			'boots',
-			'heels',
-			'sandals',
-			'flats',
-			'trainers',
-			'hat',
-			'scarf',
-			'bag',
-			'belt',
-			'gloves',
-			'glasses',
-			'jewellery',
-		]),
-		probability: Type.Number(),
-	}),
+	...exact({ kind: kindWords, probability: Type.Number() }),
 	title: 'LikelyKind',
 	description: 'A kind that a piece may be, with its probability, 0..1.',
 });
 
 export const piece = Type.Unsafe<Piece>({
 	...exact({
-		slot: told(
-			oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
-			'The slot it is worn in: a cardigan over a shirt lies in `outer`.',
-		),
+		slot: told(slotWords, 'The slot it is worn in: a cardigan over a shirt lies in `outer`.'),
 		kind: told(
-			Type.Union([
-				oneOf([
-					'shirt',
-					'top',
-					'shoes',
-					't-shirt',
-					'polo',
-					'long-sleeve',
-					'jumper',
-					'hoodie',
-					'cardigan',
-					'waistcoat',
-					'blazer',
-					'jacket',
-					'coat',
-					'raincoat',
-					'trousers',
-					'jeans',
-					'leggings',
-					'shorts',
-					'skirt',
-					'dress',
-					'one-piece',
-					'tights',
-					'socks',
-					'boots',
-					'heels',
-					'sandals',
-					'flats',
-					'trainers',
-					'hat',
-					'scarf',
-					'bag',
-					'belt',
-					'gloves',
-					'glasses',
-					'jewellery',
-				]),
-				Type.Null(),
-			]),
+			Type.Union([kindWords, Type.Null()]),
 			'What it is, where that is sure enough to be said or the user told it; null = one of `kinds`.',
 		),
 		kinds: told(Type.Array(likelyKind), 'What it may be, likeliest first; empty where only its slot is known.'),
@@ -837,12 +631,12 @@ export const piece = Type.Unsafe<Piece>({
 		swatches: told(
 			Type.Array(
 				exact({
-					lab: told(lab65, "The cloth's colour after the light correction."),
+					name: told(Type.String(), 'Systematic ISCC-NBS name.'),
 					share: told(
 						Type.Number(),
 						"Share of the photo's clothing (of the frame for a scene), 0..1; a reading's shares sum to 1.",
 					),
-					name: told(Type.String(), 'Systematic ISCC-NBS name.'),
+					lab: told(lab65, "The cloth's colour after the light correction."),
 				}),
 			),
 			'Its colours, heaviest first; shares sum to 1 over the piece. At least one.',
@@ -870,6 +664,8 @@ export const splitProposal = Type.Unsafe<SplitProposal>({
 	description: 'What a photo without a person may be cut into, each part a photo of its own.',
 });
 
+const lightSourceWords = oneOf(['none', 'by-hand', 'neutral-pointed', 'neutral-found', 'ground', 'group', 'estimate']);
+
 export const lightModel = Type.Unsafe<LightModel>({
 	...exact({
 		white: told(
@@ -892,7 +688,7 @@ export const lightModel = Type.Unsafe<LightModel>({
 
 export const light = Type.Unsafe<Light>({
 	...exact({
-		source: oneOf(['none', 'by-hand', 'neutral-pointed', 'neutral-found', 'ground', 'group', 'estimate']),
+		source: lightSourceWords,
 		cast: told(
 			Type.Union([Type.Null(), lab65]),
 			'Colour that a neutral surface has in the uncorrected photo, or null if unknown.',
@@ -938,7 +734,7 @@ export const photoQuality = Type.Unsafe<PhotoQuality>({
 
 export const neutralJudgement = Type.Unsafe<NeutralJudgement>({
 	...exact({
-		answer: told(oneOf(['refused', 'taken', 'asked']), 'Taken; taken for now, with a question; or not taken.'),
+		answer: told(oneOf(['taken', 'refused', 'asked']), 'Taken; taken for now, with a question; or not taken.'),
 		kind: told(oneOf(['white', 'grey']), 'What it was taken for, or would be.'),
 		sentence: told(Type.String(), 'Why, in plain words, and what to do where it was not simply taken.'),
 		model: told(
@@ -965,7 +761,7 @@ export const seenGround = Type.Unsafe<SeenGround>({
 
 export const reading = Type.Unsafe<Reading>({
 	...exact({
-		photoKind: oneOf(['worn', 'single', 'scene']),
+		photoKind: oneOf(['worn', 'scene', 'single']),
 		swatches: told(Type.Array(swatch), 'Corrected swatches, heaviest first.'),
 		uncorrected: told(Type.Array(lab65), 'The same swatches before the light correction, index by index.'),
 		kindGuesses: told(
@@ -976,12 +772,12 @@ export const reading = Type.Unsafe<Reading>({
 		patternBySlot: told(
 			exact({
 				top: Type.Optional(pattern),
+				shoes: Type.Optional(pattern),
+				accessory: Type.Optional(pattern),
 				outer: Type.Optional(pattern),
 				bottom: Type.Optional(pattern),
 				full: Type.Optional(pattern),
 				legwear: Type.Optional(pattern),
-				shoes: Type.Optional(pattern),
-				accessory: Type.Optional(pattern),
 			}),
 			"Pattern of each slot seen (for style profiles); the whole clothing's when only one slot is seen.",
 		),
@@ -1039,7 +835,7 @@ export const photoRecord = Type.Unsafe<PhotoRecord>({
 		mediaType: Type.String(),
 		sizeBytes: Type.Number(),
 		addedAt: Type.String(),
-		status: oneOf(['waiting', 'read', 'failed']),
+		status: oneOf(['failed', 'read', 'waiting']),
 		failure: Type.Union([Type.Null(), exact({ reason: Type.String(), message: Type.String() })]),
 		correction: correction,
 		version: told(Type.Number(), 'Raised by every correction; part of the addresses of derived pictures.'),
@@ -1103,7 +899,7 @@ export const intakeItem = Type.Unsafe<IntakeItem>({
 
 export const staleThing = Type.Unsafe<StaleThing>({
 	...exact({
-		kind: oneOf(['photo', 'season', 'garment', 'inspiration', 'wish', 'candidate', 'maker', 'palette', 'line-up']),
+		kind: oneOf(['garment', 'photo', 'season', 'inspiration', 'wish', 'candidate', 'maker', 'line-up', 'palette']),
 		id: Type.String(),
 		fields: Type.Array(Type.String()),
 		now: Type.Object({}),
@@ -1112,19 +908,9 @@ export const staleThing = Type.Unsafe<StaleThing>({
 	description: 'A thing that was changed by somebody else since it was seen: which fields, and what it is now.',
 });
 
-export const restoreAnswer = Type.Unsafe<RestoreAnswer>({
-	...exact({
-		files: told(Type.Number(), 'Files of the archive, all of them checked.'),
-		findings: told(Type.Array(Type.String()), 'What was put right in it.'),
-		setAside: told(Type.String(), 'Folder beside the home in which everything of before is kept.'),
-	}),
-	title: 'RestoreAnswer',
-	description: 'What a restore is about to do: the files that were checked, and where the home of before is kept.',
-});
-
 export const status = Type.Unsafe<Status>({
 	...exact({
-		photos: exact({ waiting: Type.Number(), read: Type.Number(), failed: Type.Number() }),
+		photos: exact({ failed: Type.Number(), read: Type.Number(), waiting: Type.Number() }),
 		garments: Type.Number(),
 		seasons: Type.Number(),
 		sharing: told(Type.Boolean(), 'Whether devices of the local network can be let in.'),
@@ -1187,7 +973,7 @@ export const pointColour = Type.Unsafe<PointColour>({
 export const binEntry = Type.Unsafe<BinEntry>({
 	...exact({
 		id: Type.String(),
-		what: oneOf(['season', 'garment', 'inspiration', 'wish', 'candidate']),
+		what: oneOf(['garment', 'season', 'inspiration', 'wish', 'candidate']),
 		name: Type.String(),
 		deletedAt: Type.String(),
 	}),
@@ -1218,91 +1004,36 @@ export const lineUpProof = Type.Unsafe<LineUpProof>({
 	description: 'How good the set is known to be.',
 });
 
+const lineUpResultOwn = {
+	garmentIds: told(Type.Array(Type.String()), 'By slot, then those to prefer on a tie first.'),
+	countBySlot: seasonQuotas,
+	openBySlot: told(seasonQuotas, 'Places that stay open: nothing left is worth one. Each may become a wish.'),
+	outfits: told(outfitRange, "Outfits for the season's days."),
+	parts: told(
+		exact({
+			palette: Type.Number(),
+			enough: Type.Number(),
+			fit: Type.Number(),
+			outfits: Type.Number(),
+			pictures: Type.Number(),
+			loved: Type.Number(),
+		}),
+		'The parts of what it is worth, 0..1 each, before their weights.',
+	),
+	objective: Type.Number(),
+	proof: lineUpProof,
+	sentence: Type.String(),
+	problems: told(Type.Array(Type.String()), 'What of the wishes cannot be met, and by how much; empty when all is.'),
+};
+
 export const lineUpResult = Type.Unsafe<LineUpResult>({
 	...exact({
-		garmentIds: told(Type.Array(Type.String()), 'By slot, then those to prefer on a tie first.'),
-		countBySlot: exact({
-			top: Type.Number(),
-			outer: Type.Number(),
-			bottom: Type.Number(),
-			full: Type.Number(),
-			legwear: Type.Number(),
-			shoes: Type.Number(),
-			accessory: Type.Number(),
-		}),
-		openBySlot: told(
-			exact({
-				top: Type.Number(),
-				outer: Type.Number(),
-				bottom: Type.Number(),
-				full: Type.Number(),
-				legwear: Type.Number(),
-				shoes: Type.Number(),
-				accessory: Type.Number(),
-			}),
-			'Places that stay open: nothing left is worth one. Each may become a wish.',
-		),
-		outfits: told(outfitRange, "Outfits for the season's days."),
-		parts: told(
-			exact({
-				palette: Type.Number(),
-				pictures: Type.Number(),
-				enough: Type.Number(),
-				fit: Type.Number(),
-				loved: Type.Number(),
-				outfits: Type.Number(),
-			}),
-			'The parts of what it is worth, 0..1 each, before their weights.',
-		),
-		objective: Type.Number(),
-		proof: lineUpProof,
-		sentence: Type.String(),
-		problems: told(Type.Array(Type.String()), 'What of the wishes cannot be met, and by how much; empty when all is.'),
+		...lineUpResultOwn,
 		better: told(
 			Type.Union([
 				Type.Null(),
 				exact({
-					garmentIds: told(Type.Array(Type.String()), 'By slot, then those to prefer on a tie first.'),
-					countBySlot: exact({
-						top: Type.Number(),
-						outer: Type.Number(),
-						bottom: Type.Number(),
-						full: Type.Number(),
-						legwear: Type.Number(),
-						shoes: Type.Number(),
-						accessory: Type.Number(),
-					}),
-					openBySlot: told(
-						exact({
-							top: Type.Number(),
-							outer: Type.Number(),
-							bottom: Type.Number(),
-							full: Type.Number(),
-							legwear: Type.Number(),
-							shoes: Type.Number(),
-							accessory: Type.Number(),
-						}),
-						'Places that stay open: nothing left is worth one. Each may become a wish.',
-					),
-					outfits: told(outfitRange, "Outfits for the season's days."),
-					parts: told(
-						exact({
-							palette: Type.Number(),
-							pictures: Type.Number(),
-							enough: Type.Number(),
-							fit: Type.Number(),
-							loved: Type.Number(),
-							outfits: Type.Number(),
-						}),
-						'The parts of what it is worth, 0..1 each, before their weights.',
-					),
-					objective: Type.Number(),
-					proof: lineUpProof,
-					sentence: Type.String(),
-					problems: told(
-						Type.Array(Type.String()),
-						'What of the wishes cannot be met, and by how much; empty when all is.',
-					),
+					...lineUpResultOwn,
 					better: told(
 						Type.Null(),
 						'A set that is worth more than the one that was to be proven; null where there is none, or none was to be proven.',
@@ -1335,54 +1066,12 @@ export const gap = Type.Unsafe<Gap>({
 	...exact({
 		id: told(Type.String(), 'Stays the same while board, palette and quotas do.'),
 		kind: told(
-			oneOf(['piece', 'colour', 'slot']),
+			oneOf(['piece', 'slot', 'colour']),
 			'A piece that pictures wear, a palette colour of which too little is held, or a slot with too few pieces.',
 		),
-		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
+		slot: slotWords,
 		name: told(Type.Union([Type.Null(), Type.String()]), 'Of a piece: what it is called; null for the others.'),
-		pieceKind: told(
-			Type.Union([
-				oneOf([
-					'shirt',
-					'top',
-					'shoes',
-					't-shirt',
-					'polo',
-					'long-sleeve',
-					'jumper',
-					'hoodie',
-					'cardigan',
-					'waistcoat',
-					'blazer',
-					'jacket',
-					'coat',
-					'raincoat',
-					'trousers',
-					'jeans',
-					'leggings',
-					'shorts',
-					'skirt',
-					'dress',
-					'one-piece',
-					'tights',
-					'socks',
-					'boots',
-					'heels',
-					'sandals',
-					'flats',
-					'trainers',
-					'hat',
-					'scarf',
-					'bag',
-					'belt',
-					'gloves',
-					'glasses',
-					'jewellery',
-				]),
-				Type.Null(),
-			]),
-			'The kind that the pictures wear; null where none is known.',
-		),
+		pieceKind: told(Type.Union([kindWords, Type.Null()]), 'The kind that the pictures wear; null where none is known.'),
 		lab: told(
 			Type.Union([Type.Null(), lab65]),
 			"Its colour: the piece's own, else that of the palette; null for a slot without a palette.",
@@ -1423,20 +1112,17 @@ export const gap = Type.Unsafe<Gap>({
 	description: 'What the season asks for and the wardrobe does not hold.',
 });
 
+const whatIfBefore = exact({
+	garmentIds: Type.Array(Type.String()),
+	outfits: told(outfitRange, "Outfits for the season's days."),
+	coveredShare: told(Type.Number(), 'How much of what the palette asks is covered, 0..1.'),
+	gaps: Type.Array(gap),
+});
+
 export const whatIf = Type.Unsafe<WhatIf>({
 	...exact({
-		before: exact({
-			garmentIds: Type.Array(Type.String()),
-			outfits: told(outfitRange, "Outfits for the season's days."),
-			coveredShare: told(Type.Number(), 'How much of what the palette asks is covered, 0..1.'),
-			gaps: Type.Array(gap),
-		}),
-		after: exact({
-			garmentIds: Type.Array(Type.String()),
-			outfits: told(outfitRange, "Outfits for the season's days."),
-			coveredShare: told(Type.Number(), 'How much of what the palette asks is covered, 0..1.'),
-			gaps: Type.Array(gap),
-		}),
+		before: whatIfBefore,
+		after: whatIfBefore,
 		outfitsChange: outfitRange,
 		coveredChange: Type.Number(),
 		filled: told(Type.Array(gap), 'Gaps that the change fills, and gaps that it opens.'),
@@ -1447,30 +1133,11 @@ export const whatIf = Type.Unsafe<WhatIf>({
 	description: 'A change to a set, without searching.',
 });
 
-export const support = Type.Unsafe<Support>({
-	...exact({
-		kind: oneOf(['worn', 'base', 'approved', 'palette', 'inspired', 'echo', 'unproven', 'no']),
-		sentence: Type.String(),
-	}),
-	title: 'Support',
-	description: 'Why two garments go together, or that nothing says so.',
-});
-
-export const partner = Type.Unsafe<Partner>({
-	...exact({
-		garmentId: Type.String(),
-		name: Type.String(),
-		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
-		support: support,
-		distance: told(Type.Number(), 'CIEDE2000 of the nearest of their colours, greys taken as exact greys.'),
-	}),
-	title: 'Partner',
-	description: 'A garment of a complementary slot and what speaks for wearing the two together.',
-});
+const styleAxisWords = oneOf(['warmth', 'pattern', 'lightness', 'vividness']);
 
 export const axisProfile = Type.Unsafe<AxisProfile>({
 	...exact({
-		axis: oneOf(['lightness', 'vividness', 'warmth', 'pattern']),
+		axis: styleAxisWords,
 		mean: told(
 			Type.Union([Type.Null(), Type.Number()]),
 			'Mean over the pictures, and the range that holds the middle 80 % of them. `null` where no picture tells.',
@@ -1486,98 +1153,13 @@ export const axisProfile = Type.Unsafe<AxisProfile>({
 export const styleProfile = Type.Unsafe<StyleProfile>({
 	...exact({
 		photos: Type.Number(),
-		slots: told(
-			exact({
-				top: Type.Number(),
-				outer: Type.Number(),
-				bottom: Type.Number(),
-				full: Type.Number(),
-				legwear: Type.Number(),
-				shoes: Type.Number(),
-				accessory: Type.Number(),
-			}),
-			'Share of the pictures with people that show the slot, 0..1, for every slot.',
-		),
+		slots: told(seasonQuotas, 'Share of the pictures with people that show the slot, 0..1, for every slot.'),
 		wornPhotos: told(Type.Number(), 'Pictures of people behind `slots`.'),
 		kinds: told(
-			Type.Array(
-				exact({
-					kind: oneOf([
-						'shirt',
-						'top',
-						'shoes',
-						't-shirt',
-						'polo',
-						'long-sleeve',
-						'jumper',
-						'hoodie',
-						'cardigan',
-						'waistcoat',
-						'blazer',
-						'jacket',
-						'coat',
-						'raincoat',
-						'trousers',
-						'jeans',
-						'leggings',
-						'shorts',
-						'skirt',
-						'dress',
-						'one-piece',
-						'tights',
-						'socks',
-						'boots',
-						'heels',
-						'sandals',
-						'flats',
-						'trainers',
-						'hat',
-						'scarf',
-						'bag',
-						'belt',
-						'gloves',
-						'glasses',
-						'jewellery',
-					]),
-					share: Type.Number(),
-				}),
-			),
+			Type.Array(exact({ kind: kindWords, share: Type.Number() })),
 			'Share of the pictures of single garments for each kind seen, likeliest kind taken.',
 		),
 		axes: Type.Array(axisProfile),
-		families: told(
-			Type.Array(
-				exact({
-					family: oneOf([
-						'shirt',
-						'legwear',
-						'waistcoat',
-						'jacket',
-						'coat',
-						'trousers',
-						'shorts',
-						'skirt',
-						'dress',
-						'one-piece',
-						'boots',
-						'heels',
-						'sandals',
-						'hat',
-						'scarf',
-						'bag',
-						'belt',
-						'gloves',
-						'glasses',
-						'jewellery',
-						'tee',
-						'knit',
-						'low shoes',
-					]),
-					axes: Type.Array(axisProfile),
-				}),
-			),
-			'The same of the pieces of one family of kinds, so that coats are compared with coats; families that pictures show.',
-		),
 		contrast: told(
 			Type.Union([Type.Null(), exact({ mean: Type.Number(), low: Type.Number(), high: Type.Number() })]),
 			'CIEDE2000 between the main colours of the parts of an outfit: mean over the pictures of people; `null` without such pictures.',
@@ -1589,9 +1171,9 @@ export const styleProfile = Type.Unsafe<StyleProfile>({
 
 export const pairing = Type.Unsafe<Pairing>({
 	...exact({
-		slotA: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
+		slotA: slotWords,
 		labA: lab65,
-		slotB: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
+		slotB: slotWords,
 		labB: lab65,
 		kindA: told(
 			Type.Union([
@@ -1600,7 +1182,6 @@ export const pairing = Type.Unsafe<Pairing>({
 					'top',
 					'shoes',
 					't-shirt',
-					'polo',
 					'long-sleeve',
 					'jumper',
 					'hoodie',
@@ -1642,7 +1223,6 @@ export const pairing = Type.Unsafe<Pairing>({
 				'top',
 				'shoes',
 				't-shirt',
-				'polo',
 				'long-sleeve',
 				'jumper',
 				'hoodie',
@@ -1683,6 +1263,8 @@ export const pairing = Type.Unsafe<Pairing>({
 		'Two colours that the inspirations wear together, each in its slot. Slot A comes before slot B in the order of `SLOTS`.',
 });
 
+const verdictWords = oneOf(['fits', 'near', 'off', 'unsure']);
+
 export const swatchFit = Type.Unsafe<SwatchFit>({
 	...exact({
 		swatch: swatch,
@@ -1710,7 +1292,7 @@ export const fit = Type.Unsafe<Fit>({
 			"What it could be within the photo's expected error, towards or away from the palette: holds about 80 % of the time, as the error does.",
 		),
 		high: Type.Number(),
-		verdict: oneOf(['fits', 'near', 'off', 'unsure']),
+		verdict: verdictWords,
 		likely: told(
 			oneOf(['fits', 'near', 'off']),
 			'The verdict that `percent` alone would give: the best guess behind an `unsure`.',
@@ -1724,9 +1306,9 @@ export const fit = Type.Unsafe<Fit>({
 
 export const axisFit = Type.Unsafe<AxisFit>({
 	...exact({
-		axis: oneOf(['slot', 'lightness', 'vividness', 'warmth', 'pattern']),
+		axis: oneOf(['slot', 'warmth', 'pattern', 'lightness', 'vividness']),
 		position: told(
-			oneOf(['within', 'beside', 'far', 'unknown']),
+			oneOf(['beside', 'unknown', 'within', 'far']),
 			'`within` the middle 80 % of the pictures, `beside` up to half that range outside it, `far` beyond; `unknown` where either side does not tell.',
 		),
 		value: Type.Union([Type.Null(), Type.Number()]),
@@ -1734,6 +1316,26 @@ export const axisFit = Type.Unsafe<AxisFit>({
 	}),
 	title: 'AxisFit',
 	description: 'How one garment lies on one axis of the inspirations.',
+});
+
+const supportKindWords = oneOf(['worn', 'palette', 'no', 'unproven', 'inspired', 'echo', 'approved', 'base']);
+
+export const support = Type.Unsafe<Support>({
+	...exact({ kind: supportKindWords, sentence: Type.String() }),
+	title: 'Support',
+	description: 'Why two garments go together, or that nothing says so.',
+});
+
+export const partner = Type.Unsafe<Partner>({
+	...exact({
+		garmentId: Type.String(),
+		name: Type.String(),
+		slot: slotWords,
+		support: support,
+		distance: told(Type.Number(), 'CIEDE2000 of the nearest of their colours, greys taken as exact greys.'),
+	}),
+	title: 'Partner',
+	description: 'A garment of a complementary slot and what speaks for wearing the two together.',
 });
 
 export const loner = Type.Unsafe<Loner>({
@@ -1792,10 +1394,10 @@ export const garmentWear = Type.Unsafe<GarmentWear>({
 export const sortingSuggestion = Type.Unsafe<SortingSuggestion>({
 	...exact({
 		garmentId: Type.String(),
-		suggestion: oneOf(['keep', 'store', 'let-go', 'undecided']),
+		suggestion: oneOf(['keep', 'store', 'undecided', 'let-go']),
 		reasons: told(Type.Array(Type.String()), 'The weightiest first.'),
 		wayOut: told(
-			Type.Union([oneOf(['mend', 'sell', 'swap', 'give', 'recycle']), Type.Null()]),
+			Type.Union([wayOutWords, Type.Null()]),
 			"Way out for a garment that is let go, the user's own where chosen; else null.",
 		),
 		sentence: Type.String(),
@@ -1808,8 +1410,8 @@ export const garmentReport = Type.Unsafe<GarmentReport>({
 	...exact({
 		garmentId: Type.String(),
 		name: Type.String(),
-		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
-		place: oneOf(['rail', 'stored', 'leaving', 'gone']),
+		slot: slotWords,
+		place: placeWords,
 		fit: fit,
 		style: Type.Array(axisFit),
 		partnerCount: Type.Number(),
@@ -1826,7 +1428,7 @@ export const garmentReport = Type.Unsafe<GarmentReport>({
 export const surerLight = Type.Unsafe<SurerLight>({
 	...exact({
 		unsure: told(Type.Number(), 'Pieces that are unsure because of what their photos err by.'),
-		clearWith: Type.Array(exact({ aid: oneOf(['paper', 'card', 'both']), pieces: Type.Number() })),
+		clearWith: Type.Array(exact({ aid: oneOf(['both', 'paper', 'card']), pieces: Type.Number() })),
 		sentence: told(Type.Union([Type.Null(), Type.String()]), 'Null where nothing would be gained.'),
 	}),
 	title: 'SurerLight',
@@ -1890,7 +1492,7 @@ export const enough = Type.Unsafe<Enough>({
 
 export const missingPiece = Type.Unsafe<MissingPiece>({
 	...exact({
-		slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
+		slot: slotWords,
 		paletteColourId: Type.String(),
 		outfitsAdded: told(outfitRange, "Outfits for the season's days that it would add."),
 		shareOfBest: told(
@@ -1915,7 +1517,6 @@ export const seenPiece = Type.Unsafe<SeenPiece>({
 					'top',
 					'shoes',
 					't-shirt',
-					'polo',
 					'long-sleeve',
 					'jumper',
 					'hoodie',
@@ -1976,13 +1577,13 @@ export const seenPiece = Type.Unsafe<SeenPiece>({
 
 export const pieceAnswer = Type.Unsafe<PieceAnswer>({
 	...exact({
-		degree: oneOf(['has it', 'near it', 'missing']),
+		degree: oneOf(['missing', 'has it', 'near it']),
 		distance: told(
 			Type.Union([Type.Null(), Type.Number()]),
 			'CIEDE2000 between their colours, weighed by area; lightness counts less where the light of a photo is not told. Null without colours.',
 		),
 		because: told(
-			Type.Union([oneOf(['colour', 'pattern', 'kind']), Type.Null()]),
+			Type.Union([oneOf(['kind', 'pattern', 'colour']), Type.Null()]),
 			'What keeps it from being `has it`, the weightiest; null where nothing does.',
 		),
 	}),
@@ -2005,6 +1606,32 @@ export const toldPiece = Type.Unsafe<ToldPiece>({
 	description: 'A piece with its name and what is said of it.',
 });
 
+const kindFamilyWords = oneOf([
+	'dress',
+	'shirt',
+	'waistcoat',
+	'jacket',
+	'coat',
+	'trousers',
+	'shorts',
+	'skirt',
+	'one-piece',
+	'boots',
+	'heels',
+	'sandals',
+	'hat',
+	'scarf',
+	'bag',
+	'belt',
+	'gloves',
+	'glasses',
+	'jewellery',
+	'legwear',
+	'tee',
+	'knit',
+	'low shoes',
+]);
+
 export const picturesReport = Type.Unsafe<PicturesReport>({
 	...exact({
 		sentence: Type.String(),
@@ -2012,9 +1639,9 @@ export const picturesReport = Type.Unsafe<PicturesReport>({
 			Type.Array(
 				exact({
 					near: told(Type.Number(), 'Of those answered, how many only come near.'),
-					inspirationId: Type.String(),
-					away: told(Type.Number(), 'Pieces, accessories apart, that nothing answers. 0 = it can be worn now.'),
 					fromStore: told(Type.Boolean(), 'True where a garment that answers is stored.'),
+					away: told(Type.Number(), 'Pieces, accessories apart, that nothing answers. 0 = it can be worn now.'),
+					inspirationId: Type.String(),
 					title: Type.String(),
 					answers: Type.Array(toldPiece),
 					sentence: Type.String(),
@@ -2026,76 +1653,10 @@ export const picturesReport = Type.Unsafe<PicturesReport>({
 			Type.Array(
 				exact({
 					id: told(Type.String(), 'Stays the same while the board and its readings do.'),
-					slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
-					family: Type.Union([
-						oneOf([
-							'shirt',
-							'legwear',
-							'waistcoat',
-							'jacket',
-							'coat',
-							'trousers',
-							'shorts',
-							'skirt',
-							'dress',
-							'one-piece',
-							'boots',
-							'heels',
-							'sandals',
-							'hat',
-							'scarf',
-							'bag',
-							'belt',
-							'gloves',
-							'glasses',
-							'jewellery',
-							'tee',
-							'knit',
-							'low shoes',
-						]),
-						Type.Null(),
-					]),
+					slot: slotWords,
+					family: Type.Union([kindFamilyWords, Type.Null()]),
 					kind: told(
-						Type.Union([
-							oneOf([
-								'shirt',
-								'top',
-								'shoes',
-								't-shirt',
-								'polo',
-								'long-sleeve',
-								'jumper',
-								'hoodie',
-								'cardigan',
-								'waistcoat',
-								'blazer',
-								'jacket',
-								'coat',
-								'raincoat',
-								'trousers',
-								'jeans',
-								'leggings',
-								'shorts',
-								'skirt',
-								'dress',
-								'one-piece',
-								'tights',
-								'socks',
-								'boots',
-								'heels',
-								'sandals',
-								'flats',
-								'trainers',
-								'hat',
-								'scarf',
-								'bag',
-								'belt',
-								'gloves',
-								'glasses',
-								'jewellery',
-							]),
-							Type.Null(),
-						]),
+						Type.Union([kindWords, Type.Null()]),
 						'The kind that most of its pictures show; null where no kind is known.',
 					),
 					kindSure: told(
@@ -2142,12 +1703,12 @@ export const wishStanding = Type.Unsafe<WishStanding>({
 		priority: told(Type.Number(), '0..100, the sum of its parts; higher = sooner.'),
 		parts: told(
 			exact({
-				waiting: Type.Number(),
 				palette: Type.Number(),
-				pictures: Type.Number(),
-				outfits: Type.Number(),
-				seasons: Type.Number(),
 				price: Type.Number(),
+				outfits: Type.Number(),
+				pictures: Type.Number(),
+				seasons: Type.Number(),
+				waiting: Type.Number(),
 			}),
 			'Points of each part of the priority.',
 		),
@@ -2176,13 +1737,7 @@ export const lookBack = Type.Unsafe<LookBack>({
 			'By palette colour: area of cloth owned and worn; `null` = near none of them.',
 		),
 		bySlot: told(
-			Type.Array(
-				exact({
-					owned: Type.Number(),
-					worn: Type.Number(),
-					slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
-				}),
-			),
+			Type.Array(exact({ owned: Type.Number(), worn: Type.Number(), slot: slotWords })),
 			'By slot: pieces owned and wears.',
 		),
 		neverWorn: Type.Array(Type.String()),
@@ -2221,8 +1776,8 @@ export const wornOutfits = Type.Unsafe<WornOutfits>({
 
 export const station = Type.Unsafe<Station>({
 	...exact({
-		station: oneOf(['line-up', 'look-back', 'direction', 'sort', 'wish-list', 'shop']),
-		state: oneOf(['open', 'empty', 'done']),
+		station: oneOf(['line-up', 'sort', 'look-back', 'direction', 'wish-list', 'shop']),
+		state: oneOf(['open', 'done', 'empty']),
 		sentence: Type.String(),
 	}),
 	title: 'Station',
@@ -2243,8 +1798,8 @@ export const report = Type.Unsafe<Report>({
 			Type.Union([
 				Type.Null(),
 				exact({
-					share: told(Type.Number(), 'Share of the cloth, every picture weighing the same, 0..1; 0 without pictures.'),
 					sentence: Type.String(),
+					share: told(Type.Number(), 'Share of the cloth, every picture weighing the same, 0..1; 0 without pictures.'),
 					leftOut: Type.Array(exact({ inspirationId: Type.String(), title: Type.String(), share: Type.Number() })),
 				}),
 			]),
@@ -2257,26 +1812,9 @@ export const report = Type.Unsafe<Report>({
 		loners: Type.Array(loner),
 		twins: Type.Array(twin),
 		bands: bands,
-		needs: Type.Array(
-			exact({
-				slot: oneOf(['top', 'outer', 'bottom', 'full', 'legwear', 'shoes', 'accessory']),
-				wanted: Type.Number(),
-				held: Type.Number(),
-			}),
-		),
+		needs: Type.Array(exact({ slot: slotWords, wanted: Type.Number(), held: Type.Number() })),
 		enough: told(enough, 'How long what is held lasts between two washes.'),
-		neededPieces: told(
-			exact({
-				top: Type.Number(),
-				outer: Type.Number(),
-				bottom: Type.Number(),
-				full: Type.Number(),
-				legwear: Type.Number(),
-				shoes: Type.Number(),
-				accessory: Type.Number(),
-			}),
-			"Pieces that the season's days need, by slot: where the quotas start from.",
-		),
+		neededPieces: told(seasonQuotas, "Pieces that the season's days need, by slot: where the quotas start from."),
 		gaps: Type.Array(gap),
 		missingPieces: Type.Array(missingPiece),
 		pictures: told(picturesReport, "What the board's pictures wear, and which of them the wardrobe can wear."),
@@ -2299,6 +1837,8 @@ export const report = Type.Unsafe<Report>({
 	title: 'Report',
 	description: 'The whole season as one structure: what the page, the command line and the printed sheet show.',
 });
+
+const recommendationWords = oneOf(['take', 'think', 'leave', 'ask', 'own']);
 
 export const candidateCheck = Type.Unsafe<CandidateCheck>({
 	...exact({
@@ -2329,7 +1869,7 @@ export const candidateCheck = Type.Unsafe<CandidateCheck>({
 			Type.Union([Type.Null(), Type.Number()]),
 			'Median cost per wear of what is owned in that slot; null where nothing is known.',
 		),
-		recommendation: oneOf(['take', 'think', 'leave', 'ask', 'own']),
+		recommendation: recommendationWords,
 		reasons: told(Type.Array(Type.String()), 'Everything that was weighed, in sentences.'),
 		sentence: Type.String(),
 	}),
