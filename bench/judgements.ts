@@ -1,4 +1,3 @@
-import { defaultSeason } from '../src/wardrobe/days/season-defaults.ts';
 import { fitOf } from '../src/wardrobe/fit/fit.ts';
 import { styleProfile } from '../src/wardrobe/fit/style.ts';
 import { styleFit } from '../src/wardrobe/fit/style-fit.ts';
@@ -12,12 +11,8 @@ import { pairingsFromReadings } from '../src/wardrobe/pairs/pairings.ts';
 import { partnersIn } from '../src/wardrobe/pairs/partners.ts';
 import { derivePalette } from '../src/wardrobe/palette/palette.ts';
 import { seasonReport } from '../src/wardrobe/season/report.ts';
-import type { Garment } from '../src/wardrobe/words/garment.ts';
-import type { Palette } from '../src/wardrobe/words/palette-colour.ts';
-import type { Reading } from '../src/wardrobe/words/reading.ts';
-import type { Season } from '../src/wardrobe/words/season.ts';
-import type { SeasonInput } from '../src/wardrobe/words/season-input.ts';
 import { generatedBoard, generatedWardrobe } from './generated-wardrobe.ts';
+import { SEASON, seasonHome } from './season-home.ts';
 import { medianMs, type Row, type Table } from './table.ts';
 
 const SIZES = [60, 240, 1000, 2000] as const;
@@ -28,11 +23,11 @@ const PARTNERS_TOLD = 5;
 async function judgementsOf(count: number): Promise<ReadonlyMap<string, number>> {
 	const garments = generatedWardrobe(count, 'bench judgements');
 	const board = generatedBoard(40, 'bench board');
-	const palette = derivePalette(board);
+	const input = seasonHome(garments, board);
+	const { palette } = input;
 	const context = { palette, pairings: pairingsFromReadings(board), pairWords: [], wornTogether: [] };
 	const table = pairTable(garments, context);
 	const profile = styleProfile(board);
-	const input = seasonInput(garments, board, palette);
 	const held = garments.filter(({ place }) => place === 'rail');
 	const set = held.slice(0, SEASON.targetCount).map(({ id }) => id);
 	const steps: Record<string, () => unknown> = {
@@ -60,35 +55,6 @@ function growthOf(times: readonly number[]): number {
 	const [ms, more] = times.slice(-2) as [number, number];
 	return Math.log(more / ms) / Math.log(larger / size);
 }
-
-const SEASON: Season = {
-	...defaultSeason({
-		id: 'season',
-		name: 'spring',
-		startsOn: '2026-03-01',
-		endsOn: '2026-05-31',
-		addedAt: '2026-01-01',
-	}),
-};
-
-/** A season that plans with everything on the rail, without a line-up yet: the most there is to look at. */
-const seasonInput = (garments: Garment[], board: Reading[], palette: Palette): SeasonInput => ({
-	season: SEASON,
-	palette,
-	inspirations: board.map((reading, index) => ({
-		inspiration: { id: `i${index}`, seasonId: SEASON.id, photoId: `p${index}`, title: '', group: '', addedAt: '' },
-		reading,
-	})),
-	garments,
-	wishes: [],
-	candidates: [],
-	makers: [],
-	wears: [],
-	pairWords: [],
-	lineUp: null,
-	today: '2026-03-01',
-	lastYear: null,
-});
 
 /** The judgements over whole wardrobes, and how each grows with them. */
 export async function run(): Promise<readonly Table[]> {

@@ -1,12 +1,11 @@
-import { defaultSeason } from '../src/wardrobe/days/season-defaults.ts';
 import { rereadsOf } from '../src/wardrobe/fit/rereads.ts';
 import { buildLineUp } from '../src/wardrobe/line-up/line-up.ts';
-import { derivePalette } from '../src/wardrobe/palette/palette.ts';
 import { type Report, seasonReport } from '../src/wardrobe/season/report.ts';
 import { wishFromGap } from '../src/wardrobe/wishes/wishes.ts';
 import type { Garment } from '../src/wardrobe/words/garment.ts';
 import type { SeasonInput } from '../src/wardrobe/words/season-input.ts';
 import { generatedBoard, generatedWardrobe, styledBoard } from './generated-wardrobe.ts';
+import { SEASON, seasonHome } from './season-home.ts';
 import type { Row, Table } from './table.ts';
 
 const GARMENTS = 44;
@@ -16,35 +15,12 @@ const WISHES = 6;
 const HOMES = ['a', 'b', 'c', 'd', 'e', 'f'] as const;
 type Board = typeof generatedBoard;
 
-const SEASON = defaultSeason({
-	id: 'season',
-	name: 'spring',
-	startsOn: '2026-03-01',
-	endsOn: '2026-05-31',
-	addedAt: '2026-01-01',
-});
-
 /** A season of a made-up home, with a wish from each of its first gaps, each wanted for another time, or all for one day. */
 function homeOf(seed: string, boardOf: Board): SeasonInput {
-	const garments = generatedWardrobe(GARMENTS, `stability ${seed}`);
-	const board = boardOf(PICTURES, `stability board ${seed}`);
-	const input: SeasonInput = {
-		season: SEASON,
-		palette: derivePalette(board),
-		inspirations: board.map((reading, index) => ({
-			inspiration: { id: `i${index}`, seasonId: SEASON.id, photoId: `p${index}`, title: '', group: '', addedAt: '' },
-			reading,
-		})),
-		garments,
-		wishes: [],
-		candidates: [],
-		makers: [],
-		wears: [],
-		pairWords: [],
-		lineUp: null,
-		today: '2026-03-01',
-		lastYear: null,
-	};
+	const input = seasonHome(
+		generatedWardrobe(GARMENTS, `stability ${seed}`),
+		boardOf(PICTURES, `stability board ${seed}`),
+	);
 	const wishes = seasonReport(input)
 		.gaps.slice(0, WISHES)
 		.map((gap, index) => ({

@@ -1,8 +1,10 @@
+import { candidateOperations } from './candidates.ts';
 import { exportOperations } from './exports.ts';
 import { garmentOperations } from './garments.ts';
 import { homeOperations } from './home.ts';
 import { inspirationOperations } from './inspirations.ts';
 import { lineUpOperations } from './line-up.ts';
+import { makerOperations } from './makers.ts';
 import { paletteOperations } from './palette.ts';
 import { photoOperations } from './photos.ts';
 import { seasonOperations } from './seasons.ts';
@@ -18,6 +20,8 @@ export const OPERATIONS = {
 	...paletteOperations,
 	...garmentOperations,
 	...wishOperations,
+	...candidateOperations,
+	...makerOperations,
 	...lineUpOperations,
 	...wearOperations,
 	...exportOperations,

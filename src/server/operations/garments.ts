@@ -1,10 +1,11 @@
 import { Type } from 'typebox';
 import type { Box } from '../../app/photo-crop.ts';
 import { garment, garmentImportAnswer, twoGarments } from '../schemas/answers.ts';
-import { byId, exact, name, seen } from '../schemas/basics.ts';
+import { byId, exact, name } from '../schemas/basics.ts';
 import { garmentChanges, garmentIds, photoId, versionsById } from '../schemas/garment.ts';
-import { countOf, listOf, removed } from './answers.ts';
-import { LOOKING, LOOKING_AT_ONE, REFUSED } from './refusals.ts';
+import { countOf, listOf } from './answers.ts';
+import { LOOKING, REFUSED } from './refusals.ts';
+import { change, look, removal } from './usual.ts';
 
 const tags = ['garments'];
 const share = Type.Number({ minimum: 0, maximum: 1 });
@@ -22,17 +23,7 @@ export const garmentOperations = {
 			response: { 200: listOf(garment), ...LOOKING },
 		},
 	},
-	getGarment: {
-		method: 'GET',
-		url: '/api/garments/:id',
-		schema: {
-			operationId: 'getGarment',
-			tags,
-			summary: 'One garment with its colours',
-			params: byId,
-			response: { 200: garment, ...LOOKING_AT_ONE },
-		},
-	},
+	getGarment: look('getGarment', '/api/garments/:id', tags, 'One garment with its colours', garment),
 	addGarment: {
 		method: 'POST',
 		url: '/api/garments',
@@ -44,18 +35,10 @@ export const garmentOperations = {
 			response: { 201: garment, ...REFUSED },
 		},
 	},
-	changeGarment: {
-		method: 'PATCH',
-		url: '/api/garments/:id',
-		schema: {
-			operationId: 'changeGarment',
-			tags,
-			summary: 'Change parts of a garment',
-			params: byId,
-			body: garmentChanges,
-			response: { 200: garment, ...REFUSED },
-		},
-	},
+	changeGarment: change('changeGarment', '/api/garments/:id', tags, 'Change parts of a garment', {
+		body: garmentChanges,
+		changed: garment,
+	}),
 	changeGarments: {
 		method: 'PATCH',
 		url: '/api/garments',
@@ -67,18 +50,7 @@ export const garmentOperations = {
 			response: { 200: countOf('changed', 'So many were changed.'), ...REFUSED },
 		},
 	},
-	removeGarment: {
-		method: 'DELETE',
-		url: '/api/garments/:id',
-		schema: {
-			operationId: 'removeGarment',
-			tags,
-			summary: 'Put a garment in the bin',
-			params: byId,
-			querystring: seen,
-			response: { 200: removed, ...REFUSED },
-		},
-	},
+	removeGarment: removal('removeGarment', '/api/garments/:id', tags, 'Put a garment in the bin'),
 	removeGarments: {
 		method: 'DELETE',
 		url: '/api/garments',

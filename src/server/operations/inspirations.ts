@@ -1,9 +1,9 @@
 import { Type } from 'typebox';
 import { KIND_NAMES } from '../../wardrobe/words/kind.ts';
 import { inspiration } from '../schemas/answers.ts';
-import { byId, exact, oneOf, seen, shortText, version } from '../schemas/basics.ts';
-import { listOf, removed } from './answers.ts';
-import { LOOKING_AT_ONE, REFUSED } from './refusals.ts';
+import { exact, oneOf, shortText, version } from '../schemas/basics.ts';
+import { listOf } from './answers.ts';
+import { change, look, removal } from './usual.ts';
 
 const tags = ['inspirations'];
 /** Pieces that a reading can tell of one picture, with room to spare. */
@@ -20,39 +20,16 @@ const changes = Type.Partial(exact({ title: shortText, group: shortText, pieceKi
 });
 
 export const inspirationOperations = {
-	listInspirations: {
-		method: 'GET',
-		url: '/api/seasons/:id/inspirations',
-		schema: {
-			operationId: 'listInspirations',
-			tags,
-			summary: "The pictures of a season's board",
-			params: byId,
-			response: { 200: listOf(inspiration), ...LOOKING_AT_ONE },
-		},
-	},
-	changeInspiration: {
-		method: 'PATCH',
-		url: '/api/inspirations/:id',
-		schema: {
-			operationId: 'changeInspiration',
-			tags,
-			summary: 'Name or group a picture, or say of which kinds its pieces are',
-			params: byId,
-			body: changes,
-			response: { 200: inspiration, ...REFUSED },
-		},
-	},
-	removeInspiration: {
-		method: 'DELETE',
-		url: '/api/inspirations/:id',
-		schema: {
-			operationId: 'removeInspiration',
-			tags,
-			summary: 'Take a picture off the board',
-			params: byId,
-			querystring: seen,
-			response: { 200: removed, ...REFUSED },
-		},
-	},
+	listInspirations: look(
+		'listInspirations',
+		'/api/seasons/:id/inspirations',
+		tags,
+		"The pictures of a season's board",
+		listOf(inspiration),
+	),
+	changeInspiration: change('changeInspiration', '/api/inspirations/:id', tags, 'Name or group a picture, or say of which kinds its pieces are', {
+		body: changes,
+		changed: inspiration,
+	}),
+	removeInspiration: removal('removeInspiration', '/api/inspirations/:id', tags, 'Take a picture off the board'),
 } as const;

@@ -3,24 +3,15 @@ import { lineUpChoice, lineUpResult, swap, whatIf } from '../schemas/answers.ts'
 import { byId, exact, told, version } from '../schemas/basics.ts';
 import { quotasSchema } from '../schemas/season.ts';
 import { listOf } from './answers.ts';
-import { LOOKING_AT_ONE, REFUSED } from './refusals.ts';
+import { REFUSED } from './refusals.ts';
+import { look } from './usual.ts';
 
 const tags = ['line-up'];
 const id = Type.String({ maxLength: 100 });
 const ids = Type.Array(id, { maxItems: 2000 });
 
 export const lineUpOperations = {
-	getLineUp: {
-		method: 'GET',
-		url: '/api/seasons/:id/line-up',
-		schema: {
-			operationId: 'getLineUp',
-			tags,
-			summary: 'The set chosen for a season',
-			params: byId,
-			response: { 200: lineUpChoice, ...LOOKING_AT_ONE },
-		},
-	},
+	getLineUp: look('getLineUp', '/api/seasons/:id/line-up', tags, 'The set chosen for a season', lineUpChoice),
 	chooseLineUp: {
 		method: 'PATCH',
 		url: '/api/seasons/:id/line-up',

@@ -4,21 +4,18 @@ import { byId, exact, oneOf, seen, told } from '../schemas/basics.ts';
 import { paletteEditSchema } from '../schemas/palette.ts';
 import { fileOf } from './answers.ts';
 import { LOOKING_AT_ONE, REFUSED } from './refusals.ts';
+import { look } from './usual.ts';
 
 const tags = ['palette'];
 
 export const paletteOperations = {
-	getPalette: {
-		method: 'GET',
-		url: '/api/seasons/:id/palette',
-		schema: {
-			operationId: 'getPalette',
-			tags,
-			summary: "A season's palette, beside last year's",
-			params: byId,
-			response: { 200: paletteAnswer, ...LOOKING_AT_ONE },
-		},
-	},
+	getPalette: look(
+		'getPalette',
+		'/api/seasons/:id/palette',
+		tags,
+		"A season's palette, beside last year's",
+		paletteAnswer,
+	),
 	derivePalette: {
 		method: 'POST',
 		url: '/api/seasons/:id/palette/derive',

@@ -1,11 +1,12 @@
 import { Type } from 'typebox';
 import { YEAR_PARTS } from '../../wardrobe/words/garment.ts';
 import { partner, report, season } from '../schemas/answers.ts';
-import { byId, exact, isoDate, name, oneOf, seen } from '../schemas/basics.ts';
+import { byId, exact, isoDate, name, oneOf } from '../schemas/basics.ts';
 import { sortedGarments, versionsById } from '../schemas/garment.ts';
 import { seasonChanges } from '../schemas/season.ts';
-import { countOf, fileOf, listOf, removed } from './answers.ts';
+import { countOf, fileOf, listOf } from './answers.ts';
 import { LOOKING, LOOKING_AT_ONE, REFUSED } from './refusals.ts';
+import { change, look, removal } from './usual.ts';
 
 const dates = { name, startsOn: isoDate, endsOn: isoDate };
 const tags = ['seasons'];
@@ -21,28 +22,8 @@ export const seasonOperations = {
 			response: { 200: listOf(season), ...LOOKING },
 		},
 	},
-	getSeason: {
-		method: 'GET',
-		url: '/api/seasons/:id',
-		schema: {
-			operationId: 'getSeason',
-			tags,
-			summary: 'One season',
-			params: byId,
-			response: { 200: season, ...LOOKING_AT_ONE },
-		},
-	},
-	getReport: {
-		method: 'GET',
-		url: '/api/seasons/:id/report',
-		schema: {
-			operationId: 'getReport',
-			tags,
-			summary: 'Every judgement of a season',
-			params: byId,
-			response: { 200: report, ...LOOKING_AT_ONE },
-		},
-	},
+	getSeason: look('getSeason', '/api/seasons/:id', tags, 'One season', season),
+	getReport: look('getReport', '/api/seasons/:id/report', tags, 'Every judgement of a season', report),
 	listPartners: {
 		method: 'GET',
 		url: '/api/seasons/:id/partners',
@@ -66,30 +47,11 @@ export const seasonOperations = {
 			response: { 201: season, ...REFUSED },
 		},
 	},
-	changeSeason: {
-		method: 'PATCH',
-		url: '/api/seasons/:id',
-		schema: {
-			operationId: 'changeSeason',
-			tags,
-			summary: 'Change parts of a season',
-			params: byId,
-			body: seasonChanges,
-			response: { 200: season, ...REFUSED },
-		},
-	},
-	removeSeason: {
-		method: 'DELETE',
-		url: '/api/seasons/:id',
-		schema: {
-			operationId: 'removeSeason',
-			tags,
-			summary: 'Put a season in the bin',
-			params: byId,
-			querystring: seen,
-			response: { 200: removed, ...REFUSED },
-		},
-	},
+	changeSeason: change('changeSeason', '/api/seasons/:id', tags, 'Change parts of a season', {
+		body: seasonChanges,
+		changed: season,
+	}),
+	removeSeason: removal('removeSeason', '/api/seasons/:id', tags, 'Put a season in the bin'),
 	copySeason: {
 		method: 'POST',
 		url: '/api/seasons/:id/copy',

@@ -4,7 +4,7 @@ import { buyCandidate } from '../../app/decisions/buy-candidate.ts';
 import { changeCandidate } from '../../app/decisions/change-candidate.ts';
 import { passCandidate } from '../../app/decisions/pass-candidate.ts';
 import { askedBy } from '../asked.ts';
-import { wishOperations as operations } from '../operations/wishes.ts';
+import { candidateOperations as operations } from '../operations/candidates.ts';
 import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 

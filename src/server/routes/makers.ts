@@ -2,7 +2,7 @@ import { addMaker } from '../../app/decisions/add-maker.ts';
 import { changeMaker } from '../../app/decisions/change-maker.ts';
 import { removeMaker } from '../../app/decisions/remove-maker.ts';
 import { askedBy } from '../asked.ts';
-import { wishOperations as operations } from '../operations/wishes.ts';
+import { makerOperations as operations } from '../operations/makers.ts';
 import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
 
