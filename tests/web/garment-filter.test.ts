@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fitOf } from '../../src/wardrobe/fit/fit.ts';
-import type { GarmentReport } from '../../src/wardrobe/season/report.ts';
+import type { GarmentReport } from '../../src/wardrobe/season/garment-report.ts';
 import type { Palette } from '../../src/wardrobe/words/palette-colour.ts';
 import { filteredGarments, type GarmentRow, NO_FILTER } from '../../web/src/pages/garments/garment-filter.ts';
 import { sortGroups, sortOrder } from '../../web/src/pages/sort/sort-order.ts';

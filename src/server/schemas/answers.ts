@@ -38,8 +38,9 @@ import type { KeptColour, PaletteChange } from '../../wardrobe/palette/palette-c
 import type { SeenPiece } from '../../wardrobe/pictures/picture.ts';
 import type { PicturesReport, ToldPiece } from '../../wardrobe/pictures/pictures-report.ts';
 import type { PieceAnswer } from '../../wardrobe/pictures/piece-answer.ts';
+import type { GarmentReport } from '../../wardrobe/season/garment-report.ts';
 import type { LookBack } from '../../wardrobe/season/look-back.ts';
-import type { GarmentReport, Report } from '../../wardrobe/season/report.ts';
+import type { Report } from '../../wardrobe/season/report.ts';
 import type { SortingSuggestion } from '../../wardrobe/season/sorting.ts';
 import type { Station } from '../../wardrobe/season/stations.ts';
 import type { WornOutfits } from '../../wardrobe/season/worn-outfits.ts';

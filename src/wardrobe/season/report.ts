@@ -3,10 +3,7 @@ import { type Enough, enoughOf } from '../days/enough.ts';
 import { isInSeason } from '../days/in-season.ts';
 import { neededPieces } from '../days/season-defaults.ts';
 import { daysOfSeason } from '../days/usual-days.ts';
-import { fitOf } from '../fit/fit.ts';
-import type { Fit } from '../fit/fit-result.ts';
 import { type StyleProfile, styleProfile } from '../fit/style.ts';
-import { type AxisFit, styleFit } from '../fit/style-fit.ts';
 import { type SurerLight, surerLight } from '../fit/surer-light.ts';
 import { type Twin, twinsOf } from '../fit/twins.ts';
 import { type Bands, coveredShareOf } from '../gaps/bands.ts';
@@ -19,44 +16,25 @@ import { type OutfitRange, outfitsText, rangeOf, type Tally } from '../pairs/out
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { pairTable } from '../pairs/pair-table.ts';
 import type { Pairing } from '../pairs/pairings.ts';
-import { type Partner, partnersIn } from '../pairs/partners.ts';
 import { type PaletteChange, paletteChange } from '../palette/palette-change.ts';
 import { type PaletteCover, paletteCover } from '../palette/palette-cover.ts';
 import { completingChances } from '../pictures/completing.ts';
 import { answersMissing, likelyCompleted, missingPiecesOfPictures } from '../pictures/one-away.ts';
 import { type PicturesReport, picturesReport } from '../pictures/pictures-report.ts';
-import { wearableBoard } from '../pictures/wearable-pictures.ts';
+import { type WearableBoard, wearableBoard } from '../pictures/wearable-pictures.ts';
 import { type WishStanding, wishStandings } from '../wishes/wishes.ts';
-import { daysBetween } from '../words/days-between.ts';
-import type { Garment, Place } from '../words/garment.ts';
-import type { GarmentWear } from '../words/garment-wears.ts';
+import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
 import type { Palette } from '../words/palette-colour.ts';
 import type { Quotas, Season } from '../words/season.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
 import { toldReading } from '../words/told-reading.ts';
+import type { Wish } from '../words/wish.ts';
+import { type GarmentReport, garmentReports } from './garment-report.ts';
 import { type LookBack, lookBack } from './look-back.ts';
-import { type SortingSuggestion, sortingOf } from './sorting.ts';
 import { type Station, stationsOf } from './stations.ts';
 import { type WornOutfits, wornOutfits } from './worn-outfits.ts';
-
-/** Everything said of one garment. */
-export type GarmentReport = {
-	readonly garmentId: string;
-	readonly name: string;
-	readonly slot: Slot;
-	readonly place: Place;
-	readonly fit: Fit;
-	readonly style: readonly AxisFit[];
-	readonly partnerCount: number;
-	/** The best few. */
-	readonly partners: readonly Partner[];
-	readonly loner: Loner | null;
-	readonly twins: readonly Twin[];
-	readonly wear: GarmentWear;
-	readonly sorting: SortingSuggestion;
-};
 
 /** The whole season as one structure: what the page, the command line and the printed sheet show. */
 export type Report = {
@@ -110,8 +88,6 @@ export type Report = {
 	readonly stations: readonly Station[];
 };
 
-const SHOWN_PARTNERS = 5;
-
 function coverOfBoard({ inspirations, palette }: SeasonInput): Report['paletteCover'] {
 	if (inspirations.length === 0) return null;
 	const cover = paletteCover(
@@ -147,6 +123,43 @@ function heldSummary(input: SeasonInput, tally: Tally, bands: Bands): Report['he
 	};
 }
 
+/** What the quotas ask of each slot, and what is held of it. */
+function needsOf({ season }: SeasonInput, held: readonly Garment[]): Report['needs'] {
+	const slots = held.map(({ kind }) => slotOfKind(kind));
+	return SLOTS.map((slot) => ({
+		slot,
+		wanted: season.quotas[slot],
+		held: slots.filter((one) => one === slot).length,
+	}));
+}
+
+/** What each open wish would bring: outfits, and pictures of the board that could then be worn. `added`: outfits by wish, in their order. */
+function gainsOfWishes(
+	input: SeasonInput,
+	worn: WearableBoard,
+	wished: readonly Wish[],
+	added: readonly Tally[],
+): Parameters<typeof wishStandings>[2] {
+	const oneAway = missingPiecesOfPictures(worn);
+	const chances = completingChances(worn, input.garments);
+	const gains = new Map(
+		wished.map((wish, index) => {
+			const piece = wishedPiece(wish, input.palette);
+			const completes = oneAway.filter((missing) => answersMissing(missing, piece)).length;
+			const likely = likelyCompleted(worn, chances, piece);
+			return [wish.id, { outfits: added[index]!, pictures: completes, likely }] as const;
+		}),
+	);
+	return ({ id }) => gains.get(id)!;
+}
+
+const notesOf = (lastYear: SeasonInput['lastYear']): Report['lastYearNotes'] =>
+	lastYear && {
+		seasonName: lastYear.season.name,
+		notes: lastYear.season.notes,
+		feltGaps: lastYear.season.feltGaps,
+	};
+
 /** The season's report. Pure: the same input, the same report; nothing in it is NaN.  */
 export function seasonReport(input: SeasonInput): Report {
 	const here = input.garments.filter(({ place }) => place !== 'gone');
@@ -167,60 +180,8 @@ export function seasonReport(input: SeasonInput): Report {
 		owned: table,
 	});
 	const back = lookBack(here, input.wears, input.palette, input.today);
-	const wearOf = new Map(back.garments.map((one) => [one.garmentId, one]));
-	const lonerOf = new Map(loners.map((one) => [one.garmentId, one]));
-	const twinsOfGarment = new Map<string, Twin[]>();
-	for (const twin of twins) {
-		for (const id of [twin.garmentA, twin.garmentB]) twinsOfGarment.set(id, [...(twinsOfGarment.get(id) ?? []), twin]);
-	}
-
-	// Not worn means nothing before the first day on which any wear was noted.
-	const notedSince = input.wears.map(({ on }) => on).sort()[0] ?? input.today;
-	const reportOf = (garment: Garment, index: number): GarmentReport => {
-		const own = twinsOfGarment.get(garment.id) ?? [];
-		const wear = wearOf.get(garment.id)!;
-		const fit = fitOf(garment, input.palette);
-		const loner = lonerOf.get(garment.id) ?? null;
-		const [twin = null] = own;
-		const other = twin && wearOf.get(twin.garmentA === garment.id ? twin.garmentB : twin.garmentA);
-		const [knownSince] = [garment.addedAt.slice(0, 10), garment.boughtOn ?? '', notedSince].sort().reverse();
-		const knownDays = Math.max(0, daysBetween(knownSince!, input.today));
-		const facts = { fit, wear, knownDays, loner, twin, twinIsWornMore: (other?.wears ?? 0) > wear.wears };
-		return {
-			garmentId: garment.id,
-			name: garment.name,
-			slot: slotOfKind(garment.kind),
-			place: garment.place,
-			fit,
-			style: styleFit(garment, profile),
-			partnerCount: table.partnerCount(index),
-			partners: partnersIn(table, index, { limit: SHOWN_PARTNERS }),
-			loner,
-			twins: own,
-			wear,
-			sorting: sortingOf(garment, facts, input.season, back.wearsThisYear > 0),
-		};
-	};
-	const garments = here
-		.map(reportOf)
-		.sort((a, b) => b.fit.percent - a.fit.percent || (a.garmentId < b.garmentId ? -1 : 1));
-	const heldSlots = rail.map(({ kind }) => slotOfKind(kind));
-	const needs = SLOTS.map((slot) => ({
-		slot,
-		wanted: input.season.quotas[slot],
-		held: heldSlots.filter((one) => one === slot).length,
-	}));
-	const oneAway = missingPiecesOfPictures(worn);
-	const chances = completingChances(worn, input.garments);
-	const gainOf = new Map(
-		wished.map((wish, index) => {
-			const piece = wishedPiece(wish, input.palette);
-			const completes = oneAway.filter((missing) => answersMissing(missing, piece)).length;
-			const likely = likelyCompleted(worn, chances, piece);
-			return [wish.id, { outfits: added[index]!, pictures: completes, likely }] as const;
-		}),
-	);
-	const wishes = wishStandings(input, gaps, ({ id }) => gainOf.get(id)!);
+	const garments = garmentReports(here, input, { profile, table, loners, twins, back });
+	const wishes = wishStandings(input, gaps, gainsOfWishes(input, worn, wished, added));
 	const held = heldSummary(input, outfits, bands);
 	return {
 		season: input.season,
@@ -236,7 +197,7 @@ export function seasonReport(input: SeasonInput): Report {
 		loners,
 		twins,
 		bands,
-		needs,
+		needs: needsOf(input, rail),
 		enough: enoughOf(rail, days),
 		neededPieces: neededPieces(days),
 		gaps,
@@ -246,13 +207,7 @@ export function seasonReport(input: SeasonInput): Report {
 		wishes,
 		lookBack: back,
 		wornOutfits: wornOutfits(input, table, loners, back.neverWorn),
-		lastYearNotes: input.lastYear
-			? {
-					seasonName: input.lastYear.season.name,
-					notes: input.lastYear.season.notes,
-					feltGaps: input.lastYear.season.feltGaps,
-				}
-			: null,
+		lastYearNotes: notesOf(input.lastYear),
 		stations: stationsOf(input, gaps, back),
 	};
 }

@@ -1,5 +1,6 @@
 import { say } from '../../../src/language/speak.ts';
-import type { GarmentReport, Report } from '../../../src/wardrobe/season/report.ts';
+import type { GarmentReport } from '../../../src/wardrobe/season/garment-report.ts';
+import type { Report } from '../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import { Partners } from './partners.tsx';
 import { Swatch } from './swatch.tsx';

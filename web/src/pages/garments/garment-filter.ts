@@ -1,5 +1,5 @@
 import type { Verdict } from '../../../../src/wardrobe/fit/fit-result.ts';
-import type { GarmentReport } from '../../../../src/wardrobe/season/report.ts';
+import type { GarmentReport } from '../../../../src/wardrobe/season/garment-report.ts';
 import type { Garment, Place } from '../../../../src/wardrobe/words/garment.ts';
 import { isFoundBy, searchWordsOf } from '../../../../src/wardrobe/words/garment-search.ts';
 import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';

@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { dayText, moneyText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
-import type { GarmentReport, Report } from '../../../../src/wardrobe/season/report.ts';
+import type { GarmentReport } from '../../../../src/wardrobe/season/garment-report.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField } from '../../parts/field.tsx';

@@ -1,4 +1,4 @@
-import type { GarmentReport } from '../../../../src/wardrobe/season/report.ts';
+import type { GarmentReport } from '../../../../src/wardrobe/season/garment-report.ts';
 import { isSorted } from '../../../../src/wardrobe/season/stations.ts';
 import type { Garment, Place } from '../../../../src/wardrobe/words/garment.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
