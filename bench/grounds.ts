@@ -23,69 +23,59 @@ function errorsOf(shots: readonly GroundShot[], colour: (shot: GroundShot) => La
 	};
 }
 
-/** Cloth whose true colour is known, rendered on six grounds and phoned with white balance and exposure that drift: alone, and agreed by ground. */
-export async function run(): Promise<readonly Table[]> {
-	const rows: Row[] = [];
-	const whole = { alone: [] as number[], agreed: [] as number[], offAlone: [] as number[], offAgreed: [] as number[] };
-	let [together, astray, shown] = [0, 0, 0];
-	const rounds = await Promise.all(Array.from({ length: ROUNDS }, (_, round) => groundShots(round)));
+/** Photos that came together with others of their ground, and with those of another; in a line. */
+function groupingNote(rounds: readonly (readonly GroundShot[])[]): string {
+	let [together, astray] = [0, 0];
 	for (const shots of rounds) {
 		const groundOf = new Map(shots.map(({ id, ground }) => [id, ground]));
-		const groups = sameGroundGroups(shots.map(({ id, photo }) => ({ id, seen: photo.ground })));
-		for (const ids of groups) {
+		for (const ids of sameGroundGroups(shots.map(({ id, photo }) => ({ id, seen: photo.ground })))) {
 			const counts = new Map<string, number>();
 			for (const id of ids) counts.set(groundOf.get(id)!, (counts.get(groundOf.get(id)!) ?? 0) + 1);
 			const most = Math.max(...counts.values());
 			together += most;
 			astray += ids.length - most;
 		}
-		shown += shots.length;
 	}
-	for (const ground of new Set(rounds[0]!.map((shot) => shot.ground))) {
-		const alone: Errors = { apart: [], off: [] };
-		const agreed: Errors = { apart: [], off: [] };
-		let unused: string | null = null;
-		for (const shots of rounds) {
-			const set = shots.filter((shot) => shot.ground === ground);
-			const lights = groundLights(set.map(({ photo }) => photo));
-			unused = agreedGround(set.map(({ photo }) => photo)).unused;
-			const own = (shot: GroundShot) => correctedBy(shot.photo.ownLight.model ?? null)(shot.seen);
-			const shared = (shot: GroundShot) => {
-				const light = lights.get(shot.id);
-				return light ? correctedBy(light.model ?? null)(shot.seen) : own(shot);
-			};
-			for (const [errors, colour] of [
-				[alone, own],
-				[agreed, shared],
-			] as const) {
-				const found = errorsOf(set, colour);
-				errors.apart.push(...found.apart);
-				errors.off.push(...found.off);
-			}
-		}
-		if (!unused) {
-			whole.alone.push(...alone.apart);
-			whole.agreed.push(...agreed.apart);
-			whole.offAlone.push(...alone.off);
-			whole.offAgreed.push(...agreed.off);
-		}
-		rows.push([
-			ground,
-			unused ?? 'used',
-			medianOf(alone.apart),
-			medianOf(agreed.apart),
-			medianOf(alone.off),
-			medianOf(agreed.off),
-		]);
-	}
-	rows.push([
-		'all that are used',
-		'',
-		medianOf(whole.alone),
-		medianOf(whole.agreed),
-		medianOf(whole.offAlone),
-		medianOf(whole.offAgreed),
-	]);
+	const shown = rounds.reduce((sum, shots) => sum + shots.length, 0);
+	return `Of ${shown} photos ${together} came together with their ground, ${astray} with another.`;
+}
+
+/** What one set errs by, each photo alone and agreed by ground; `unused`: why the ground is no reference, or null. */
+function setErrors(set: readonly GroundShot[]): { alone: Errors; agreed: Errors; unused: string | null } {
+	const photos = set.map(({ photo }) => photo);
+	const lights = groundLights(photos);
+	const own = (shot: GroundShot) => correctedBy(shot.photo.ownLight.model ?? null)(shot.seen);
+	const shared = (shot: GroundShot) => {
+		const light = lights.get(shot.id);
+		return light ? correctedBy(light.model ?? null)(shot.seen) : own(shot);
+	};
+	return { alone: errorsOf(set, own), agreed: errorsOf(set, shared), unused: agreedGround(photos).unused };
+}
+
+const joined = (all: readonly Errors[]): Errors => ({
+	apart: all.flatMap(({ apart }) => apart),
+	off: all.flatMap(({ off }) => off),
+});
+
+const rowOf = (name: string, use: string, alone: Errors, agreed: Errors): Row => [
+	name,
+	use,
+	medianOf(alone.apart),
+	medianOf(agreed.apart),
+	medianOf(alone.off),
+	medianOf(agreed.off),
+];
+
+/** Cloth whose true colour is known, rendered on six grounds and phoned with white balance and exposure that drift: alone, and agreed by ground. */
+export async function run(): Promise<readonly Table[]> {
+	const rounds = await Promise.all(Array.from({ length: ROUNDS }, (_, round) => groundShots(round)));
+	const grounds = [...new Set(rounds[0]!.map((shot) => shot.ground))].map((ground) => {
+		const sets = rounds.map((shots) => setErrors(shots.filter((shot) => shot.ground === ground)));
+		const [alone, agreed] = [joined(sets.map((set) => set.alone)), joined(sets.map((set) => set.agreed))];
+		return { ground, alone, agreed, unused: sets.at(-1)!.unused };
+	});
+	const used = grounds.filter(({ unused }) => !unused);
+	const shown = rounds.reduce((sum, shots) => sum + shots.length, 0);
 	return [
 		{
 			title: `The ground as reference: ${shown} renders of cloth of known colour, six grounds, ${ROUNDS} drifts (median CIEDE2000)`,
@@ -97,8 +87,16 @@ export async function run(): Promise<readonly Table[]> {
 				'off the truth, each alone',
 				'agreed by ground',
 			],
-			rows,
-			notes: [`Of ${shown} photos ${together} came together with their ground, ${astray} with another.`],
+			rows: [
+				...grounds.map(({ ground, unused, alone, agreed }) => rowOf(ground, unused ?? 'used', alone, agreed)),
+				rowOf(
+					'all that are used',
+					'',
+					joined(used.map(({ alone }) => alone)),
+					joined(used.map(({ agreed }) => agreed)),
+				),
+			],
+			notes: [groupingNote(rounds)],
 		},
 	];
 }

@@ -5,13 +5,14 @@ import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
 import { writeBackup } from '../store/backup.ts';
 import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
 import { openHome } from '../store/open-home.ts';
+import type { Store } from '../store/store.ts';
 import { workBeside } from './beside/work-beside.ts';
 import { createEventHub } from './events.ts';
 import { followPhotos } from './follow-photos.ts';
 import { createPhotoJobs } from './photo-jobs.ts';
 import { restoreHome } from './restore-home.ts';
 import type { Services } from './services.ts';
-import { createSharing } from './sharing.ts';
+import { createSharing, type Sharing } from './sharing.ts';
 import { suggestFromPhotos } from './suggest-from-photos.ts';
 
 /** Where the program's home is, and how it works with it. */
@@ -25,6 +26,13 @@ export type OpenSettings = {
 	/** Starts the program anew over an archive that was checked; the home of now goes to `aside`. Left out: nothing is restored while it runs. */
 	readonly startAnew?: (aside: string) => void;
 };
+
+const openSharing = (store: Store, { log }: OpenSettings, now: () => Date): Promise<Sharing> =>
+	createSharing({
+		records: store.pairings,
+		now: () => now().getTime(),
+		report: (error) => log(say('refusals.faultOfDevice', { error: String(error) })),
+	});
 
 /** Everything that the program does its work with, over one opened home. Photos that waited when it was closed are read now. */
 export async function openServices(settings: OpenSettings): Promise<Services & { close(): Promise<void> }> {
@@ -54,13 +62,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		pool,
 		jobs,
 		events,
-		sharing: settings.share
-			? await createSharing({
-					records: store.pairings,
-					now: () => now().getTime(),
-					report: (error) => settings.log(say('refusals.faultOfDevice', { error: String(error) })),
-				})
-			: null,
+		sharing: settings.share ? await openSharing(store, settings, now) : null,
 		beside: workBeside(settings.homePath, { events, enqueue: (id) => jobs.enqueue(id) }),
 		backup: async (to) => {
 			for (const path of await writeBackup(settings.homePath, to))

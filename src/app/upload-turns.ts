@@ -56,35 +56,34 @@ export function createUploadTurns(
 		};
 	}
 
+	const waitForTurn = (device: string, left: AbortSignal): Promise<() => void> =>
+		new Promise((resolve, reject) => {
+			const stop = () => {
+				waiting.delete(one);
+				left.removeEventListener('abort', onLeft);
+				callOff();
+			};
+			const giveUp = (reason: unknown) => {
+				stop();
+				reject(reason);
+			};
+			const onLeft = () => giveUp(left.reason);
+			const begin = () => {
+				stop();
+				resolve(start(device));
+			};
+			const one: Waiting = { device, begin };
+			const callOff = later(() => giveUp(busy()), WAIT_MS);
+			left.addEventListener('abort', onLeft);
+			waiting.add(one);
+		});
+
 	return {
 		enter(device, left) {
 			if (left.aborted) return Promise.reject(left.reason);
 			if (hasRoom(device)) return Promise.resolve(start(device));
 			if (waiting.size >= MOST_WAITING) return Promise.reject(busy());
-			return new Promise((resolve, reject) => {
-				const stop = () => {
-					waiting.delete(one);
-					left.removeEventListener('abort', onLeft);
-					callOff();
-				};
-				const onLeft = () => {
-					stop();
-					reject(left.reason);
-				};
-				const one: Waiting = {
-					device,
-					begin: () => {
-						stop();
-						resolve(start(device));
-					},
-				};
-				const callOff = later(() => {
-					stop();
-					reject(busy());
-				}, WAIT_MS);
-				left.addEventListener('abort', onLeft);
-				waiting.add(one);
-			});
+			return waitForTurn(device, left);
 		},
 	};
 }

@@ -111,6 +111,33 @@ function keepNoCopies(app: FastifyInstance): void {
 	});
 }
 
+/** Every route of the interface, a file a resource. */
+function registerRoutes(app: FastifyInstance, entrance: Entrance): void {
+	entrance.routes(app);
+	const { servicesOf } = entrance;
+	statusRoutes(app, servicesOf);
+	eventRoutes(app, servicesOf, entrance.isStillLetIn);
+	uploadRoutes(app, servicesOf);
+	photoRoutes(app, servicesOf);
+	seasonRoutes(app, servicesOf);
+	inspirationRoutes(app, servicesOf);
+	paletteRoutes(app, servicesOf);
+	garmentRoutes(app, servicesOf);
+	garmentPhotoRoutes(app, servicesOf);
+	wishRoutes(app, servicesOf);
+	candidateRoutes(app, servicesOf);
+	makerRoutes(app, servicesOf);
+	lineUpRoutes(app, servicesOf);
+	wearRoutes(app, servicesOf);
+	pairWordRoutes(app, servicesOf);
+	decisionRoutes(app, servicesOf);
+	pocketRoutes(app, servicesOf);
+	exportRoutes(app, servicesOf);
+	tableRoutes(app, servicesOf);
+	backupRoutes(app, servicesOf);
+	demoRoutes(app, servicesOf);
+}
+
 /**
  * The whole HTTP interface, not yet listening; the entrance says whose home answers and who may ask. `onRoute` hears of every route as it is
  * registered, `server` is what the entrance needs of the server itself, `first` what comes before all else.
@@ -157,29 +184,7 @@ export async function buildApp(
 	keepNoCopies(app);
 	entrance.guard(app);
 
-	entrance.routes(app);
-	const { servicesOf } = entrance;
-	statusRoutes(app, servicesOf);
-	eventRoutes(app, servicesOf, entrance.isStillLetIn);
-	uploadRoutes(app, servicesOf);
-	photoRoutes(app, servicesOf);
-	seasonRoutes(app, servicesOf);
-	inspirationRoutes(app, servicesOf);
-	paletteRoutes(app, servicesOf);
-	garmentRoutes(app, servicesOf);
-	garmentPhotoRoutes(app, servicesOf);
-	wishRoutes(app, servicesOf);
-	candidateRoutes(app, servicesOf);
-	makerRoutes(app, servicesOf);
-	lineUpRoutes(app, servicesOf);
-	wearRoutes(app, servicesOf);
-	pairWordRoutes(app, servicesOf);
-	decisionRoutes(app, servicesOf);
-	pocketRoutes(app, servicesOf);
-	exportRoutes(app, servicesOf);
-	tableRoutes(app, servicesOf);
-	backupRoutes(app, servicesOf);
-	demoRoutes(app, servicesOf);
+	registerRoutes(app, entrance);
 	await servePage(app, entrance.page);
 	return app;
 }
