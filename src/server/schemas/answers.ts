@@ -111,6 +111,7 @@ const kindWords = oneOf([
 	'glasses',
 	'jewellery',
 	't-shirt',
+	'polo',
 	'long-sleeve',
 ]);
 
@@ -265,7 +266,7 @@ export const paletteColour = Type.Unsafe<PaletteColour>({
 			'Share of resampled boards that bring it back, 0..1; under 0.5 = tentative. 1 for colours added by hand.',
 		),
 		locked: told(Type.Boolean(), 'A locked colour survives re-deriving.'),
-		origin: oneOf(['split', 'derived', 'merged', 'by-hand']),
+		origin: oneOf(['split', 'by-hand', 'derived', 'merged']),
 	}),
 	title: 'PaletteColour',
 	description: 'One colour that a season asks for.',
@@ -355,7 +356,7 @@ const seasonQuotas = exact({
 	legwear: Type.Number(),
 });
 
-const offeredOccasionWords = oneOf(['everyday', 'work', 'outdoors', 'dressed-up']);
+const offeredOccasionWords = oneOf(['work', 'everyday', 'outdoors', 'dressed-up']);
 
 export const occasion = Type.Unsafe<Occasion>({
 	...exact({
@@ -407,6 +408,7 @@ export const seasonDays = Type.Unsafe<SeasonDays>({
 				glasses: Type.Optional(Type.Number()),
 				jewellery: Type.Optional(Type.Number()),
 				't-shirt': Type.Optional(Type.Number()),
+				polo: Type.Optional(Type.Number()),
 				'long-sleeve': Type.Optional(Type.Number()),
 			}),
 			'Wears before a wash, by kind, where the user wants others than usual.',
@@ -549,7 +551,7 @@ export const wear = Type.Unsafe<Wear>({
 });
 
 export const pairWord = Type.Unsafe<PairWord>({
-	...exact({ garmentA: Type.String(), garmentB: Type.String(), word: oneOf(['approved', 'refused']) }),
+	...exact({ garmentA: Type.String(), garmentB: Type.String(), word: oneOf(['refused', 'approved']) }),
 	title: 'PairWord',
 	description: 'What the user said of two garments together; wins over every computed support.',
 });
