@@ -6,7 +6,7 @@ import { chroma, type Lab65, labFromHex } from './lab65.ts';
  * Numbers of the names whose sRGB centroid lies outside the name's own Munsell block, mostly because the true one is too vivid for
  * sRGB (checked against the published blocks, see fixtures/reference/README.md).
  */
-const UNRELIABLE = new Set([
+export const UNRELIABLE_CENTROIDS: ReadonlySet<number> = new Set([
 	1, 25, 28, 29, 64, 66, 123, 124, 133, 139, 142, 158, 160, 161, 167, 169, 170, 176, 179, 246,
 ]);
 
@@ -19,7 +19,7 @@ const UNRELIABLE_HANDICAP = 2.75;
 const CENTROIDS = ISCC_NBS.map(([name, hex], index) => ({
 	name,
 	lab: labFromHex(hex)!,
-	handicap: UNRELIABLE.has(index + 1) ? UNRELIABLE_HANDICAP : 0,
+	handicap: UNRELIABLE_CENTROIDS.has(index + 1) ? UNRELIABLE_HANDICAP : 0,
 }));
 
 /**

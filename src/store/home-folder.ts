@@ -1,6 +1,6 @@
 import { constants, type Stats } from 'node:fs';
 import { access, lstat, stat } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { say } from '../language/speak.ts';
 import { makePrivateFolder } from './private-files.ts';
 import { meaningOfSystemError } from './system-error.ts';
@@ -32,18 +32,11 @@ export async function isFolder(path: string): Promise<boolean> {
 	return false;
 }
 
-/** Makes the folders of the path that are missing, one by one (mkdir's own way down never ends where the system refuses with ENOENT). */
-async function makeMissing(path: string): Promise<void> {
-	if (await isFolder(path)) return;
-	if (dirname(path) !== path) await makeMissing(dirname(path));
-	await makePrivateFolder(path);
-}
-
 /** Makes the folder of a home where it is missing, and sees that it can be written. Throws {@link HomeFolderError}. */
 export async function makeHomeFolder(homePath: string): Promise<void> {
 	const path = resolve(homePath);
 	try {
-		await makeMissing(path);
+		if (!(await isFolder(path))) await makePrivateFolder(path);
 		await access(path, constants.R_OK | constants.W_OK | constants.X_OK);
 	} catch (error) {
 		const meaning = meaningOfSystemError(error);
