@@ -1,6 +1,6 @@
-import { UNRELIABLE_CENTROIDS } from '../../src/colour/name.ts';
 import { describe, expect, it } from 'vitest';
 import { type Lab65, labFromHex } from '../../src/colour/lab65.ts';
+import { UNRELIABLE_CENTROIDS } from '../../src/colour/name.ts';
 import { colourWord } from '../../src/colour/words/colour-word.ts';
 import { basicTermsOf } from '../../src/colour/words/find-colour.ts';
 import type { Language } from '../../src/colour/words/language.ts';

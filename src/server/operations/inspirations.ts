@@ -27,9 +27,15 @@ export const inspirationOperations = {
 		"The pictures of a season's board",
 		listOf(inspiration),
 	),
-	changeInspiration: change('changeInspiration', '/api/inspirations/:id', tags, 'Name or group a picture, or say of which kinds its pieces are', {
-		body: changes,
-		changed: inspiration,
-	}),
+	changeInspiration: change(
+		'changeInspiration',
+		'/api/inspirations/:id',
+		tags,
+		'Name or group a picture, or say of which kinds its pieces are',
+		{
+			body: changes,
+			changed: inspiration,
+		},
+	),
 	removeInspiration: removal('removeInspiration', '/api/inspirations/:id', tags, 'Take a picture off the board'),
 } as const;
