@@ -8,6 +8,7 @@ import type { GroundSet } from '../../app/grounds.ts';
 import type { IntakeItem } from '../../app/intake-item.ts';
 import type { QrPicture } from '../../app/qr-picture.ts';
 import type { StaleThing } from '../../app/refuse-stale.ts';
+import type { RestoreAnswer } from '../../app/restore-home.ts';
 import type { PairedDevice } from '../../app/sharing.ts';
 import type { Status } from '../../app/status.ts';
 import type { GarmentImportAnswer } from '../../app/tables/import-garments.ts';
@@ -249,7 +250,7 @@ export const twoGarments = Type.Unsafe<TwoGarments>({
 	description: 'What is answered when one entry became two.',
 });
 
-const paletteRoleWords = oneOf(['base', 'hint', 'main', 'accent']);
+const paletteRoleWords = oneOf(['base', 'main', 'accent', 'hint']);
 
 export const paletteColour = Type.Unsafe<PaletteColour>({
 	...exact({
@@ -356,7 +357,7 @@ const seasonQuotas = exact({
 	legwear: Type.Number(),
 });
 
-const offeredOccasionWords = oneOf(['work', 'everyday', 'outdoors', 'dressed-up']);
+const offeredOccasionWords = oneOf(['everyday', 'work', 'outdoors', 'dressed-up']);
 
 export const occasion = Type.Unsafe<Occasion>({
 	...exact({
@@ -479,7 +480,13 @@ export const inspiration = Type.Unsafe<Inspiration>({
 		id: Type.String(),
 		seasonId: Type.String(),
 		photoId: Type.String(),
-		title: Type.String(),
+		title: told(
+			Type.String(),
+			"As the user gave it; of a picture that nobody named, '' in the store and what it shows where it is read.",
+		),
+		titleFrom: Type.Optional(
+			told(oneOf(['user', 'looks']), 'Who named it. Absent in homes of before this was told apart.'),
+		),
 		group: told(Type.String(), "Free name that gathers pictures on the board; '' = none."),
 		pieceKinds: Type.Optional(
 			told(
@@ -764,7 +771,7 @@ export const seenGround = Type.Unsafe<SeenGround>({
 
 export const reading = Type.Unsafe<Reading>({
 	...exact({
-		photoKind: oneOf(['worn', 'scene', 'single']),
+		photoKind: oneOf(['worn', 'single', 'scene']),
 		swatches: told(Type.Array(swatch), 'Corrected swatches, heaviest first.'),
 		uncorrected: told(Type.Array(lab65), 'The same swatches before the light correction, index by index.'),
 		kindGuesses: told(
@@ -838,7 +845,7 @@ export const photoRecord = Type.Unsafe<PhotoRecord>({
 		mediaType: Type.String(),
 		sizeBytes: Type.Number(),
 		addedAt: Type.String(),
-		status: oneOf(['failed', 'read', 'waiting']),
+		status: oneOf(['failed', 'waiting', 'read']),
 		failure: Type.Union([Type.Null(), exact({ reason: Type.String(), message: Type.String() })]),
 		correction: correction,
 		version: told(Type.Number(), 'Raised by every correction; part of the addresses of derived pictures.'),
@@ -911,9 +918,19 @@ export const staleThing = Type.Unsafe<StaleThing>({
 	description: 'A thing that was changed by somebody else since it was seen: which fields, and what it is now.',
 });
 
+export const restoreAnswer = Type.Unsafe<RestoreAnswer>({
+	...exact({
+		files: told(Type.Number(), 'Files of the archive, all of them checked.'),
+		findings: told(Type.Array(Type.String()), 'What was put right in it.'),
+		setAside: told(Type.String(), 'Folder beside the home in which everything of before is kept.'),
+	}),
+	title: 'RestoreAnswer',
+	description: 'What a restore is about to do: the files that were checked, and where the home of before is kept.',
+});
+
 export const status = Type.Unsafe<Status>({
 	...exact({
-		photos: exact({ failed: Type.Number(), read: Type.Number(), waiting: Type.Number() }),
+		photos: exact({ failed: Type.Number(), waiting: Type.Number(), read: Type.Number() }),
 		garments: Type.Number(),
 		seasons: Type.Number(),
 		sharing: told(Type.Boolean(), 'Whether devices of the local network can be let in.'),
@@ -1014,11 +1031,11 @@ const lineUpResultOwn = {
 	outfits: told(outfitRange, "Outfits for the season's days."),
 	parts: told(
 		exact({
+			pictures: Type.Number(),
 			palette: Type.Number(),
 			enough: Type.Number(),
-			fit: Type.Number(),
 			outfits: Type.Number(),
-			pictures: Type.Number(),
+			fit: Type.Number(),
 			loved: Type.Number(),
 		}),
 		'The parts of what it is worth, 0..1 each, before their weights.',
@@ -1136,6 +1153,26 @@ export const whatIf = Type.Unsafe<WhatIf>({
 	description: 'A change to a set, without searching.',
 });
 
+const supportKindWords = oneOf(['no', 'worn', 'palette', 'base', 'approved', 'unproven', 'inspired', 'echo']);
+
+export const support = Type.Unsafe<Support>({
+	...exact({ kind: supportKindWords, sentence: Type.String() }),
+	title: 'Support',
+	description: 'Why two garments go together, or that nothing says so.',
+});
+
+export const partner = Type.Unsafe<Partner>({
+	...exact({
+		garmentId: Type.String(),
+		name: Type.String(),
+		slot: slotWords,
+		support: support,
+		distance: told(Type.Number(), 'CIEDE2000 of the nearest of their colours, greys taken as exact greys.'),
+	}),
+	title: 'Partner',
+	description: 'A garment of a complementary slot and what speaks for wearing the two together.',
+});
+
 const styleAxisWords = oneOf(['warmth', 'pattern', 'lightness', 'vividness']);
 
 export const axisProfile = Type.Unsafe<AxisProfile>({
@@ -1153,6 +1190,32 @@ export const axisProfile = Type.Unsafe<AxisProfile>({
 	description: 'Where the inspirations lie on one axis.',
 });
 
+const kindFamilyWords = oneOf([
+	'dress',
+	'shirt',
+	'waistcoat',
+	'jacket',
+	'coat',
+	'trousers',
+	'shorts',
+	'skirt',
+	'one-piece',
+	'boots',
+	'heels',
+	'sandals',
+	'hat',
+	'scarf',
+	'bag',
+	'belt',
+	'gloves',
+	'glasses',
+	'jewellery',
+	'legwear',
+	'tee',
+	'knit',
+	'low shoes',
+]);
+
 export const styleProfile = Type.Unsafe<StyleProfile>({
 	...exact({
 		photos: Type.Number(),
@@ -1163,6 +1226,10 @@ export const styleProfile = Type.Unsafe<StyleProfile>({
 			'Share of the pictures of single garments for each kind seen, likeliest kind taken.',
 		),
 		axes: Type.Array(axisProfile),
+		families: told(
+			Type.Array(exact({ family: kindFamilyWords, axes: Type.Array(axisProfile) })),
+			'The same of the pieces of one family of kinds, so that coats are compared with coats; families that pictures show.',
+		),
 		contrast: told(
 			Type.Union([Type.Null(), exact({ mean: Type.Number(), low: Type.Number(), high: Type.Number() })]),
 			'CIEDE2000 between the main colours of the parts of an outfit: mean over the pictures of people; `null` without such pictures.',
@@ -1243,26 +1310,6 @@ export const axisFit = Type.Unsafe<AxisFit>({
 	}),
 	title: 'AxisFit',
 	description: 'How one garment lies on one axis of the inspirations.',
-});
-
-const supportKindWords = oneOf(['worn', 'palette', 'no', 'unproven', 'inspired', 'echo', 'approved', 'base']);
-
-export const support = Type.Unsafe<Support>({
-	...exact({ kind: supportKindWords, sentence: Type.String() }),
-	title: 'Support',
-	description: 'Why two garments go together, or that nothing says so.',
-});
-
-export const partner = Type.Unsafe<Partner>({
-	...exact({
-		garmentId: Type.String(),
-		name: Type.String(),
-		slot: slotWords,
-		support: support,
-		distance: told(Type.Number(), 'CIEDE2000 of the nearest of their colours, greys taken as exact greys.'),
-	}),
-	title: 'Partner',
-	description: 'A garment of a complementary slot and what speaks for wearing the two together.',
 });
 
 export const loner = Type.Unsafe<Loner>({
@@ -1483,32 +1530,6 @@ export const toldPiece = Type.Unsafe<ToldPiece>({
 	description: 'A piece with its name and what is said of it.',
 });
 
-const kindFamilyWords = oneOf([
-	'dress',
-	'shirt',
-	'waistcoat',
-	'jacket',
-	'coat',
-	'trousers',
-	'shorts',
-	'skirt',
-	'one-piece',
-	'boots',
-	'heels',
-	'sandals',
-	'hat',
-	'scarf',
-	'bag',
-	'belt',
-	'gloves',
-	'glasses',
-	'jewellery',
-	'legwear',
-	'tee',
-	'knit',
-	'low shoes',
-]);
-
 export const picturesReport = Type.Unsafe<PicturesReport>({
 	...exact({
 		sentence: Type.String(),
@@ -1580,12 +1601,12 @@ export const wishStanding = Type.Unsafe<WishStanding>({
 		priority: told(Type.Number(), '0..100, the sum of its parts; higher = sooner.'),
 		parts: told(
 			exact({
-				palette: Type.Number(),
-				price: Type.Number(),
-				outfits: Type.Number(),
 				pictures: Type.Number(),
-				seasons: Type.Number(),
+				palette: Type.Number(),
+				outfits: Type.Number(),
+				price: Type.Number(),
 				waiting: Type.Number(),
+				seasons: Type.Number(),
 			}),
 			'Points of each part of the priority.',
 		),
