@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { type SyntheticEvent, useState } from 'react';
 import { say } from '../../../src/language/speak.ts';
 import type { Partner } from '../../../src/wardrobe/pairs/partners.ts';
-import type { GarmentReport } from '../../../src/wardrobe/season/report.ts';
+import type { GarmentReport } from '../../../src/wardrobe/season/garment-report.ts';
 import { call } from '../api/call.ts';
 import { useGarments } from '../api/wardrobe.ts';
 import { GarmentPhoto } from './garment-photo.tsx';
