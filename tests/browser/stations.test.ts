@@ -39,7 +39,7 @@ describe.skipIf(!hasBrowser())('the stations, over the demo', () => {
 		const { page } = opened;
 		await go(page, 'direction');
 		const card = page.locator('.palette-card').first();
-		await card.locator('summary').click();
+		await card.getByText(/^Change /).click();
 		await card.getByLabel('Your own word for it').fill('quay stone');
 		await page.keyboard.press('Tab');
 		await page.getByRole('heading', { name: 'quay stone' }).waitFor();
@@ -86,10 +86,16 @@ describe.skipIf(!hasBrowser())('the stations, over the demo', () => {
 		const placeOf = async () => (await site.services.store.garments.list()).find((one) => one.name === name)?.place;
 		const before = await placeOf();
 		await page.keyboard.press('2');
-		await page.getByText(/^1 of \d+ decided$/).waitFor();
+		await page
+			.locator('.sort-page')
+			.getByText(/^1 of \d+ decided$/)
+			.waitFor();
 		await expect.poll(placeOf).toBe('stored');
 		await page.keyboard.press('u');
-		await page.getByText(/^0 of \d+ decided$/).waitFor();
+		await page
+			.locator('.sort-page')
+			.getByText(/^0 of \d+ decided$/)
+			.waitFor();
 		await expect.poll(placeOf).toBe(before);
 		expect(await title.textContent()).toBe(name);
 	});
