@@ -64,7 +64,7 @@ describe.skipIf(!hasBrowser())('from an empty home to a wish made from a gap', (
 
 	it('a text file that calls itself a photo is refused with a reason, and the others go on', async () => {
 		const { page } = opened;
-		await page.getByRole('link', { name: 'Garments' }).click();
+		await page.getByRole('link', { name: 'Garments', exact: true }).click();
 		await page.getByRole('heading', { name: 'Garments', level: 1 }).waitFor();
 		const notes = { name: 'notes.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no photo at all') };
 		const input = page.getByLabel('Add garments', { exact: true }).locator('input[type=file]').first();
