@@ -16,6 +16,7 @@ const sections: Readonly<Record<string, () => Promise<{ run: () => Promise<reado
 	tables: () => import('./tables.ts'),
 	page: () => import('./page.ts'),
 	install: () => import('./install.ts'),
+	host: () => import('./hosted.ts'),
 };
 
 const { dependencies, devDependencies } = JSON.parse(
