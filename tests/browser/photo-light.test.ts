@@ -26,7 +26,10 @@ describe.skipIf(!hasBrowser())('the light of a photo', () => {
 		opened = await site.open();
 		const { page } = opened;
 		await page.goto(`${site.address}/season/${season!.id}/direction`);
-		await page.getByRole('button', { name: 'Sheet and card', exact: true }).click();
+		// Pictures are called by what they show.
+		const board = await (await fetch(`${site.address}/api/seasons/${season!.id}/inspirations`)).json();
+		const { title } = (board as { photoId: string; title: string }[]).find((one) => one.photoId === photoId)!;
+		await page.getByRole('button', { name: title, exact: true }).click();
 		await page.getByRole('button', { name: 'Light', exact: true }).click();
 	});
 	afterAll(() => site?.close());

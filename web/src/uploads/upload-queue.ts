@@ -90,7 +90,9 @@ export function addUploads(added: readonly File[], purpose: Purpose, seasonId: s
 		const name = file.name || say('uploads.pasted');
 		return { key, name, purpose, seasonId, state: 'waiting', sentShare: 0, message: '', photoId: null, thingId: null };
 	});
-	change([...list, ...fresh]);
+	// What was read before is told already: the count is of what is under way.
+	const isOver = list.every(({ state }) => state === 'read');
+	change(isOver ? fresh : [...list, ...fresh]);
 	advance();
 }
 
