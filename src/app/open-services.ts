@@ -52,7 +52,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 			await suggestFromPhotos({ store, events }, [photo.id]);
 			await following.followLight(photo, reading);
 		},
-		onAllRead: following.followGrounds,
+		onAllRead: following.followGroundsRead,
 		report: (error) => settings.log(say('refusals.faultOfPhoto', { error: String(error) })),
 	});
 	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
