@@ -183,6 +183,8 @@ export async function buildApp(
 	refuseForeignPages(app);
 	keepNoCopies(app);
 	entrance.guard(app);
+	// As it comes: an archive is never held as a whole.
+	app.addContentTypeParser('application/x-tar', (_request, body, done) => done(null, body));
 
 	registerRoutes(app, entrance);
 	await servePage(app, entrance.page);

@@ -63,7 +63,10 @@ export async function serveHosted(
 	const { origin, port, listenOn } = settings;
 	let report: HostSettings['report'] = () => {};
 	const host = await openHost({ ...settings, queuesWaiting: true, report: (error) => report(error) });
-	const { app, drain } = await hostedApp(host, settings);
+	const { app, drain } = await hostedApp(host, settings).catch(async (error: unknown) => {
+		await host.close();
+		throw error;
+	});
 	report = (error) => app.log.error(error, 'fault');
 	const close = async () => {
 		await drain();

@@ -41,8 +41,6 @@ export function backupRoutes(app: App, servicesOf: ServicesOf): void {
 				.send(stream);
 		},
 	});
-	// As it comes: an archive is never held as a whole.
-	app.addContentTypeParser('application/x-tar', (_request, body, done) => done(null, body));
 	let isRestoring = false;
 	app.route({
 		...homeOperations.restoreBackup,

@@ -59,7 +59,6 @@ export function homeRoutes(app: App, { host, origin, comerOf }: HostedRoutes): v
 			return { removed: true };
 		},
 	});
-	app.addContentTypeParser('application/x-tar', (_request, body, done) => done(null, body));
 	app.route({
 		...HOSTED.bringHome,
 		bodyLimit: ARCHIVE_BYTES,
