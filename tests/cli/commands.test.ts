@@ -130,7 +130,7 @@ describe('dyelot backup and restore', () => {
 		await (await openHome(home, { now: () => new Date() })).close();
 		expect(dyelot('backup', archive, '--home', home).status).toBe(0);
 		const restored = dyelot('restore', archive, '--home', copy, '--json');
-		expect(JSON.parse(restored.stdout)).toEqual({ home: copy, archive, files: 1 });
+		expect(JSON.parse(restored.stdout)).toEqual({ home: copy, archive, files: 1, findings: [] });
 		const again = dyelot('restore', archive, '--home', copy);
 		expect(again.status).toBe(1);
 		expect(again.stderr).toContain('Expected an empty folder');
