@@ -9,7 +9,7 @@ beforeAll(async () => {
 });
 afterAll(() => test.close());
 
-type Any = { readonly method: string; readonly url: string; readonly schema: { readonly body?: object } };
+type Any = { readonly method: string; readonly url: string; readonly schema: { readonly body?: object; readonly querystring?: object } };
 const ofSeasons = (Object.values(OPERATIONS) as Any[]).filter(({ url }) => url.startsWith('/api/seasons/:id'));
 
 describe('a season that does not exist', () => {
@@ -22,6 +22,7 @@ describe('a season that does not exist', () => {
 				method: method as 'GET',
 				url: url.replace(':id', 'no-such-season'),
 				headers: { host: 'localhost:4810', 'x-dyelot': 'page' },
+				...(schema.querystring ? { query: exampleOf(schema.querystring) as Record<string, string> } : {}),
 				...(schema.body ? { payload: exampleOf(schema.body) as object } : {}),
 			});
 			expect(answer.statusCode).toBe(404);
