@@ -9,7 +9,11 @@ beforeAll(async () => {
 });
 afterAll(() => test.close());
 
-type Any = { readonly method: string; readonly url: string; readonly schema: { readonly body?: object; readonly querystring?: object } };
+type Any = {
+	readonly method: string;
+	readonly url: string;
+	readonly schema: { readonly body?: object; readonly querystring?: object };
+};
 const ofSeasons = (Object.values(OPERATIONS) as Any[]).filter(({ url }) => url.startsWith('/api/seasons/:id'));
 
 describe('a season that does not exist', () => {

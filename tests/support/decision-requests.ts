@@ -30,6 +30,7 @@ export const NO_DECISION: Readonly<Record<string, string>> = {
 	'POST /api/seasons/:id/line-up/build': 'works out, keeps nothing',
 	'POST /api/seasons/:id/line-up/swaps': 'as above',
 	'POST /api/seasons/:id/line-up/what-if': 'as above',
+	'POST /api/restore': 'a home in the place of another; its stops in the middle are in tests/server/restore.test.ts',
 };
 
 /** Ids that {@link furnish} made. */
