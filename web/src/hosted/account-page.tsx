@@ -5,6 +5,7 @@ import { useChange } from '../api/change.ts';
 import { refreshSoon } from '../api/refresh.ts';
 import { Button } from '../parts/button.tsx';
 import { Problem } from '../parts/problem.tsx';
+import { ActingTable } from './acting-table.tsx';
 import { Frame } from './frame.tsx';
 import { type Account, accountQuery, ask, momentText } from './host-calls.ts';
 import { makePasskey } from './passkey.ts';
@@ -22,42 +23,28 @@ function Sessions({ account }: { account: Account }) {
 	return (
 		<section className="section stack" aria-labelledby="sessions">
 			<h2 id="sessions">{say('doorway.sessions')}</h2>
-			<div className="table-scroll">
-				<table>
-					<thead>
-						<tr>
-							<th scope="col">{say('doorway.device')}</th>
-							<th scope="col">{say('doorway.signedIn')}</th>
-							<th scope="col">{say('doorway.seen')}</th>
-							<th scope="col">
-								<span className="hidden-visually">{say('doorway.actions')}</span>
-							</th>
-						</tr>
-					</thead>
-					<tbody>
-						{account.sessions.map(({ id, device, signedInAt, seenAt, isThis }) => (
-							<tr key={id}>
-								<th scope="row">
-									{device} {isThis ? <span className="quiet italic">{say('doorway.thisOne')}</span> : null}
-								</th>
-								<td>{momentText(signedInAt)}</td>
-								<td>{momentText(seenAt)}</td>
-								<td>
-									{isThis ? null : (
-										<Button
-											small
-											onPress={() => end.run(id)}
-											aria-label={say('doorway.endNamed', { device, at: momentText(signedInAt) })}
-										>
-											{say('doorway.end')}
-										</Button>
-									)}
-								</td>
-							</tr>
-						))}
-					</tbody>
-				</table>
-			</div>
+			<ActingTable headings={[say('doorway.device'), say('doorway.signedIn'), say('doorway.seen')]}>
+				{account.sessions.map(({ id, device, signedInAt, seenAt, isThis }) => (
+					<tr key={id}>
+						<th scope="row">
+							{device} {isThis ? <span className="quiet italic">{say('doorway.thisOne')}</span> : null}
+						</th>
+						<td>{momentText(signedInAt)}</td>
+						<td>{momentText(seenAt)}</td>
+						<td>
+							{isThis ? null : (
+								<Button
+									small
+									onPress={() => end.run(id)}
+									aria-label={say('doorway.endNamed', { device, at: momentText(signedInAt) })}
+								>
+									{say('doorway.end')}
+								</Button>
+							)}
+						</td>
+					</tr>
+				))}
+			</ActingTable>
 			<p className="quiet">{say('doorway.endsAlone')}</p>
 			{account.sessions.length > 1 ? (
 				<p>

@@ -7,11 +7,10 @@ import { refreshSoon } from '../api/refresh.ts';
 import { Button } from '../parts/button.tsx';
 import { TextField } from '../parts/field.tsx';
 import { Problem } from '../parts/problem.tsx';
-import { ask } from './host-calls.ts';
+import { ActingTable } from './acting-table.tsx';
+import { ask, ROLE_WORDS } from './host-calls.ts';
 import { LinkOut } from './link-out.tsx';
 import { Sure } from './sure.tsx';
-
-const MAY = { own: 'doorway.own', plan: 'doorway.plan', look: 'doorway.look' } as const;
 
 function Members({ home }: { home: MembersHome }) {
 	const { data: members = [], error } = useQuery({
@@ -23,35 +22,23 @@ function Members({ home }: { home: MembersHome }) {
 		() => refreshSoon(),
 	);
 	return (
-		<div className="table-scroll">
-			<table>
-				<thead>
-					<tr>
-						<th scope="col">{say('doorway.member')}</th>
-						<th scope="col">{say('doorway.may')}</th>
-						<th scope="col">{say('doorway.since')}</th>
-						<th scope="col">
-							<span className="hidden-visually">{say('doorway.actions')}</span>
-						</th>
+		<div>
+			<ActingTable headings={[say('doorway.member'), say('doorway.may'), say('doorway.since')]}>
+				{members.map(({ person, name, role, since }) => (
+					<tr key={person}>
+						<th scope="row">{name}</th>
+						<td>{say(ROLE_WORDS[role])}</td>
+						<td>{dayText(since.slice(0, 10))}</td>
+						<td>
+							{role === 'own' ? null : (
+								<Button small onPress={() => putOut.run(person)} aria-label={say('doorway.putOutNamed', { name })}>
+									{say('doorway.putOut')}
+								</Button>
+							)}
+						</td>
 					</tr>
-				</thead>
-				<tbody>
-					{members.map(({ person, name, role, since }) => (
-						<tr key={person}>
-							<th scope="row">{name}</th>
-							<td>{say(MAY[role])}</td>
-							<td>{dayText(since.slice(0, 10))}</td>
-							<td>
-								{role === 'own' ? null : (
-									<Button small onPress={() => putOut.run(person)} aria-label={say('doorway.putOutNamed', { name })}>
-										{say('doorway.putOut')}
-									</Button>
-								)}
-							</td>
-						</tr>
-					))}
-				</tbody>
-			</table>
+				))}
+			</ActingTable>
 			<Problem of={error ?? putOut.problem} />
 		</div>
 	);

@@ -9,12 +9,11 @@ import { Dialog } from '../parts/dialog.tsx';
 import { TextField } from '../parts/field.tsx';
 import { Loading } from '../parts/loading.tsx';
 import { Problem } from '../parts/problem.tsx';
+import { ActingTable } from './acting-table.tsx';
 import { BringHome } from './bring-home.tsx';
 import { Frame } from './frame.tsx';
 import { HomeDialog } from './home-dialog.tsx';
-import { accountQuery, ask, homesQuery } from './host-calls.ts';
-
-const MAY = { own: 'doorway.own', plan: 'doorway.plan', look: 'doorway.look' } as const;
+import { accountQuery, ask, homesQuery, ROLE_WORDS } from './host-calls.ts';
 
 function HomeRow({ home, onManage }: { home: MembersHome; onManage: () => void }) {
 	const { data: account } = useQuery(accountQuery);
@@ -25,7 +24,8 @@ function HomeRow({ home, onManage }: { home: MembersHome; onManage: () => void }
 	return (
 		<tr>
 			<th scope="row">
-				<a href={`/homes/${home.id}/`}>{home.name}</a> <span className="quiet italic">{say(MAY[home.role])}</span>
+				<a href={`/homes/${home.id}/`}>{home.name}</a>{' '}
+				<span className="quiet italic">{say(ROLE_WORDS[home.role])}</span>
 				<Problem of={leave.problem} />
 			</th>
 			<td>
@@ -78,23 +78,11 @@ export function HomesPage() {
 		<Frame place="/" name={say('doorway.homes')} purpose={say('doorway.homesPurpose')}>
 			<Problem of={error} />
 			{homes ? (
-				<div className="table-scroll">
-					<table>
-						<thead>
-							<tr>
-								<th scope="col">{say('doorway.where')}</th>
-								<th scope="col">
-									<span className="hidden-visually">{say('doorway.actions')}</span>
-								</th>
-							</tr>
-						</thead>
-						<tbody>
-							{homes.map((home) => (
-								<HomeRow key={home.id} home={home} onManage={() => setManaged(home)} />
-							))}
-						</tbody>
-					</table>
-				</div>
+				<ActingTable headings={[say('doorway.where')]}>
+					{homes.map((home) => (
+						<HomeRow key={home.id} home={home} onManage={() => setManaged(home)} />
+					))}
+				</ActingTable>
 			) : (
 				<Loading what={say('doorway.homes')} />
 			)}

@@ -23,6 +23,9 @@ export const accountQuery = { queryKey: ['host/account'], queryFn: () => ask<Acc
 /** The homes of whoever is signed in. */
 export const homesQuery = { queryKey: ['host/homes'], queryFn: () => ask<MembersHome[]>('GET', '/homes') };
 
+/** What somebody may do in a home, as keys of its words. */
+export const ROLE_WORDS = { own: 'doorway.own', plan: 'doorway.plan', look: 'doorway.look' } as const;
+
 /** A moment as the reader's own language and clock write it. */
 export const momentText = (iso: string): string =>
 	new Date(iso).toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' });

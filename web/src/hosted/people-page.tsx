@@ -8,6 +8,7 @@ import { refreshSoon } from '../api/refresh.ts';
 import { Button } from '../parts/button.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Problem } from '../parts/problem.tsx';
+import { ActingTable } from './acting-table.tsx';
 import { Frame } from './frame.tsx';
 import { ask } from './host-calls.ts';
 import { LinkOut } from './link-out.tsx';
@@ -31,40 +32,27 @@ export function PeoplePage() {
 	return (
 		<Frame place="/people" name={say('doorway.people')} purpose={say('doorway.peoplePurpose')}>
 			<Problem of={error} />
-			<div className="table-scroll">
-				<table>
-					<thead>
-						<tr>
-							<th scope="col">{say('doorway.member')}</th>
-							<th scope="col">{say('doorway.since')}</th>
-							<th scope="col">
-								<span className="hidden-visually">{say('doorway.actions')}</span>
-							</th>
-						</tr>
-					</thead>
-					<tbody>
-						{people.map((person) => (
-							<tr key={person.id}>
-								<th scope="row">
-									{person.name} {person.isHost ? <span className="quiet italic">{say('doorway.keeper')}</span> : null}
-								</th>
-								<td>{dayText(person.createdAt.slice(0, 10))}</td>
-								<td>
-									{person.isHost ? null : (
-										<Button
-											small
-											onPress={() => setGoing(person)}
-											aria-label={say('doorway.removePersonNamed', { name: person.name })}
-										>
-											{say('doorway.removePerson')}
-										</Button>
-									)}
-								</td>
-							</tr>
-						))}
-					</tbody>
-				</table>
-			</div>
+			<ActingTable headings={[say('doorway.member'), say('doorway.since')]}>
+				{people.map((person) => (
+					<tr key={person.id}>
+						<th scope="row">
+							{person.name} {person.isHost ? <span className="quiet italic">{say('doorway.keeper')}</span> : null}
+						</th>
+						<td>{dayText(person.createdAt.slice(0, 10))}</td>
+						<td>
+							{person.isHost ? null : (
+								<Button
+									small
+									onPress={() => setGoing(person)}
+									aria-label={say('doorway.removePersonNamed', { name: person.name })}
+								>
+									{say('doorway.removePerson')}
+								</Button>
+							)}
+						</td>
+					</tr>
+				))}
+			</ActingTable>
 			<section className="section stack">
 				<p>
 					<Button look="main" onPress={() => invite.run(undefined)} isPending={invite.busy}>

@@ -1,0 +1,23 @@
+import type { ReactNode } from 'react';
+import { say } from '../../../src/language/speak.ts';
+
+/** A table under these headings, whose last column holds what can be done with each row. */
+export const ActingTable = ({ headings, children }: { headings: readonly string[]; children: ReactNode }) => (
+	<div className="table-scroll">
+		<table>
+			<thead>
+				<tr>
+					{headings.map((heading) => (
+						<th key={heading} scope="col">
+							{heading}
+						</th>
+					))}
+					<th scope="col">
+						<span className="hidden-visually">{say('doorway.actions')}</span>
+					</th>
+				</tr>
+			</thead>
+			<tbody>{children}</tbody>
+		</table>
+	</div>
+);
