@@ -2,6 +2,7 @@ import { type AgreedGround, agreedGround, type GroundPhoto } from '../reading/gr
 import { groundLights } from '../reading/ground/ground-lights.ts';
 import { sameGroundGroups } from '../reading/ground/same-ground.ts';
 import { relit, surerLight } from '../reading/light/shown-light.ts';
+import { shownPhotoIds } from '../store/shown-photos.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
 import type { Light } from '../wardrobe/words/light.ts';
 import type { SameLight } from './same-light-jobs.ts';
@@ -42,9 +43,20 @@ function setsOf(photos: readonly PhotoRecord[]): GroundPhoto[][] {
 	return groups.map((ids) => ids.map((id) => known.get(id)!));
 }
 
+/** Photos that something of the home shows: of a photo that was split its parts tell of the ground, not both. */
+async function shownPhotos(store: Store): Promise<PhotoRecord[]> {
+	const things = [
+		...(await store.garments.list()),
+		...(await store.inspirations.list()),
+		...(await store.candidates.list()),
+	];
+	const shown = new Set(things.flatMap(shownPhotoIds));
+	return (await store.photos.list()).filter(({ id }) => shown.has(id));
+}
+
 /** The sets of photos that share a ground, the largest first. */
-export async function groundSets(store: Pick<Store, 'photos'>): Promise<GroundSet[]> {
-	const photos = await store.photos.list();
+export async function groundSets(store: Store): Promise<GroundSet[]> {
+	const photos = await shownPhotos(store);
 	const told = new Set(photos.filter(({ correction }) => correction.ground).map(({ id }) => id));
 	return setsOf(photos)
 		.map((set) => ({
@@ -60,7 +72,7 @@ export async function groundSets(store: Pick<Store, 'photos'>): Promise<GroundSe
  * the photo's own and one set by hand stay; of a ground's and a group's the surer counts.
  */
 export async function followGrounds(store: Store, sameLight: Pick<SameLight, 'groupLight'>): Promise<string[]> {
-	const photos = await store.photos.list();
+	const photos = await shownPhotos(store);
 	const lights = new Map(setsOf(photos).flatMap((set) => [...groundLights(set)]));
 	const changed: string[] = [];
 	for (const photo of photos.filter(isRead)) {

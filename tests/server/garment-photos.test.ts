@@ -67,12 +67,7 @@ describe('a photo that shows two garments', () => {
 		await test.services.jobs.settled();
 		expect((await undo()).body.sentence).toMatch(/^Made two garments/);
 		expect(await garments()).toHaveLength(count);
-		const after = await one(id);
-		expect(after).toMatchObject({ photoIds: [photoId], kind: 'skirt' });
-		expect(after.swatches.map(({ share }) => share)).toEqual(before.swatches.map(({ share }) => share));
-		// Not to the last digit: what its ground told of the light meanwhile is nobody's decision either.
-		for (const [at, { lab }] of after.swatches.entries())
-			expect(deltaE2000(lab, before.swatches[at]!.lab)).toBeLessThan(3);
+		expect(await one(id)).toMatchObject({ photoIds: [photoId], kind: 'skirt', swatches: before.swatches });
 	});
 
 	it('keeps its other photos, and a neutral that was pointed at within the box', async () => {

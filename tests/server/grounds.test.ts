@@ -2,6 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import { chromaOnly } from '../../src/reading/light/light-model.ts';
 import { aReading, aSwatch } from '../support/build-wardrobe.ts';
+import { putGarments } from '../support/decided.ts';
+import { garmentDetails } from '../support/garment-details.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
 const HOOK_MS = 120_000;
@@ -29,6 +31,8 @@ async function photoOn(ground: Lab65, texture: readonly number[] = PLANKS): Prom
 		ground: { lab: ground, share: 0.5, texture },
 	});
 	await store.photos.saveReading(id, reading, {});
+	// Only what a garment shows counts.
+	await putGarments(store, garmentDetails({ id: `of ${id}`, photoIds: [id] }));
 	return id;
 }
 
