@@ -2,6 +2,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { cruise } from 'dependency-cruiser';
 import { describe, expect, it } from 'vitest';
+import { longFunctionsBelow, longFunctionsIn } from './support/long-functions.ts';
 import { temporaryFolder } from './support/temporary-home.ts';
 
 /** The rooms of a floor, lowest first: a room may import those before it, types included. */
@@ -127,5 +128,12 @@ describe('layers', () => {
 		expect(found).toContain('src/(store|photo) imports no room above it: src/store/b.ts');
 		expect(found).toContain('pure parts use no Node module: src/wardrobe/c.ts');
 		expect(found).toContain('the page imports only types from the server: web/d.ts');
+	});
+
+	it('no function is longer than 60 lines', () => {
+		expect(['src', 'scripts'].flatMap((folder) => longFunctionsBelow(folder, 60))).toEqual([]);
+		const ofLines = (count: number) => `const long = () => {\n${'\ta();\n'.repeat(count - 2)}};\n`;
+		expect(longFunctionsIn(ofLines(60), 60)).toEqual([]);
+		expect(longFunctionsIn(`\n${ofLines(61)}`, 60)).toEqual(['line 2: 61 lines']);
 	});
 });

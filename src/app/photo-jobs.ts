@@ -18,20 +18,24 @@ type JobServices = PhotoReader & {
 	readonly concurrency: number;
 };
 
-export function createPhotoJobs(services: JobServices): PhotoJobs {
-	const queue = new Set<string>();
+type QueueWork = {
+	readonly concurrency: number;
+	readonly work: (id: string) => Promise<void>;
+	readonly onAllDone: () => Promise<void>;
+	readonly report: (error: unknown) => void;
+};
+
+/** Works through ids, `concurrency` at a time, and runs `onAllDone` once whenever the last of them is done. */
+function createIdQueue({ concurrency, work, onAllDone, report }: QueueWork) {
+	const waiting = new Set<string>();
 	const running = new Set<Promise<void>>();
 	let idleWaiters: (() => void)[] = [];
 	let closed = false;
-	/** Something was read since all was last brought into agreement. */
-	let readSome = false;
-
-	async function readOne(id: string): Promise<void> {
-		if ((await readPhotoOf(services, id)) === 'changed') queue.add(id);
-	}
+	/** Something was done since `onAllDone` last ran. */
+	let didSome = false;
 
 	function begin(work: Promise<void>): void {
-		const job: Promise<void> = work.catch(services.report).finally(() => {
+		const job: Promise<void> = work.catch(report).finally(() => {
 			running.delete(job);
 			advance();
 		});
@@ -39,46 +43,65 @@ export function createPhotoJobs(services: JobServices): PhotoJobs {
 	}
 
 	function advance(): void {
-		while (!closed && running.size < services.concurrency && queue.size > 0) {
-			const id = queue.values().next().value!;
-			queue.delete(id);
-			readSome = true;
-			begin(
-				readOne(id).catch(async (error: unknown) => {
-					services.report(error);
-					await noteUnread(services, id);
-				}),
-			);
+		while (!closed && running.size < concurrency && waiting.size > 0) {
+			const id = waiting.values().next().value!;
+			waiting.delete(id);
+			didSome = true;
+			begin(work(id));
 		}
-		if (running.size === 0 && queue.size === 0 && readSome && !closed) {
-			readSome = false;
-			begin(services.onAllRead());
+		if (running.size === 0 && waiting.size === 0 && didSome && !closed) {
+			didSome = false;
+			begin(onAllDone());
 		}
-		if (running.size === 0 && (queue.size === 0 || closed)) {
+		if (running.size === 0 && (waiting.size === 0 || closed)) {
 			for (const wake of idleWaiters) wake();
 			idleWaiters = [];
 		}
 	}
 
-	const settled = () =>
-		new Promise<void>((resolve) => {
-			idleWaiters.push(resolve);
-			advance();
-		});
+	return {
+		waiting,
+		advance,
+		settled: () =>
+			new Promise<void>((resolve) => {
+				idleWaiters.push(resolve);
+				advance();
+			}),
+		/** Begins nothing more. */
+		close: () => {
+			closed = true;
+		},
+	};
+}
 
+/** Photo jobs of this process: what waits is kept in memory, and begun anew from the store at the next start. */
+export function createPhotoJobs(services: JobServices): PhotoJobs {
+	const { waiting, advance, settled, close } = createIdQueue({
+		concurrency: services.concurrency,
+		report: services.report,
+		onAllDone: services.onAllRead,
+		async work(id) {
+			try {
+				if ((await readPhotoOf(services, id)) === 'changed') waiting.add(id);
+			} catch (error) {
+				services.report(error);
+				await noteUnread(services, id);
+			}
+		},
+	});
 	return {
 		async enqueue(photoId) {
-			queue.add(photoId);
+			waiting.add(photoId);
 			advance();
 		},
 		async cancelWaiting() {
-			const dropped = [...queue];
-			queue.clear();
+			const dropped = [...waiting];
+			waiting.clear();
 			return dropped;
 		},
 		settled,
 		async close() {
-			closed = true;
+			close();
 			await settled();
 		},
 	};

@@ -39,6 +39,8 @@ const PAUSES_MS = [200, 1000];
 const TIMEOUT_MS = 30_000;
 
 type Method = 'GET' | 'HEAD' | 'PUT' | 'DELETE';
+/** `path` is below the bucket: a key after a slash, or a query. */
+type Request = { readonly method: Method; readonly path: string; readonly content?: Content };
 type Answer = { readonly status: number; readonly bytes: Uint8Array; readonly headers: Headers };
 
 /** The store checks what arrives against these. */
@@ -67,67 +69,66 @@ const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
 const textsIn = (xml: string, tag: string): string[] =>
 	[...xml.matchAll(new RegExp(`<${tag}>([^<]*)</${tag}>`, 'g'))].map(([, text]) => text!);
 
-export function openObjectStore(settings: ObjectStoreSettings): ObjectStore {
-	const { endpoint, bucket, region, accessKeyId, secretAccessKey, timeoutMs = TIMEOUT_MS } = settings;
+/** One signed request; its answer whatever the status. Throws what `fetch` throws. */
+async function once(
+	{ endpoint, bucket, timeoutMs = TIMEOUT_MS, ...access }: ObjectStoreSettings,
+	{ method, path, content }: Request,
+): Promise<Answer> {
 	const root = `${endpoint.replace(/\/$/, '')}/${encodeURIComponent(bucket)}`;
+	const headersAsked = content ? checksOf(content) : {};
+	const signer = new AwsV4Signer({ method, url: `${root}${path}`, headers: headersAsked, ...access, service: 's3' });
+	const { url, headers } = await signer.sign();
+	const signal = AbortSignal.timeout(timeoutMs);
+	const response = await fetch(url, { method, headers, signal, ...(content ? bodyOf(content) : {}) });
+	return {
+		status: response.status,
+		bytes: new Uint8Array(await response.arrayBuffer()),
+		headers: response.headers,
+	};
+}
 
-	async function once(method: Method, path: string, content?: Content): Promise<Answer> {
-		const signer = new AwsV4Signer({
-			method,
-			url: `${root}${path}`,
-			headers: content ? checksOf(content) : {},
-			accessKeyId,
-			secretAccessKey,
-			region,
-			service: 's3',
-		});
-		const { url, headers } = await signer.sign();
-		const signal = AbortSignal.timeout(timeoutMs);
-		const response = await fetch(url, { method, headers, signal, ...(content ? bodyOf(content) : {}) });
-		return {
-			status: response.status,
-			bytes: new Uint8Array(await response.arrayBuffer()),
-			headers: response.headers,
-		};
-	}
-
-	/** null where there is nothing of that name. */
-	async function call(method: Method, path: string, content?: Content): Promise<Answer | null> {
-		for (let tries = 0; ; tries++) {
-			const answer = await once(method, path, content).catch((error: Error) => error);
-			const pause = PAUSES_MS[tries];
-			if (pause !== undefined && (answer instanceof Error || isPassing(answer.status))) {
-				await wait(pause);
-				continue;
-			}
-			const asked = { method, key: path.slice(0, 200) };
-			if (answer instanceof Error)
-				throw new ObjectStoreError(say('home.storeSilent', { ...asked, cause: answer.name }), { cause: answer });
-			if (answer.status >= 200 && answer.status < 300) return answer;
-			if (answer.status === 404 && method !== 'PUT') return null;
-			const text = textOf(answer.bytes).slice(0, 200);
-			throw new ObjectStoreError(say('home.storeAnswered', { ...asked, status: answer.status, text }));
+/** Asks until it is answered, three times in all; null where there is nothing of that name. Throws `ObjectStoreError`. */
+async function call(settings: ObjectStoreSettings, request: Request): Promise<Answer | null> {
+	const { method, path } = request;
+	for (let tries = 0; ; tries++) {
+		const answer = await once(settings, request).catch((error: Error) => error);
+		const pause = PAUSES_MS[tries];
+		if (pause !== undefined && (answer instanceof Error || isPassing(answer.status))) {
+			await wait(pause);
+			continue;
 		}
+		const asked = { method, key: path.slice(0, 200) };
+		if (answer instanceof Error)
+			throw new ObjectStoreError(say('home.storeSilent', { ...asked, cause: answer.name }), { cause: answer });
+		if (answer.status >= 200 && answer.status < 300) return answer;
+		if (answer.status === 404 && method !== 'PUT') return null;
+		const text = textOf(answer.bytes).slice(0, 200);
+		throw new ObjectStoreError(say('home.storeAnswered', { ...asked, status: answer.status, text }));
 	}
+}
 
+/** The store that these settings name; nothing is asked of it yet. */
+export function openObjectStore(settings: ObjectStoreSettings): ObjectStore {
+	const ask = (method: Method, path: string, content?: Content) =>
+		call(settings, content ? { method, path, content } : { method, path });
 	return {
 		async size(key) {
-			const length = (await call('HEAD', `/${key}`))?.headers.get('content-length');
+			const length = (await ask('HEAD', `/${key}`))?.headers.get('content-length');
 			return length === null || length === undefined ? null : Number(length);
 		},
-		get: async (key) => (await call('GET', `/${key}`))?.bytes ?? null,
+		get: async (key) => (await ask('GET', `/${key}`))?.bytes ?? null,
 		async put(key, content) {
-			await call('PUT', `/${key}`, content);
+			await ask('PUT', `/${key}`, content);
 		},
 		async remove(key) {
-			await call('DELETE', `/${key}`);
+			await ask('DELETE', `/${key}`);
 		},
 		async list(prefix) {
 			const keys: string[] = [];
 			for (let next: string | undefined = ''; next !== undefined; ) {
 				const query = new URLSearchParams({ 'list-type': '2', prefix });
 				if (next !== '') query.set('continuation-token', next);
-				const xml: string = textOf((await call('GET', `?${query}`))?.bytes ?? new Uint8Array());
+				const xml: string = textOf((await ask('GET', `?${query}`))?.bytes ?? new Uint8Array());
 				keys.push(...textsIn(xml, 'Key'));
 				next = textsIn(xml, 'NextContinuationToken')[0];
 			}

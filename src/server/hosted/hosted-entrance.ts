@@ -17,6 +17,8 @@ import { ASKING_ONLY, HOSTED_PAGE_ADDRESSES, OPEN_ROUTES, OPERATORS_ADDRESSES, O
 import { meaningOfReach } from './out-of-reach.ts';
 import { homeRoutes } from './routes/homes.ts';
 import { joinRoutes } from './routes/joining.ts';
+import { memberRoutes } from './routes/members.ts';
+import { ownPasskeyRoutes } from './routes/own-passkeys.ts';
 import { peopleRoutes } from './routes/people.ts';
 import { sessionRoutes } from './routes/sessions.ts';
 import { signInRoutes } from './routes/sign-in.ts';
@@ -71,7 +73,9 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 		signInRoutes(app, shared);
 		joinRoutes(app, shared);
 		sessionRoutes(app, shared);
+		ownPasskeyRoutes(app, shared);
 		homeRoutes(app, shared);
+		memberRoutes(app, shared);
 		peopleRoutes(app, shared);
 	};
 	return {

@@ -2,12 +2,11 @@ import { join } from 'node:path';
 import type { FastifyRequest } from 'fastify';
 import { UserError } from '../../../app/errors.ts';
 import { bringHomeIn, MOST_HOMES, takeHomeOff } from '../../../app/hosting/homes.ts';
-import { invite } from '../../../app/hosting/joining.ts';
 import { say } from '../../../language/speak.ts';
 import { dropIncoming, INCOMING_FOLDER, receiveFile } from '../../../store/incoming-file.ts';
-import { createHome, homesOf, membersOf, putOut, renameHome, roleIn } from '../../../store/postgres/accounts/homes.ts';
+import { createHome, homesOf, renameHome } from '../../../store/postgres/accounts/homes.ts';
 import type { App } from '../../typed-app.ts';
-import { noSuchAddress } from '../../who-may-come-in.ts';
+import { requireOwner } from '../home-owner.ts';
 import type { HostedRoutes } from '../hosted-routes.ts';
 import { HOSTED } from '../operations.ts';
 
@@ -15,14 +14,9 @@ import { HOSTED } from '../operations.ts';
 const ARCHIVE_BYTES = 64 * 1024 ** 3;
 
 /** The homes of a person: theirs, and those that they were let into. */
-export function homeRoutes(app: App, { host, origin, comerOf }: HostedRoutes): void {
+export function homeRoutes(app: App, shared: HostedRoutes): void {
+	const { host, comerOf } = shared;
 	const { accounts } = host;
-	/** Only an owner decides about a home; to all who may not come in there is none. */
-	async function requireOwner(request: FastifyRequest, home: string): Promise<void> {
-		const role = await roleIn(accounts, home, comerOf(request).person.id);
-		if (role === null) throw noSuchAddress(request);
-		if (role !== 'own') throw new UserError('only-looking', say('hosting.onlyOwners'));
-	}
 	async function requireRoom(request: FastifyRequest): Promise<void> {
 		const homes = await homesOf(accounts, comerOf(request).person.id);
 		if (homes.filter(({ role }) => role === 'own').length >= MOST_HOMES)
@@ -46,7 +40,7 @@ export function homeRoutes(app: App, { host, origin, comerOf }: HostedRoutes): v
 		...HOSTED.renameHome,
 		handler: async (request) => {
 			const { home } = request.params;
-			await requireOwner(request, home);
+			await requireOwner(shared, request, home);
 			await renameHome(accounts, home, request.body.name);
 			return { id: home, name: request.body.name };
 		},
@@ -54,7 +48,7 @@ export function homeRoutes(app: App, { host, origin, comerOf }: HostedRoutes): v
 	app.route({
 		...HOSTED.removeHome,
 		handler: async (request) => {
-			await requireOwner(request, request.params.home);
+			await requireOwner(shared, request, request.params.home);
 			await takeHomeOff(host, request.params.home);
 			return { removed: true };
 		},
@@ -75,32 +69,6 @@ export function homeRoutes(app: App, { host, origin, comerOf }: HostedRoutes): v
 			} finally {
 				await dropIncoming(archive);
 			}
-		},
-	});
-	app.route({
-		...HOSTED.listMembers,
-		handler: async (request) => {
-			await requireOwner(request, request.params.home);
-			return membersOf(accounts, request.params.home);
-		},
-	});
-	app.route({
-		...HOSTED.inviteMember,
-		handler: async (request, reply) => {
-			const { home } = request.params;
-			await requireOwner(request, home);
-			const link = await invite(host, origin, { home, role: request.body.role, isHost: false });
-			return reply.code(201).send({ link });
-		},
-	});
-	app.route({
-		...HOSTED.putOutMember,
-		handler: async (request) => {
-			const { home, person } = request.params;
-			// Everybody may leave by themselves.
-			if (person !== comerOf(request).person.id) await requireOwner(request, home);
-			if (!(await putOut(accounts, home, person))) throw new UserError('conflict', say('hosting.lastOwner'));
-			return { out: true };
 		},
 	});
 }

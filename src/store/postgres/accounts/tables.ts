@@ -57,77 +57,87 @@ export type AccountTables = {
 /** The tables of the accounts, as the query builder sees them. */
 export type AccountsDatabase = Kysely<AccountTables>;
 
+const idOf = (table: 'person' | 'home') => `${table}.id`;
+
+/** People, homes, and who may come into which. */
+async function addPeopleAndHomes({ schema }: Kysely<unknown>): Promise<void> {
+	await schema
+		.createTable('person')
+		.addColumn('id', 'text', (column) => column.primaryKey())
+		.addColumn('name', 'text', (column) => column.notNull())
+		.addColumn('name_key', 'text', (column) => column.notNull().unique())
+		.addColumn('password', 'text')
+		.addColumn('is_host', 'integer', (column) => column.notNull())
+		.addColumn('created_at', 'text', (column) => column.notNull())
+		.execute();
+	await schema
+		.createTable('home')
+		.addColumn('id', 'text', (column) => column.primaryKey())
+		.addColumn('name', 'text', (column) => column.notNull())
+		.addColumn('created_at', 'text', (column) => column.notNull())
+		.execute();
+	await schema
+		.createTable('membership')
+		.addColumn('home', 'text', (column) => column.notNull().references(idOf('home')).onDelete('cascade'))
+		.addColumn('person', 'text', (column) => column.notNull().references(idOf('person')).onDelete('cascade'))
+		.addColumn('role', 'text', (column) => column.notNull())
+		.addColumn('since', 'text', (column) => column.notNull())
+		.addPrimaryKeyConstraint('membership_key', ['person', 'home'])
+		.execute();
+	await schema.createIndex('membership_home').on('membership').column('home').execute();
+	await schema
+		.createTable('invitation')
+		.addColumn('token_hash', 'text', (column) => column.primaryKey())
+		.addColumn('home', 'text', (column) => column.references(idOf('home')).onDelete('cascade'))
+		.addColumn('role', 'text')
+		.addColumn('is_host', 'integer', (column) => column.notNull())
+		.addColumn('expires_at', 'text', (column) => column.notNull())
+		.execute();
+}
+
+/** How people are known again. */
+async function addSigningIn({ schema }: Kysely<unknown>): Promise<void> {
+	await schema
+		.createTable('session')
+		.addColumn('id', 'text', (column) => column.primaryKey())
+		.addColumn('person', 'text', (column) => column.notNull().references(idOf('person')).onDelete('cascade'))
+		.addColumn('token_hash', 'text', (column) => column.notNull().unique())
+		.addColumn('previous_hash', 'text', (column) => column.unique())
+		.addColumn('changed_at', 'text', (column) => column.notNull())
+		.addColumn('device', 'text', (column) => column.notNull())
+		.addColumn('signed_in_at', 'text', (column) => column.notNull())
+		.addColumn('seen_at', 'text', (column) => column.notNull())
+		.execute();
+	await schema.createIndex('session_person').on('session').column('person').execute();
+	await schema
+		.createTable('passkey')
+		.addColumn('id', 'text', (column) => column.primaryKey())
+		.addColumn('person', 'text', (column) => column.notNull().references(idOf('person')).onDelete('cascade'))
+		.addColumn('public_key', 'bytea', (column) => column.notNull())
+		.addColumn('counter', 'integer', (column) => column.notNull())
+		.addColumn('transports', 'text', (column) => column.notNull())
+		.addColumn('device', 'text', (column) => column.notNull())
+		.addColumn('added_at', 'text', (column) => column.notNull())
+		.execute();
+	await schema.createIndex('passkey_person').on('passkey').column('person').execute();
+	await schema
+		.createTable('challenge')
+		.addColumn('id', 'text', (column) => column.primaryKey())
+		.addColumn('challenge', 'text', (column) => column.notNull())
+		.addColumn('expires_at', 'text', (column) => column.notNull())
+		.execute();
+	await schema
+		.createTable('tries')
+		.addColumn('key', 'text', (column) => column.primaryKey())
+		.addColumn('count', 'integer', (column) => column.notNull())
+		.addColumn('since', 'text', (column) => column.notNull())
+		.execute();
+}
+
 const first: Migration = {
 	async up(db: Kysely<unknown>) {
-		const { schema } = db;
-		const whose = (table: 'person' | 'home') => `${table}.id`;
-		await schema
-			.createTable('person')
-			.addColumn('id', 'text', (column) => column.primaryKey())
-			.addColumn('name', 'text', (column) => column.notNull())
-			.addColumn('name_key', 'text', (column) => column.notNull().unique())
-			.addColumn('password', 'text')
-			.addColumn('is_host', 'integer', (column) => column.notNull())
-			.addColumn('created_at', 'text', (column) => column.notNull())
-			.execute();
-		await schema
-			.createTable('home')
-			.addColumn('id', 'text', (column) => column.primaryKey())
-			.addColumn('name', 'text', (column) => column.notNull())
-			.addColumn('created_at', 'text', (column) => column.notNull())
-			.execute();
-		await schema
-			.createTable('membership')
-			.addColumn('home', 'text', (column) => column.notNull().references(whose('home')).onDelete('cascade'))
-			.addColumn('person', 'text', (column) => column.notNull().references(whose('person')).onDelete('cascade'))
-			.addColumn('role', 'text', (column) => column.notNull())
-			.addColumn('since', 'text', (column) => column.notNull())
-			.addPrimaryKeyConstraint('membership_key', ['person', 'home'])
-			.execute();
-		await schema.createIndex('membership_home').on('membership').column('home').execute();
-		await schema
-			.createTable('invitation')
-			.addColumn('token_hash', 'text', (column) => column.primaryKey())
-			.addColumn('home', 'text', (column) => column.references(whose('home')).onDelete('cascade'))
-			.addColumn('role', 'text')
-			.addColumn('is_host', 'integer', (column) => column.notNull())
-			.addColumn('expires_at', 'text', (column) => column.notNull())
-			.execute();
-		await schema
-			.createTable('session')
-			.addColumn('id', 'text', (column) => column.primaryKey())
-			.addColumn('person', 'text', (column) => column.notNull().references(whose('person')).onDelete('cascade'))
-			.addColumn('token_hash', 'text', (column) => column.notNull().unique())
-			.addColumn('previous_hash', 'text', (column) => column.unique())
-			.addColumn('changed_at', 'text', (column) => column.notNull())
-			.addColumn('device', 'text', (column) => column.notNull())
-			.addColumn('signed_in_at', 'text', (column) => column.notNull())
-			.addColumn('seen_at', 'text', (column) => column.notNull())
-			.execute();
-		await schema.createIndex('session_person').on('session').column('person').execute();
-		await schema
-			.createTable('passkey')
-			.addColumn('id', 'text', (column) => column.primaryKey())
-			.addColumn('person', 'text', (column) => column.notNull().references(whose('person')).onDelete('cascade'))
-			.addColumn('public_key', 'bytea', (column) => column.notNull())
-			.addColumn('counter', 'integer', (column) => column.notNull())
-			.addColumn('transports', 'text', (column) => column.notNull())
-			.addColumn('device', 'text', (column) => column.notNull())
-			.addColumn('added_at', 'text', (column) => column.notNull())
-			.execute();
-		await schema.createIndex('passkey_person').on('passkey').column('person').execute();
-		await schema
-			.createTable('challenge')
-			.addColumn('id', 'text', (column) => column.primaryKey())
-			.addColumn('challenge', 'text', (column) => column.notNull())
-			.addColumn('expires_at', 'text', (column) => column.notNull())
-			.execute();
-		await schema
-			.createTable('tries')
-			.addColumn('key', 'text', (column) => column.primaryKey())
-			.addColumn('count', 'integer', (column) => column.notNull())
-			.addColumn('since', 'text', (column) => column.notNull())
-			.execute();
+		await addPeopleAndHomes(db);
+		await addSigningIn(db);
 	},
 };
 

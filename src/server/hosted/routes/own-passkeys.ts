@@ -1,0 +1,42 @@
+import { deviceName } from '../../../app/device-name.ts';
+import { UserError } from '../../../app/errors.ts';
+import { askForNewPasskey, newPasskey } from '../../../app/hosting/passkeys.ts';
+import { say } from '../../../language/speak.ts';
+import { addPasskey, passkeysWith, removePasskey } from '../../../store/postgres/accounts/passkeys.ts';
+import { personWithId } from '../../../store/postgres/accounts/people.ts';
+import type { App } from '../../typed-app.ts';
+import type { HostedRoutes } from '../hosted-routes.ts';
+import { HOSTED } from '../operations.ts';
+
+/** The passkeys of who is signed in: a new one, and one less. */
+export function ownPasskeyRoutes(app: App, { host, origin, comerOf }: HostedRoutes): void {
+	const { accounts } = host;
+	app.route({
+		...HOSTED.askForNewPasskey,
+		handler: async (request) => {
+			const { person } = comerOf(request);
+			return askForNewPasskey(host, origin, person.name, await passkeysWith(accounts, { person: person.id }));
+		},
+	});
+	app.route({
+		...HOSTED.addPasskey,
+		handler: async (request) => {
+			const passkey = await newPasskey(host, origin, request.body);
+			const device = deviceName(request.headers['user-agent']);
+			const addedAt = host.now().toISOString();
+			await addPasskey(accounts, { ...passkey, person: comerOf(request).person.id, device, addedAt });
+			return { added: true };
+		},
+	});
+	app.route({
+		...HOSTED.removePasskey,
+		handler: async (request) => {
+			const { person } = comerOf(request);
+			const kept = await personWithId(accounts, person.id);
+			const passkeys = await passkeysWith(accounts, { person: person.id });
+			if (kept?.password === null && passkeys.length <= 1) throw new UserError('conflict', say('hosting.lastPasskey'));
+			await removePasskey(accounts, person.id, request.params.id);
+			return { removed: true };
+		},
+	});
+}
