@@ -6,11 +6,11 @@ import { buildLineUp } from '../wardrobe/line-up/line-up.ts';
 import { derivePalette } from '../wardrobe/palette/palette.ts';
 import type { GarmentDetails } from '../wardrobe/words/garment.ts';
 import { newGarment } from '../wardrobe/words/new-garment.ts';
-import { EMPTY_PALETTE } from '../wardrobe/words/palette-colour.ts';
+import type { Reading } from '../wardrobe/words/reading.ts';
 import type { Inspiration, Season } from '../wardrobe/words/season.ts';
 import type { Wear } from '../wardrobe/words/wear.ts';
 import type { CandidateDetails, Wish } from '../wardrobe/words/wish.ts';
-import { decideOnce, tellChanged } from './decide.ts';
+import { decideOnce } from './decide.ts';
 import {
 	type DemoScenario,
 	demoDerived,
@@ -21,29 +21,34 @@ import {
 } from './demo-scenario.ts';
 import { loadPaletteReadings, loadSeasonInput } from './load-season.ts';
 import type { Services } from './services.ts';
-import { suggestFromPhotos } from './suggest-from-photos.ts';
 
 const DAY_MS = 24 * 3600 * 1000;
 
-/** Keeps the bytes of one of the scenario's pictures. */
-async function keepPicture({ store, now }: Services, file: string, title: string): Promise<NewPhoto> {
+type Picture = NewPhoto & { readonly reading: Reading };
+
+/** The scenario's pictures by file name. */
+type Pictures = ReadonlyMap<string, Picture>;
+
+/** Keeps the bytes of one of the scenario's pictures; what was read of it stands ready, so no reader is started. */
+async function keepPicture({ store, now }: Services, file: string, title: string, reading: Reading): Promise<Picture> {
 	const bytes = await demoPicture(file);
 	const format = await photoFormatOf(bytes);
 	if (!format.ok) throw new Error(say('cli.demoPicture', { file, message: format.message }));
 	const id = await store.photos.keepOriginal(bytes);
+	// A picture that the home knows and has read keeps what was made of it.
+	if (!(await store.photos.get(id))?.reading) await store.photos.keepDerived(id, await demoDerived(file));
 	const addedAt = now().toISOString();
-	return { id, originalName: title, mediaType: format.mediaType, sizeBytes: bytes.length, addedAt };
+	return { id, originalName: title, mediaType: format.mediaType, sizeBytes: bytes.length, addedAt, reading };
 }
 
 /** The scenario's pictures, kept, by file name. */
-async function keepPictures(services: Services, scenario: DemoScenario): Promise<ReadonlyMap<string, NewPhoto>> {
-	const photos = new Map<string, NewPhoto>();
+async function keepPictures(services: Services, scenario: DemoScenario): Promise<Pictures> {
+	const readings = await demoReadings();
+	const pictures = new Map<string, Picture>();
 	for (const { file, title } of picturesOfScenario(scenario))
-		photos.set(file, await keepPicture(services, file, title));
-	return photos;
+		pictures.set(file, await keepPicture(services, file, title, readings[file]!));
+	return pictures;
 }
-
-type Pictures = ReadonlyMap<string, NewPhoto>;
 
 const boardOf = (
 	{ newId }: Services,
@@ -96,57 +101,58 @@ async function garmentsOf(services: Services, home: HomeReads, scenario: DemoSce
 }
 
 /**
- * Opens the demo scenario beside whatever the home holds, as one decision: season, board, garments with their wears, candidates, wishes. What
- * was read of the pictures stands ready; palette and line-up follow from it. Returns the demo's season.
+ * Opens the demo scenario beside whatever the home holds, as one decision: season, board with what was read of its pictures, garments with their
+ * wears, candidates, wishes, and the palette and line-up that follow from them. Returns the demo's season.
  */
 export async function loadDemo(services: Services, asked: Asked): Promise<Season> {
-	const { newId, now } = services;
+	const { newId, now, events, followLight } = services;
 	const scenario = await demoScenario();
 	const pictures = await keepPictures(services, scenario);
 	const addedAt = now().toISOString();
 	const { person: _person, ...told } = scenario.season;
 	const season: Season = { ...defaultSeason({ ...told, id: newId(), addedAt }), ...told };
-	const { answer, repeated } = await decideOnce(services, asked, async (home) => {
-		const { garments, wears } = await garmentsOf(services, home, scenario, pictures);
-		const does: Decided = {
-			photos: [...pictures.values()],
-			seasons: { put: [season] },
-			inspirations: { put: boardOf(services, scenario, pictures, season.id) },
-			garments: { put: garments },
-			candidates: { put: candidatesOf(services, scenario, pictures, season.id) },
-			wears: { put: wears },
-			palettes: [{ seasonId: season.id, palette: EMPTY_PALETTE }],
-			wishes: { put: wishesOf(services, scenario, season) },
-			lineUps: [{ seasonId: season.id, garmentIds: [], mustKeep: [], neverUse: [] }],
-		};
-		return {
-			does,
-			sentence: say('decisions.openedDemo', { name: season.name }),
-			answer: async (after) => (await after.seasons.get(season.id))!,
-		};
-	});
+	const { answer, repeated } = await decideOnce(services, asked, async (home) => ({
+		does: await holdingsOf(services, home, { scenario, pictures, season }),
+		follows: (after) => directionOf(services, after, season),
+		sentence: say('decisions.openedDemo', { name: season.name }),
+		answer: async (after) => (await after.seasons.get(season.id))!,
+	}));
 	if (repeated) return answer;
-	await keepReadings(services, pictures);
-	await suggestFromPhotos(
-		services,
-		[...pictures.values()].map(({ id }) => id),
-	);
-	await notePalette(services, season);
-	await noteLineUp(services, season);
+	for (const { id, reading } of pictures.values()) {
+		events.send({ event: 'photo', data: { id, status: 'read' } });
+		const photo = await services.store.photos.get(id);
+		if (photo) await followLight(photo, reading);
+	}
 	return answer;
 }
 
-/** The palette that follows from the pictures: nobody's decision. */
-async function notePalette({ store, events }: Services, season: Season): Promise<void> {
-	const { baseCount, colourCount } = season;
-	const changed = await store.note(async (home) => {
-		if (!(await home.seasons.get(season.id))) return {};
-		const readings = await loadPaletteReadings(home, season, 'inspirations');
-		return {
-			palettes: [{ seasonId: season.id, palette: derivePalette(readings, { baseCount, colourCount, seed: 1 }) }],
-		};
-	});
-	tellChanged(events, changed);
+type Demo = { readonly scenario: DemoScenario; readonly pictures: Pictures; readonly season: Season };
+
+/** All that the scenario itself tells. */
+async function holdingsOf(services: Services, home: HomeReads, { scenario, pictures, season }: Demo): Promise<Decided> {
+	const { garments, wears } = await garmentsOf(services, home, scenario, pictures);
+	return {
+		photos: [...pictures.values()],
+		seasons: { put: [season] },
+		inspirations: { put: boardOf(services, scenario, pictures, season.id) },
+		garments: { put: garments },
+		candidates: { put: candidatesOf(services, scenario, pictures, season.id) },
+		wears: { put: wears },
+		wishes: { put: wishesOf(services, scenario, season) },
+	};
+}
+
+/** The palette that the pictures give, and the set that does most with the season's own numbers; both to be changed like any other. */
+async function directionOf({ now }: Services, home: HomeReads, season: Season): Promise<Decided> {
+	const { baseCount, colourCount, quotas, targetCount } = season;
+	const readings = await loadPaletteReadings(home, season, 'inspirations');
+	const palette = derivePalette(readings, { baseCount, colourCount, seed: 1 });
+	const input = { ...(await loadSeasonInput({ store: home, now }, season)), palette };
+	const { garmentIds } = buildLineUp(input, { quotas, targetCount, mustKeep: [], neverUse: [] });
+	return {
+		palettes: [{ seasonId: season.id, palette }],
+		lineUps: [{ seasonId: season.id, garmentIds, mustKeep: [], neverUse: [] }],
+	};
 }
 
 /** Colours within this of a wish's target answer it (CIEDE2000): what the page offers too. */
@@ -164,30 +170,6 @@ const wishesOf = (services: Services, { wishes }: DemoScenario, season: Season):
 		state: 'open',
 		paletteColourId: null,
 	}));
-
-/** What was read of the scenario's pictures stands ready beside them: no reader is started. */
-async function keepReadings({ store, events, followLight }: Services, pictures: Pictures): Promise<void> {
-	const readings = await demoReadings();
-	for (const [file, { id }] of pictures) {
-		const photo = await store.photos.get(id);
-		if (!photo || photo.status === 'read') continue;
-		await store.photos.saveReading(id, readings[file]!, await demoDerived(file));
-		events.send({ event: 'photo', data: { id, status: 'read' } });
-		await followLight(photo, readings[file]!);
-	}
-}
-
-/** The set that does most with the season's own numbers: nobody's decision, to be changed like any other. */
-async function noteLineUp({ store, events, now }: Services, season: Season): Promise<void> {
-	const changed = await store.note(async (home) => {
-		if (!(await home.seasons.get(season.id))) return {};
-		const input = await loadSeasonInput({ store: home, now }, season);
-		const { quotas, targetCount } = season;
-		const { garmentIds } = buildLineUp(input, { quotas, targetCount, mustKeep: [], neverUse: [] });
-		return { lineUps: [{ seasonId: season.id, garmentIds, mustKeep: [], neverUse: [] }] };
-	});
-	tellChanged(events, changed);
-}
 
 const DETAILS = [
 	'name',

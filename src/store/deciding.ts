@@ -15,14 +15,17 @@ export class KeyReusedError extends Error {}
 /** Runs everything that belongs together in one transaction; where several programs share a database, one after the other. */
 export type InTurn = <T>(act: (trx: Transaction<Tables>) => Promise<T>) => Promise<T>;
 
-/** Carries out edits as one decision that can be taken back. */
+/** Carries out edits, and then those that follow from them, as one decision that can be taken back. */
 export async function decideIn(
 	trx: Connection,
 	edits: Edits,
 	sentence: string,
 	at: string,
+	following: () => Promise<Edits | null> = async () => null,
 ): Promise<readonly ChangedThing[]> {
-	const changes = await carryOut(trx, edits, at);
+	const done = await carryOut(trx, edits, at);
+	const more = await following();
+	const changes = more ? [...done, ...(await carryOut(trx, more, at))] : done;
 	if (changes.length === 0) return [];
 	// A new decision ends what could have been done again.
 	await trx.deleteFrom('decisions').where('undone', '=', 1).execute();

@@ -14,6 +14,9 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): PhotoStore 
 		await files.writeOriginal(id, bytes);
 		return id;
 	}
+	const keepDerived: PhotoStore['keepDerived'] = async (id, derived) => {
+		for (const [name, picture] of Object.entries(derived)) await files.writeDerived(id, name as DerivedName, picture);
+	};
 
 	return {
 		...reads,
@@ -34,8 +37,9 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): PhotoStore 
 			await insertPhoto(db, { id, sizeBytes: bytes.length, ...about });
 			return (await reads.get(id))!;
 		},
+		keepDerived,
 		async saveReading(id, reading, derived) {
-			for (const [name, picture] of Object.entries(derived)) await files.writeDerived(id, name as DerivedName, picture);
+			await keepDerived(id, derived);
 			await db
 				.updateTable('photos')
 				.set({ reading: JSON.stringify(reading), taken_at: reading.takenAt ?? null, status: 'read', failure: null })

@@ -16,8 +16,15 @@ export const photoRecordOf = (row: Selectable<PhotoRow>): PhotoRecord => ({
 	reading: row.reading === null ? null : (JSON.parse(row.reading) as PhotoRecord['reading']),
 });
 
-/** Adds the row of a photo whose file is on disk already; a photo that is known stays as it is. */
+/** Adds the row of a photo whose file is on disk already; a photo that is known stays as it is, but for a reading that it lacks. */
 export async function insertPhoto(db: Kysely<Tables> | Transaction<Tables>, photo: NewPhoto): Promise<void> {
+	const { reading } = photo;
+	const read = reading && {
+		status: 'read' as const,
+		failure: null,
+		reading: JSON.stringify(reading),
+		taken_at: reading.takenAt ?? null,
+	};
 	await db
 		.insertInto('photos')
 		.values({
@@ -35,7 +42,11 @@ export async function insertPhoto(db: Kysely<Tables> | Transaction<Tables>, phot
 			mask: null,
 			taken_at: null,
 			light_group: null,
+			...read,
 		})
-		.onConflict((conflict) => conflict.column('id').doNothing())
+		.onConflict((conflict) => {
+			const known = conflict.column('id');
+			return read ? known.doUpdateSet(read).where('photos.reading', 'is', null) : known.doNothing();
+		})
 		.execute();
 }

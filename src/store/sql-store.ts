@@ -41,8 +41,9 @@ export function sqlStore(
 			inTurn((trx) =>
 				once(trx, asked, now(), async () => {
 					const home = readsOf(trx);
-					const { does, sentence, answer } = await plan(home);
-					const changed = await decideIn(trx, editsOf(does), sentence, now().toISOString());
+					const { does, follows, sentence, answer } = await plan(home);
+					const following = async () => (follows ? editsOf(await follows(home)) : null);
+					const changed = await decideIn(trx, editsOf(does), sentence, now().toISOString(), following);
 					return { answer: await answer(home), changed };
 				}),
 			),

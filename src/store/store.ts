@@ -101,8 +101,10 @@ export type VersionedKind =
 /** What to put (inserted or replaced) and the ids to take away; ids that name nothing are passed over. */
 export type Changes<T> = { readonly put?: readonly T[]; readonly remove?: readonly string[] };
 
-/** A photo whose bytes are kept already, and that a decision brings in. */
-export type NewPhoto = Pick<PhotoRecord, 'id' | 'originalName' | 'mediaType' | 'sizeBytes' | 'addedAt'>;
+/** A photo whose bytes are kept already, and that a decision brings in; one that was read before comes with its `reading`. */
+export type NewPhoto = Pick<PhotoRecord, 'id' | 'originalName' | 'mediaType' | 'sizeBytes' | 'addedAt'> & {
+	readonly reading?: Reading;
+};
 
 /** What one decision does. */
 export type Decided = {
@@ -130,6 +132,8 @@ export type Decided = {
 /** A decision about to be made, from what was read: what it does, in plain words, and what to answer once it is done. */
 export type Plan<T> = {
 	readonly does: Decided;
+	/** What follows from it and is part of the same decision, worked out from the home as `does` leaves it. */
+	readonly follows?: (after: HomeReads) => Promise<Decided>;
 	readonly sentence: string;
 	readonly answer: (after: HomeReads) => Promise<T>;
 };
@@ -192,6 +196,8 @@ export type PhotoStore = HomeReads['photos'] & {
 	keepFile(file: IncomingFile): Promise<string>;
 	/** Writes and syncs a mask drawn by hand; returns its name for a correction. */
 	keepMask(id: string, mask: Uint8Array): Promise<string>;
+	/** Writes and syncs derived pictures. */
+	keepDerived(id: string, derived: Partial<Record<DerivedName, Uint8Array>>): Promise<void>;
 	/** `keepOriginal` and the row at once, for what no decision is about. */
 	add(
 		bytes: Uint8Array,

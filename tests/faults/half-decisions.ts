@@ -89,9 +89,6 @@ async function seenIn(stage: Stage) {
 const requestsOn = async (stage: Stage): Promise<Readonly<Record<string, DecisionRequest>>> =>
 	decisionRequests(stage.furnished satisfies Furnished, await seenIn(stage));
 
-/** Readings, palette and line-up of the demo follow its decision in writes of their own: killed in between, it stays without them. */
-const FOLLOWED_BY_MORE: ReadonlySet<string> = new Set(['POST /api/demo']);
-
 /**
  * Every route of the running application that decides is killed before its statements, all of them or `mostKills` spread over them: what is then on disk is opened again and holds all of the decision or
  * nothing, and the same request sent again finishes it once. Sent twice it is done once, and one undo takes all of it back.
@@ -107,7 +104,6 @@ export async function halfDecisions(mostKills: number): Promise<Figures> {
 		let tried = 0;
 		for (const [route, request] of Object.entries(requests)) {
 			if (!stage.routes.includes(route)) throw new Error(`${route} is no route of the application`);
-			if (FOLLOWED_BY_MORE.has(route)) continue;
 			killed += await tryRoute(stage, watch, route, request, mostKills, found);
 			tried++;
 		}

@@ -83,6 +83,30 @@ describe('the demo scenario', () => {
 		).toBe(true);
 	});
 
+	it('is one decision: taken back whole by one undo, palette and line-up too, and done again by one redo', async () => {
+		const { store } = test.services;
+		const { id } = report.season;
+		const held = async () => ({
+			things: (
+				await Promise.all([
+					store.seasons.count(),
+					store.garments.count(),
+					store.inspirations.count(),
+					store.candidates.count(),
+					store.wishes.count(),
+				])
+			).reduce((sum, count) => sum + count, 0),
+			wears: (await store.wears()).length,
+			palette: (await store.palette(id))?.colours ?? null,
+			lineUp: (await store.lineUp(id))?.garmentIds ?? null,
+		});
+		const before = await held();
+		await test.send('POST', '/api/undo');
+		expect(await held()).toEqual({ things: 0, wears: 0, palette: null, lineUp: null });
+		await test.send('POST', '/api/redo');
+		expect(await held()).toEqual(before);
+	});
+
 	it('goes to the bin with its garments, leaves what is the own, and comes back whole by one undo', async () => {
 		const own = (await test.send('POST', '/api/garments', { name: 'My own coat' })).body;
 		const before = (await test.get('/api/garments')).body.length;
