@@ -131,7 +131,7 @@ describe('layers', () => {
 	});
 
 	it('no function is longer than 60 lines', () => {
-		expect(['src', 'scripts'].flatMap((folder) => longFunctionsBelow(folder, 60))).toEqual([]);
+		expect(['src', 'web/src', 'web/pocket', 'scripts'].flatMap((folder) => longFunctionsBelow(folder, 60))).toEqual([]);
 		const ofLines = (count: number) => `const long = () => {\n${'\ta();\n'.repeat(count - 2)}};\n`;
 		expect(longFunctionsIn(ofLines(60), 60)).toEqual([]);
 		expect(longFunctionsIn(`\n${ofLines(61)}`, 60)).toEqual(['line 2: 61 lines']);

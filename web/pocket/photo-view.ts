@@ -21,8 +21,15 @@ export type PhotoView = {
 
 type Tapped = { readonly white: (at: Point) => void; readonly piece: () => void };
 
-/** Draws the photo upright, no larger than it is analysed, on a canvas that takes its size; returns the photo's own longer side in pixels. */
-async function drawUpright(file: Blob, canvas: HTMLCanvasElement, context: CanvasRenderingContext2D): Promise<number> {
+/** A photo as drawn, its colours in CIELAB, and its own longer side in pixels before it was drawn smaller. */
+type DrawnPhoto = { readonly image: ImageData; readonly labs: Float32Array; readonly longestSidePx: number };
+
+/** Draws the photo upright, no larger than it is analysed, on a canvas that takes its size. */
+async function drawUpright(
+	file: Blob,
+	canvas: HTMLCanvasElement,
+	context: CanvasRenderingContext2D,
+): Promise<DrawnPhoto> {
 	const bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });
 	const longestSidePx = Math.max(bitmap.width, bitmap.height);
 	const scale = Math.min(1, ANALYSIS_SIDE_PX / longestSidePx);
@@ -30,7 +37,20 @@ async function drawUpright(file: Blob, canvas: HTMLCanvasElement, context: Canva
 	canvas.height = Math.max(1, Math.round(bitmap.height * scale));
 	context.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
 	bitmap.close();
-	return longestSidePx;
+	const image = context.getImageData(0, 0, canvas.width, canvas.height);
+	return { image, labs: labFromPixels(image.data, 4), longestSidePx };
+}
+
+/** The cross moved by so many pixels, and held within the picture. */
+function movedWithin({ x, y }: Point, byX: number, byY: number, { width, height }: HTMLCanvasElement): Point {
+	const within = (place: number, pixels: number) => Math.min(pixels - 1, Math.max(0, place));
+	return { x: within(x + byX, width), y: within(y + byY, height) };
+}
+
+/** The marked pixels and the region of like colour around a point, 1 each. */
+function grownBy(mask: Uint8Array | null, { image: { width, height }, labs }: DrawnPhoto, { x, y }: Point): Uint8Array {
+	const region = growRegion({ labs, width, height }, x, y);
+	return region.map((value, at) => (value > 0 || mask?.[at] === 1 ? 1 : 0));
 }
 
 /**
@@ -44,26 +64,23 @@ export function photoView(
 	tapped: Tapped,
 ): PhotoView {
 	const context = canvas.getContext('2d', { willReadFrequently: true })!;
-	let photo: ImageData = context.createImageData(1, 1);
-	let labs: Float32Array = new Float32Array(3);
+	let photo: DrawnPhoto = { image: context.createImageData(1, 1), labs: new Float32Array(3), longestSidePx: 1 };
 	let mask: Uint8Array | null = null;
-	let longestSidePx = 1;
 	let cross: Point = { x: 0, y: 0 };
 	let crossShown = false;
 
 	function draw(): void {
-		context.putImageData(photo, 0, 0);
-		if (mask) drawOutline(context, photo, mask);
+		context.putImageData(photo.image, 0, 0);
+		if (mask) drawOutline(context, photo.image, mask);
 		if (crossShown) drawCross(context, cross);
 	}
 
-	function tap({ x, y }: Point): void {
+	function tap(at: Point): void {
 		if (mode() === 'white') {
-			tapped.white({ x, y });
+			tapped.white(at);
 			return;
 		}
-		const region = growRegion({ labs, width: photo.width, height: photo.height }, x, y);
-		mask = region.map((value, at) => (value > 0 || mask?.[at] === 1 ? 1 : 0));
+		mask = grownBy(mask, photo, at);
 		draw();
 		tapped.piece();
 	}
@@ -74,8 +91,7 @@ export function photoView(
 			tap(at);
 		},
 		move(x, y) {
-			const within = (place: number, pixels: number) => Math.min(pixels - 1, Math.max(0, place));
-			cross = { x: within(cross.x + x, photo.width), y: within(cross.y + y, photo.height) };
+			cross = movedWithin(cross, x, y, canvas);
 			crossShown = true;
 			draw();
 		},
@@ -84,17 +100,15 @@ export function photoView(
 
 	return {
 		async show(file) {
-			longestSidePx = await drawUpright(file, canvas, context);
-			photo = context.getImageData(0, 0, canvas.width, canvas.height);
-			labs = labFromPixels(photo.data, 4);
+			photo = await drawUpright(file, canvas, context);
 			mask = null;
 			cross = { x: Math.floor(canvas.width / 2), y: Math.floor(canvas.height / 2) };
 			draw();
 		},
 		mask: () => mask,
 		inHand: () => ({
-			pixels: pixelsFromRgba(photo.data, photo.width, photo.height),
-			camera: cameraKindOf({ make: null, model: null }, longestSidePx),
+			pixels: pixelsFromRgba(photo.image.data, photo.image.width, photo.image.height),
+			camera: cameraKindOf({ make: null, model: null }, photo.longestSidePx),
 		}),
 		clearPiece() {
 			mask = null;

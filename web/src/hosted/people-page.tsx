@@ -14,6 +14,25 @@ import { ask } from './host-calls.ts';
 import { LinkOut } from './link-out.tsx';
 import { Sure } from './sure.tsx';
 
+/** Somebody, and the way to put them out; the keeper stays. */
+function PersonRow({ person: { name, isHost, createdAt }, onRemove }: { person: Person; onRemove: () => void }) {
+	return (
+		<tr>
+			<th scope="row">
+				{name} {isHost ? <span className="quiet italic">{say('doorway.keeper')}</span> : null}
+			</th>
+			<td>{dayText(createdAt.slice(0, 10))}</td>
+			<td>
+				{isHost ? null : (
+					<Button small onPress={onRemove} aria-label={say('doorway.removePersonNamed', { name })}>
+						{say('doorway.removePerson')}
+					</Button>
+				)}
+			</td>
+		</tr>
+	);
+}
+
 /** Who comes in here: for whoever keeps the host. */
 export function PeoplePage() {
 	const { data: people = [], error } = useQuery({
@@ -34,23 +53,7 @@ export function PeoplePage() {
 			<Problem of={error} />
 			<ActingTable headings={[say('doorway.member'), say('doorway.since')]}>
 				{people.map((person) => (
-					<tr key={person.id}>
-						<th scope="row">
-							{person.name} {person.isHost ? <span className="quiet italic">{say('doorway.keeper')}</span> : null}
-						</th>
-						<td>{dayText(person.createdAt.slice(0, 10))}</td>
-						<td>
-							{person.isHost ? null : (
-								<Button
-									small
-									onPress={() => setGoing(person)}
-									aria-label={say('doorway.removePersonNamed', { name: person.name })}
-								>
-									{say('doorway.removePerson')}
-								</Button>
-							)}
-						</td>
-					</tr>
+					<PersonRow key={person.id} person={person} onRemove={() => setGoing(person)} />
 				))}
 			</ActingTable>
 			<section className="section stack">

@@ -10,19 +10,10 @@ const photosIn = (transfer: DataTransfer | null): File[] =>
 const isTyping = (target: EventTarget | null): boolean =>
 	target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
 
-/** A place for photos: drop them, pick them, paste them, or take one with the phone. */
-export function DropZone({
-	label,
-	children,
-	onPhotos,
-}: {
-	/** What the photos are, as in "pictures for the board". */
-	label: string;
-	children?: ReactNode;
-	onPhotos: (files: readonly File[]) => void;
-}) {
-	const [over, setOver] = useState(false);
+type OnPhotos = (files: readonly File[]) => void;
 
+/** Takes photos that are pasted anywhere on the page but into a field. */
+function usePastedPhotos(onPhotos: OnPhotos): void {
 	useEffect(() => {
 		const onPaste = (event: ClipboardEvent) => {
 			const files = photosIn(event.clipboardData);
@@ -33,14 +24,11 @@ export function DropZone({
 		document.addEventListener('paste', onPaste);
 		return () => document.removeEventListener('paste', onPaste);
 	}, [onPhotos]);
+}
 
-	const onDrop = (event: DragEvent) => {
-		event.preventDefault();
-		setOver(false);
-		const files = photosIn(event.dataTransfer);
-		if (files.length > 0) onPhotos(files);
-	};
-	const picker = (text: string, camera: boolean) => (
+/** A button that opens the system's choice of photos, or the phone's camera. */
+function PhotoPicker({ text, camera = false, onPhotos }: { text: string; camera?: boolean; onPhotos: OnPhotos }) {
+	return (
 		<label className={camera ? 'button camera' : 'button'}>
 			{text}
 			<input
@@ -55,6 +43,27 @@ export function DropZone({
 			/>
 		</label>
 	);
+}
+
+/** A place for photos: drop them, pick them, paste them, or take one with the phone. */
+export function DropZone({
+	label,
+	children,
+	onPhotos,
+}: {
+	/** What the photos are, as in "pictures for the board". */
+	label: string;
+	children?: ReactNode;
+	onPhotos: OnPhotos;
+}) {
+	const [over, setOver] = useState(false);
+	usePastedPhotos(onPhotos);
+	const onDrop = (event: DragEvent) => {
+		event.preventDefault();
+		setOver(false);
+		const files = photosIn(event.dataTransfer);
+		if (files.length > 0) onPhotos(files);
+	};
 	return (
 		<section
 			className="drop"
@@ -67,8 +76,8 @@ export function DropZone({
 			onDragLeave={(event) => event.currentTarget === event.target && setOver(false)}
 			onDrop={onDrop}
 		>
-			{picker(say('uploads.add', { what: label }), false)}
-			{picker(say('uploads.takePhoto'), true)}
+			<PhotoPicker text={say('uploads.add', { what: label })} onPhotos={onPhotos} />
+			<PhotoPicker text={say('uploads.takePhoto')} camera onPhotos={onPhotos} />
 			<span className="quiet small">{say('uploads.orDrop')}</span>
 			{children}
 		</section>

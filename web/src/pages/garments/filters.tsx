@@ -5,26 +5,35 @@ import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { Field, SelectField } from '../../parts/field.tsx';
 import type { GarmentFilter } from './garment-filter.ts';
 
-/** Search and filters of the garments; typing never waits for the list. */
-export function Filters({ filter, onChange }: { filter: GarmentFilter; onChange: (filter: GarmentFilter) => void }) {
+type Props = { filter: GarmentFilter; onChange: (filter: GarmentFilter) => void };
+
+/** The search; typing never waits for the list. */
+function SearchField({ filter, onChange }: Props) {
 	const [text, setText] = useState(filter.text);
 	const settled = useDeferredValue(text);
 	useEffect(() => {
 		if (settled !== filter.text) onChange({ ...filter, text: settled });
 	}, [settled, filter, onChange]);
 	return (
+		<Field label={say('garments.search')} hint={say('garments.searchHint')}>
+			{(ids) => (
+				<input
+					{...ids}
+					type="search"
+					className="input"
+					value={text}
+					onChange={(event) => setText(event.target.value)}
+				/>
+			)}
+		</Field>
+	);
+}
+
+/** Search and filters of the garments. */
+export function Filters({ filter, onChange }: Props) {
+	return (
 		<search className="fields filters">
-			<Field label={say('garments.search')} hint={say('garments.searchHint')}>
-				{(ids) => (
-					<input
-						{...ids}
-						type="search"
-						className="input"
-						value={text}
-						onChange={(event) => setText(event.target.value)}
-					/>
-				)}
-			</Field>
+			<SearchField filter={filter} onChange={onChange} />
 			<SelectField
 				label={say('garments.slot')}
 				value={filter.slot}

@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { useGarments } from '../../api/wardrobe.ts';
 import { Empty } from '../../parts/empty.tsx';
@@ -15,7 +16,7 @@ import { BulkEdit } from './bulk-edit.tsx';
 import { ConfirmKinds } from './confirm-kinds.tsx';
 import { Filters } from './filters.tsx';
 import { GarmentDialog } from './garment-dialog.tsx';
-import { filteredGarments, NO_FILTER } from './garment-filter.ts';
+import { filteredGarments, type GarmentFilter, type GarmentRow, NO_FILTER } from './garment-filter.ts';
 import { GarmentList } from './garment-list.tsx';
 import { Grounds } from './grounds.tsx';
 import { ImportTable } from './import-table.tsx';
@@ -24,13 +25,8 @@ import './garments.css';
 
 const NONE: readonly Garment[] = [];
 
-/** Everything owned: fast entry, finding, changing one or many. The list is there at once; what the season says of each piece fills in. */
-export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
-	const { data, error } = useGarments();
-	const garments = data ?? NONE;
-	const [filter, setFilter] = useState(NO_FILTER);
-	const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
-	const [openId, setOpenId] = useState<string | null>(null);
+/** The garments, each with what the season says of it (null until that is there), and those that the filter leaves. */
+function useRows(garments: readonly Garment[], report: Report | null, filter: GarmentFilter) {
 	const rows = useMemo(() => {
 		const said = new Map(report?.garments.map((one) => [one.garmentId, one]));
 		return garments.map((garment) => ({ garment, said: said.get(garment.id) ?? null }));
@@ -39,8 +35,12 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 		() => new Map(report?.palette.colours.flatMap(({ id, label }) => (label ? [[id, label] as const] : []))),
 		[report],
 	);
-	const shown = useMemo(() => filteredGarments(rows, filter, labels), [rows, filter, labels]);
-	const onPhotos = useCallback((files: readonly File[]) => addUploads(files, 'garment', seasonId), [seasonId]);
+	return { rows, shown: useMemo(() => filteredGarments(rows, filter, labels), [rows, filter, labels]) };
+}
+
+/** Those that are ticked, by their ids. */
+function useChosen() {
+	const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
 	const toggle = useCallback(
 		(id: string, on: boolean) =>
 			setChosen((old) => {
@@ -51,6 +51,44 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 			}),
 		[],
 	);
+	return { chosen, toggle, choose: (ids: readonly string[]) => setChosen(new Set(ids)) };
+}
+
+/** The list with what finds garments in it, and what is done with several at once. */
+function AllGarments({
+	shown,
+	filter,
+	onFilter,
+	onOpen,
+}: {
+	shown: readonly GarmentRow[];
+	filter: GarmentFilter;
+	onFilter: (filter: GarmentFilter) => void;
+	onOpen: (id: string) => void;
+}) {
+	const { chosen, toggle, choose } = useChosen();
+	return (
+		<section aria-label={say('garments.all')}>
+			<Filters filter={filter} onChange={onFilter} />
+			<BulkEdit
+				chosen={shown.filter(({ garment }) => chosen.has(garment.id)).map(({ garment }) => garment)}
+				shownCount={shown.length}
+				onAll={() => choose(shown.map(({ garment }) => garment.id))}
+				onNone={() => choose([])}
+			/>
+			<GarmentList rows={shown} chosen={chosen} onToggle={toggle} onOpen={onOpen} />
+		</section>
+	);
+}
+
+/** Everything owned: fast entry, finding, changing one or many. The list is there at once; what the season says of each piece fills in. */
+export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
+	const { data, error } = useGarments();
+	const garments = data ?? NONE;
+	const [filter, setFilter] = useState(NO_FILTER);
+	const [openId, setOpenId] = useState<string | null>(null);
+	const { rows, shown } = useRows(garments, report, filter);
+	const onPhotos = useCallback((files: readonly File[]) => addUploads(files, 'garment', seasonId), [seasonId]);
 	const toConfirm = useMemo(() => garments.filter(isToConfirm), [garments]);
 	const opened = rows.find(({ garment }) => garment.id === openId);
 	return (
@@ -68,16 +106,7 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 					<p>{say('garments.noneHow')}</p>
 				</Empty>
 			) : (
-				<section aria-label={say('garments.all')}>
-					<Filters filter={filter} onChange={setFilter} />
-					<BulkEdit
-						chosen={shown.filter(({ garment }) => chosen.has(garment.id)).map(({ garment }) => garment)}
-						shownCount={shown.length}
-						onAll={() => setChosen(new Set(shown.map(({ garment }) => garment.id)))}
-						onNone={() => setChosen(new Set())}
-					/>
-					<GarmentList rows={shown} chosen={chosen} onToggle={toggle} onOpen={setOpenId} />
-				</section>
+				<AllGarments shown={shown} filter={filter} onFilter={setFilter} onOpen={setOpenId} />
 			)}
 			{/* Below the list: it comes with the report, and nothing above may move then. */}
 			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}

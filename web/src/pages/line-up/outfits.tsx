@@ -14,25 +14,24 @@ import { OutfitDialog } from './outfit-dialog.tsx';
 
 const A_PAGE = 12;
 
-/** Outfits of the set laid flat, a dozen at a time; each opens to its pairings, to be approved or refused. */
-export function Outfits({ report, garments }: { report: Report; garments: readonly Garment[] }) {
+/** How the garments go together, once what was worn and said of pairs is there; null before. */
+function usePairTable(report: Report, garments: readonly Garment[]) {
 	const { data: pairWords } = usePairWords();
 	const { data: wears } = useWears('1900-01-01', report.madeOn);
+	const table = useMemo(() => {
+		if (!pairWords || !wears) return null;
+		const { palette, pairings } = report;
+		return pairTable(garments, { palette, pairings, pairWords, wornTogether: wornTogether(wears) });
+	}, [garments, report, pairWords, wears]);
+	return { table, pairWords: pairWords ?? [] };
+}
+
+/** Outfits of the set laid flat, a dozen at a time; each opens to its pairings, to be approved or refused. */
+export function Outfits({ report, garments }: { report: Report; garments: readonly Garment[] }) {
+	const { table, pairWords } = usePairTable(report, garments);
 	const [anchorId, setAnchorId] = useState('');
 	const [limit, setLimit] = useState(A_PAGE);
 	const [opened, setOpened] = useState<readonly number[] | null>(null);
-	const table = useMemo(
-		() =>
-			pairWords && wears
-				? pairTable(garments, {
-						palette: report.palette,
-						pairings: report.pairings,
-						pairWords,
-						wornTogether: wornTogether(wears),
-					})
-				: null,
-		[garments, report, pairWords, wears],
-	);
 	const outfits = useMemo(() => {
 		if (!table) return [];
 		const anchor = garments.findIndex(({ id }) => id === anchorId);
@@ -80,7 +79,7 @@ export function Outfits({ report, garments }: { report: Report; garments: readon
 				<Button onPress={() => setLimit(limit + A_PAGE)}>{say('outfits.more')}</Button>
 			) : null}
 			{opened?.every((piece) => piece < garments.length) ? (
-				<OutfitDialog table={table} pieces={opened} pairWords={pairWords ?? []} onClose={() => setOpened(null)} />
+				<OutfitDialog table={table} pieces={opened} pairWords={pairWords} onClose={() => setOpened(null)} />
 			) : null}
 		</section>
 	);

@@ -18,6 +18,44 @@ const compare: Readonly<Record<Order, (a: GarmentReport, b: GarmentReport) => nu
 	slot: (a, b) => a.slot.localeCompare(b.slot) || b.wear.wearsThisYear - a.wear.wearsThisYear,
 };
 
+/** One garment; `most` is the longest bar, in wears. */
+function WearRow({ row: { name, wear }, most }: { row: GarmentReport; most: number }) {
+	return (
+		<tr>
+			<th scope="row">{name}</th>
+			<td>
+				<span className="wear-bar" style={{ width: `${(70 * wear.wearsThisYear) / most}%` }} aria-hidden="true" />
+				<span className="number">{wear.wearsThisYear}</span>
+			</td>
+			<td>
+				{wear.lastWorn ? dayText(wear.lastWorn) : <span className="quiet">{say('lookBackPage.neverNoted')}</span>}
+			</td>
+			<td className="figure">
+				{wear.costPerWear === null ? (
+					<span className="quiet">{say('lookBackPage.notKnown')}</span>
+				) : (
+					moneyText(wear.costPerWear)
+				)}
+			</td>
+		</tr>
+	);
+}
+
+function WearHead() {
+	return (
+		<thead>
+			<tr>
+				<th scope="col">{say('lookBackPage.garment')}</th>
+				<th scope="col">{say('lookBackPage.wearsOfYear')}</th>
+				<th scope="col">{say('lookBackPage.lastWorn')}</th>
+				<th scope="col" className="figure">
+					{say('lookBackPage.costAWear')}
+				</th>
+			</tr>
+		</thead>
+	);
+}
+
 /** Wears of each garment as bars with their figures: how often, when last, what a wear cost. */
 export function WearTable({ report, garments }: { report: Report; garments: readonly Garment[] }) {
 	const [order, setOrder] = useState<Order>('most');
@@ -48,43 +86,10 @@ export function WearTable({ report, garments }: { report: Report; garments: read
 			</div>
 			<div className="table-scroll">
 				<table className="wear-table">
-					<thead>
-						<tr>
-							<th scope="col">{say('lookBackPage.garment')}</th>
-							<th scope="col">{say('lookBackPage.wearsOfYear')}</th>
-							<th scope="col">{say('lookBackPage.lastWorn')}</th>
-							<th scope="col" className="figure">
-								{say('lookBackPage.costAWear')}
-							</th>
-						</tr>
-					</thead>
+					<WearHead />
 					<tbody>
-						{rows.slice(0, limit).map(({ garmentId, name, wear }) => (
-							<tr key={garmentId}>
-								<th scope="row">{name}</th>
-								<td>
-									<span
-										className="wear-bar"
-										style={{ width: `${(70 * wear.wearsThisYear) / most}%` }}
-										aria-hidden="true"
-									/>
-									<span className="number">{wear.wearsThisYear}</span>
-								</td>
-								<td>
-									{wear.lastWorn ? (
-										dayText(wear.lastWorn)
-									) : (
-										<span className="quiet">{say('lookBackPage.neverNoted')}</span>
-									)}
-								</td>
-								<td className="figure">
-									{wear.costPerWear === null ? (
-										<span className="quiet">{say('lookBackPage.notKnown')}</span>
-									) : (
-										moneyText(wear.costPerWear)
-									)}
-								</td>
-							</tr>
+						{rows.slice(0, limit).map((row) => (
+							<WearRow key={row.garmentId} row={row} most={most} />
 						))}
 					</tbody>
 				</table>

@@ -4,82 +4,71 @@ import { OFFERED_OCCASIONS, type OfferedOccasion } from '../../../../src/wardrob
 import type { Occasion, Season, SeasonDays } from '../../../../src/wardrobe/words/season.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField, TextField } from '../../parts/field.tsx';
+import { NumberField } from '../../parts/number-field.tsx';
 import { WearsFields } from './wears-fields.tsx';
 
-const numberIn = (text: string, least: number, most: number) =>
-	Math.min(most, Math.max(least, Number.parseFloat(text) || 0));
-
 const WEEK_DAYS = 7;
+const MOST_OCCASIONS = 6;
 
-/** What the season's days are like: two temperatures, the washing, and what the days are for. */
-export function SeasonDaysFields({ season, onChange }: { season: Season; onChange: (days: SeasonDays) => void }) {
-	const days = daysOfSeason(season);
-	const set = (changes: Partial<SeasonDays>) => onChange({ ...days, ...changes });
-	const setOccasion = (index: number, changes: Partial<Occasion>) =>
-		set({ occasions: days.occasions.map((one, at) => (at === index ? { ...one, ...changes } : one)) });
-	const asked = days.occasions.reduce((sum, { daysAWeek }) => sum + daysAWeek, 0);
-	const offered = OFFERED_OCCASIONS.find((name) => !days.occasions.some((one) => one.name === name));
+type PartProps = { days: SeasonDays; onChange: (changes: Partial<SeasonDays>) => void };
+
+/** What one occasion asks, and on how many days a week. */
+function OccasionFields({
+	occasion,
+	onChange,
+	onRemove,
+}: {
+	occasion: Occasion;
+	onChange: (changes: Partial<Occasion>) => void;
+	onRemove: () => void;
+}) {
+	const { name, like, daysAWeek } = occasion;
 	return (
-		<section className="section" aria-labelledby="season-days">
-			<h2 id="season-days">{say('seasonDays.title')}</h2>
-			<div className="fields">
-				<TextField
-					label={say('seasonDays.cold')}
-					type="number"
-					min={-60}
-					max={60}
-					value={String(days.coldDay)}
-					hint={season.days ? '' : say('seasonDays.offered')}
-					onCommit={(text) => set({ coldDay: numberIn(text, -60, 60) })}
-				/>
-				<TextField
-					label={say('seasonDays.warm')}
-					type="number"
-					min={-60}
-					max={60}
-					value={String(days.warmDay)}
-					onCommit={(text) => set({ warmDay: numberIn(text, -60, 60) })}
-				/>
-				<TextField
-					label={say('seasonDays.wash')}
-					type="number"
-					min={1}
-					max={60}
-					value={String(days.washEveryDays)}
-					onCommit={(text) => set({ washEveryDays: Math.round(numberIn(text, 1, 60)) })}
-				/>
-			</div>
+		<>
+			<TextField
+				label={say('seasonDays.occasion')}
+				value={name}
+				maxLength={100}
+				onCommit={(text) => text.trim() && onChange({ name: text.trim() })}
+			/>
+			<SelectField<OfferedOccasion>
+				label={say('seasonDays.like', { name })}
+				value={like}
+				options={OFFERED_OCCASIONS.map((offered) => ({ value: offered, label: say(`occasions.${offered}`) }))}
+				onChange={(offered) => onChange({ like: offered })}
+			/>
+			<NumberField
+				label={say('seasonDays.daysOf', { name })}
+				value={daysAWeek}
+				least={0}
+				most={WEEK_DAYS}
+				whole={false}
+				onCommit={(count) => onChange({ daysAWeek: count })}
+			/>
+			<Button small onPress={onRemove} aria-label={say('seasonDays.removeOne', { name })}>
+				{say('wishList.remove')}
+			</Button>
+		</>
+	);
+}
+
+/** What the days are for. */
+function Occasions({ days: { occasions }, onChange }: PartProps) {
+	const change = (index: number, changes: Partial<Occasion>) =>
+		onChange({ occasions: occasions.map((one, at) => (at === index ? { ...one, ...changes } : one)) });
+	const asked = occasions.reduce((sum, { daysAWeek }) => sum + daysAWeek, 0);
+	const offered = OFFERED_OCCASIONS.find((name) => !occasions.some((one) => one.name === name));
+	return (
+		<>
 			<h3>{say('seasonDays.purpose')}</h3>
 			<ul className="plain stack">
-				{days.occasions.map((occasion, index) => (
+				{occasions.map((occasion, index) => (
 					<li key={occasion.name} className="fields">
-						<TextField
-							label={say('seasonDays.occasion')}
-							value={occasion.name}
-							maxLength={100}
-							onCommit={(name) => name.trim() && setOccasion(index, { name: name.trim() })}
+						<OccasionFields
+							occasion={occasion}
+							onChange={(changes) => change(index, changes)}
+							onRemove={() => onChange({ occasions: occasions.filter((_, at) => at !== index) })}
 						/>
-						<SelectField<OfferedOccasion>
-							label={say('seasonDays.like', { name: occasion.name })}
-							value={occasion.like}
-							options={OFFERED_OCCASIONS.map((name) => ({ value: name, label: say(`occasions.${name}`) }))}
-							onChange={(like) => setOccasion(index, { like })}
-						/>
-						<TextField
-							label={say('seasonDays.daysOf', { name: occasion.name })}
-							type="number"
-							min={0}
-							max={WEEK_DAYS}
-							value={String(occasion.daysAWeek)}
-							onCommit={(text) => setOccasion(index, { daysAWeek: numberIn(text, 0, WEEK_DAYS) })}
-						/>
-						<Button
-							small
-							onPress={() => set({ occasions: days.occasions.filter((_, at) => at !== index) })}
-							aria-label={say('seasonDays.removeOne', { name: occasion.name })}
-						>
-							{say('wishList.remove')}
-						</Button>
 					</li>
 				))}
 			</ul>
@@ -87,11 +76,48 @@ export function SeasonDaysFields({ season, onChange }: { season: Season; onChang
 				{asked === WEEK_DAYS ? say('seasonDays.allTold') : say('seasonDays.someTold', { days: asked })}{' '}
 				{say('seasonDays.serves')}
 			</p>
-			{offered && days.occasions.length < 6 ? (
-				<Button onPress={() => set({ occasions: [...days.occasions, { name: offered, like: offered, daysAWeek: 1 }] })}>
+			{offered && occasions.length < MOST_OCCASIONS ? (
+				<Button onPress={() => onChange({ occasions: [...occasions, { name: offered, like: offered, daysAWeek: 1 }] })}>
 					{say('seasonDays.add')}
 				</Button>
 			) : null}
+		</>
+	);
+}
+
+/** A temperature in degrees Celsius. */
+const TEMPERATURES = { least: -60, most: 60, whole: false } as const;
+
+/** What the season's days are like: two temperatures, the washing, and what the days are for. */
+export function SeasonDaysFields({ season, onChange }: { season: Season; onChange: (days: SeasonDays) => void }) {
+	const days = daysOfSeason(season);
+	const set = (changes: Partial<SeasonDays>) => onChange({ ...days, ...changes });
+	return (
+		<section className="section" aria-labelledby="season-days">
+			<h2 id="season-days">{say('seasonDays.title')}</h2>
+			<div className="fields">
+				<NumberField
+					{...TEMPERATURES}
+					label={say('seasonDays.cold')}
+					value={days.coldDay}
+					hint={season.days ? '' : say('seasonDays.offered')}
+					onCommit={(coldDay) => set({ coldDay })}
+				/>
+				<NumberField
+					{...TEMPERATURES}
+					label={say('seasonDays.warm')}
+					value={days.warmDay}
+					onCommit={(warmDay) => set({ warmDay })}
+				/>
+				<NumberField
+					label={say('seasonDays.wash')}
+					value={days.washEveryDays}
+					least={1}
+					most={60}
+					onCommit={(washEveryDays) => set({ washEveryDays })}
+				/>
+			</div>
+			<Occasions days={days} onChange={set} />
 			<WearsFields days={days} onChange={(wearsPerWash) => set({ wearsPerWash })} />
 		</section>
 	);

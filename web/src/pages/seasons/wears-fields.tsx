@@ -1,7 +1,7 @@
 import { say } from '../../../../src/language/speak.ts';
 import { factsOfKind, KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
 import type { SeasonDays } from '../../../../src/wardrobe/words/season.ts';
-import { TextField } from '../../parts/field.tsx';
+import { NumberField } from '../../parts/number-field.tsx';
 
 /** Wears before a wash, kind by kind: as usual, or as the user wants. */
 export function WearsFields({
@@ -18,16 +18,13 @@ export function WearsFields({
 			<p className="small quiet">{say('seasonDays.practice')}</p>
 			<div className="fields">
 				{washed.map((kind) => (
-					<TextField
+					<NumberField
 						key={kind}
 						label={say(`kinds.${kind}`)}
-						type="number"
-						min={1}
-						max={365}
-						value={String(days.wearsPerWash[kind] ?? factsOfKind(kind).wears)}
-						onCommit={(text) =>
-							onChange({ ...days.wearsPerWash, [kind]: Math.min(365, Math.max(1, Math.round(Number(text) || 1))) })
-						}
+						value={days.wearsPerWash[kind] ?? factsOfKind(kind).wears}
+						least={1}
+						most={365}
+						onCommit={(wears) => onChange({ ...days.wearsPerWash, [kind]: wears })}
 					/>
 				))}
 			</div>

@@ -2,7 +2,7 @@ import { say } from '../../../../src/language/speak.ts';
 import { KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
 import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
 import { Check, SelectField, TextField } from '../../parts/field.tsx';
-import { numberOrNull } from '../../parts/number-text.ts';
+import { PriceField } from '../../parts/price-field.tsx';
 
 /** What the person tells of a piece found for sale. */
 export function CandidateFields({
@@ -21,14 +21,7 @@ export function CandidateFields({
 				options={KIND_NAMES.map((kind) => ({ value: kind, label: say(`kinds.${kind}`) }))}
 				onChange={(kind) => onChange({ kind })}
 			/>
-			<TextField
-				label={say('fields.price')}
-				type="number"
-				min={0}
-				step="any"
-				value={candidate.price?.toString() ?? ''}
-				onCommit={(text) => onChange({ price: numberOrNull(text) })}
-			/>
+			<PriceField price={candidate.price} onCommit={(price) => onChange({ price })} />
 			<TextField
 				label={say('shopPage.where')}
 				value={candidate.source}

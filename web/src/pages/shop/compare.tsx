@@ -14,24 +14,55 @@ import { VerdictMark } from '../../parts/verdict-mark.tsx';
 
 const money = (value: number | null): string => (value === null ? say('fields.notTold') : moneyText(value));
 
+type Line = {
+	readonly label: string;
+	readonly cell: (check: CandidateCheck, candidate: CandidateDetails) => ReactNode;
+};
+
+/** What is compared, line by line; `openWishes` are the ids of the wishes that are still open. */
+const linesOf = (openWishes: ReadonlySet<string>): readonly Line[] => [
+	{
+		label: say('shopPage.recommendation'),
+		cell: (check) => <span className="italic">{say(`recommendations.${check.recommendation}`)}</span>,
+	},
+	{ label: say('garments.fit'), cell: (check) => <VerdictMark {...check.fit} /> },
+	{
+		label: say('shopPage.colours'),
+		cell: (check, { name }) => (
+			<SwatchStrip
+				swatches={check.fit.swatches.map(({ swatch }) => swatch)}
+				label={say('shopPage.coloursOf', { name })}
+			/>
+		),
+	},
+	{
+		label: say('shopPage.answersWish'),
+		cell: ({ wishId }) =>
+			wishId ? say(openWishes.has(wishId) ? 'shopPage.yes' : 'shopPage.pastOne') : say('shopPage.no'),
+	},
+	{ label: say('shopPage.twins'), cell: (check) => check.twins.length },
+	{ label: say('shopPage.partners'), cell: (check) => check.partnerCount },
+	{
+		label: say('shopPage.outfitsAdded'),
+		cell: (check) =>
+			say('shopPage.ofMost', {
+				outfits: outfitsText(check.outfitsAdded),
+				share: percentText(check.shareOfBest),
+			}),
+	},
+	{ label: say('fields.price'), cell: (_, { price }) => money(price) },
+	{ label: say('shopPage.costAWear'), cell: (check) => money(check.expectedCostPerWear) },
+];
+
 /** Candidates side by side, line by line. */
 export function Compare({ candidates, report }: { candidates: readonly CandidateDetails[]; report: Report }) {
 	const checks = useQueries({
 		queries: candidates.map(({ id }) => ({
 			queryKey: ['check', id],
-			queryFn: () => call('checkCandidate', { params: { id: id } }),
+			queryFn: () => call('checkCandidate', { params: { id } }),
 		})),
 	});
-	const wishName = new Map(report.wishes.map(({ wishId, sentence }) => [wishId, sentence]));
-	const row = (label: string, cell: (check: CandidateCheck, candidate: CandidateDetails) => ReactNode) => (
-		<tr>
-			<th scope="row">{label}</th>
-			{candidates.map((candidate, index) => {
-				const check = checks[index]?.data;
-				return <td key={candidate.id}>{check ? cell(check, candidate) : '…'}</td>;
-			})}
-		</tr>
-	);
+	const lines = linesOf(new Set(report.wishes.map(({ wishId }) => wishId)));
 	return (
 		<section className="section" aria-labelledby="compare">
 			<h2 id="compare">{say('shopPage.sideBySide')}</h2>
@@ -49,31 +80,15 @@ export function Compare({ candidates, report }: { candidates: readonly Candidate
 						</tr>
 					</thead>
 					<tbody>
-						{row(say('shopPage.recommendation'), (check) => (
-							<span className="italic">{say(`recommendations.${check.recommendation}`)}</span>
+						{lines.map(({ label, cell }) => (
+							<tr key={label}>
+								<th scope="row">{label}</th>
+								{candidates.map((candidate, index) => {
+									const check = checks[index]?.data;
+									return <td key={candidate.id}>{check ? cell(check, candidate) : '…'}</td>;
+								})}
+							</tr>
 						))}
-						{row(say('garments.fit'), (check) => (
-							<VerdictMark {...check.fit} />
-						))}
-						{row(say('shopPage.colours'), (check, { name }) => (
-							<SwatchStrip
-								swatches={check.fit.swatches.map(({ swatch }) => swatch)}
-								label={say('shopPage.coloursOf', { name })}
-							/>
-						))}
-						{row(say('shopPage.answersWish'), (check) =>
-							check.wishId ? say(wishName.has(check.wishId) ? 'shopPage.yes' : 'shopPage.pastOne') : say('shopPage.no'),
-						)}
-						{row(say('shopPage.twins'), (check) => check.twins.length)}
-						{row(say('shopPage.partners'), (check) => check.partnerCount)}
-						{row(say('shopPage.outfitsAdded'), (check) =>
-							say('shopPage.ofMost', {
-								outfits: outfitsText(check.outfitsAdded),
-								share: percentText(check.shareOfBest),
-							}),
-						)}
-						{row(say('fields.price'), (_, { price }) => money(price))}
-						{row(say('shopPage.costAWear'), (check) => money(check.expectedCostPerWear))}
 					</tbody>
 				</table>
 			</div>

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
-import { colourWord, type Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
+import { colourWord, type Palette, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS, type Slot } from '../../../../src/wardrobe/words/slot.ts';
 import { call } from '../../api/call.ts';
@@ -12,6 +12,27 @@ import { Problem } from '../../parts/problem.tsx';
 /** Colours within this of the target answer a wish unless the user says otherwise: an uncalibrated photo cannot say finer. */
 const USUAL_TOLERANCE = 8;
 
+/** What a wish holds before anything is said of it. */
+const plainWish = (season: Season, today: string) => ({
+	seasonId: season.id,
+	kind: null,
+	tolerance: USUAL_TOLERANCE,
+	yearParts: [season.yearPart],
+	priceLimit: null,
+	expectedWearsPerYear: null,
+	wantedSince: today,
+	state: 'open' as const,
+	notes: '',
+});
+
+/** What is wished for, named by its colour and slot. */
+const wishedFor = (slot: Slot, colour: PaletteColour | undefined) => ({
+	name: [colour && colourWord(colour), say(`pieces.${slot}`)].filter(Boolean).join(' '),
+	slot,
+	target: colour?.lab ?? null,
+	paletteColourId: colour?.id ?? null,
+});
+
 /** A wish of the user's own, without a gap behind it. */
 export function NewWish({ season, palette, today }: { season: Season; palette: Palette; today: string }) {
 	const [name, setName] = useState('');
@@ -20,23 +41,7 @@ export function NewWish({ season, palette, today }: { season: Season; palette: P
 	const colour = palette.colours.find(({ id }) => id === colourId);
 	const add = useChange(
 		() =>
-			call('addWish', {
-				body: {
-					seasonId: season.id,
-					name: name || [colour && colourWord(colour), say(`pieces.${slot}`)].filter(Boolean).join(' '),
-					slot,
-					kind: null,
-					target: colour?.lab ?? null,
-					tolerance: USUAL_TOLERANCE,
-					yearParts: [season.yearPart],
-					priceLimit: null,
-					expectedWearsPerYear: null,
-					wantedSince: today,
-					state: 'open',
-					paletteColourId: colour?.id ?? null,
-					notes: '',
-				},
-			}),
+			call('addWish', { body: { ...plainWish(season, today), ...wishedFor(slot, colour), ...(name ? { name } : {}) } }),
 		() => setName(''),
 	);
 	return (

@@ -1,45 +1,22 @@
 import { say } from '../../../../src/language/speak.ts';
-import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { KIND_NAMES, type Kind, slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { seenFrom } from '../../parts/colour-text.ts';
-import { Check, SelectField, TextArea, TextField } from '../../parts/field.tsx';
+import { SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { numberOrNull } from '../../parts/number-text.ts';
+import { PriceField } from '../../parts/price-field.tsx';
+import { YearPartChecks } from '../../parts/year-part-checks.tsx';
 
 type Change = (changes: Partial<Wish>) => void;
-
-/** The parts of the year that a wish serves. */
-function ServesFields({ wish, onChange }: { wish: Wish; onChange: Change }) {
-	const toggle = (part: (typeof YEAR_PARTS)[number], on: boolean) =>
-		onChange({ yearParts: on ? [...wish.yearParts, part] : wish.yearParts.filter((one) => one !== part) });
-	return (
-		<fieldset>
-			<legend>{say('wishList.serves')}</legend>
-			<span className="row">
-				{YEAR_PARTS.map((part) => (
-					<Check
-						key={part}
-						label={say(`yearParts.${part}`)}
-						checked={wish.yearParts.includes(part)}
-						onChange={(on) => toggle(part, on)}
-					/>
-				))}
-			</span>
-		</fieldset>
-	);
-}
 
 /** What may be told of a wish: its limits, and how long it has been wanted. */
 function LimitFields({ wish, onChange }: { wish: Wish; onChange: Change }) {
 	return (
 		<>
-			<TextField
+			<PriceField
 				label={say('wishList.priceLimit')}
-				type="number"
-				min={0}
-				step="any"
-				value={wish.priceLimit?.toString() ?? ''}
-				onCommit={(text) => onChange({ priceLimit: numberOrNull(text) })}
+				price={wish.priceLimit}
+				onCommit={(priceLimit) => onChange({ priceLimit })}
 			/>
 			<TextField
 				label={say('wishList.expectedWears')}
@@ -88,7 +65,12 @@ export function WishFields({ wish, onChange }: { wish: Wish; onChange: Change })
 				/>
 				<LimitFields wish={wish} onChange={onChange} />
 			</div>
-			<ServesFields wish={wish} onChange={onChange} />
+			<fieldset>
+				<legend>{say('wishList.serves')}</legend>
+				<span className="row">
+					<YearPartChecks chosen={wish.yearParts} onChange={(yearParts) => onChange({ yearParts })} />
+				</span>
+			</fieldset>
 			<TextArea label={say('wishList.notes')} value={wish.notes} onCommit={(notes) => onChange({ notes })} />
 		</details>
 	);
