@@ -30,11 +30,20 @@ function written(program: ts.Program, shared: ReadonlyMap<string, string>): Writ
 /** Shorter shapes are written where they stand. */
 const SHARED_FROM_LENGTH = 160;
 
-/** Every type written, with each longer shape that stands in several places written once, the innermost first. */
+/** The fields of a type that another adds to, where both are written. */
+const baseIn = ({ bases, met }: Writer, shared: ReadonlyMap<string, string>): [string, string] | undefined =>
+	[...bases].find(([code]) => !shared.has(code) && met.has(`exact(${code})`));
+
+/** Every type written, with each longer shape that stands in several places written once: what types add to first, then the innermost. */
 function writtenOnce(program: ts.Program): Writer {
 	const shared = new Map<string, string>();
 	for (;;) {
 		const writer = written(program, shared);
+		const base = baseIn(writer, shared);
+		if (base) {
+			shared.set(...base);
+			continue;
+		}
 		const again = [...writer.met].filter(
 			([code, { times }]) => times > 1 && code.length >= SHARED_FROM_LENGTH && !shared.has(code),
 		);

@@ -19,6 +19,9 @@ export type Writer = {
 	/** Shapes that are written once, with the names of their constants; and every shape met, with a name for it. */
 	readonly shared: ReadonlyMap<string, string>;
 	readonly met: Map<string, { readonly name: string; times: number }>;
+	/** Fields of named types that others are made of and add to, with names for them; and the fields of each type, once they were written out. */
+	readonly bases: Map<string, string>;
+	readonly ownFields: Map<ts.Type, readonly string[]>;
 	/** Names of exported lists of words, by the words. */
 	readonly wordLists: ReadonlyMap<string, string>;
 	/** The named type that is being written. */
@@ -63,6 +66,8 @@ export function writerOf(program: ts.Program, sources: string, shared: Writer['s
 		order: [],
 		shared,
 		met: new Map(),
+		bases: new Map(),
+		ownFields: new Map(),
 		wordLists: wordListsOf(program, isOfOurs),
 		open: null,
 	};
@@ -155,16 +160,67 @@ function typeOf({ checker }: Writer, property: ts.Symbol): ts.Type {
 const isItself = (writer: Writer, type: ts.Type): boolean =>
 	writer.open !== null && writer.checker.getNonNullableType(type).aliasSymbol?.name === writer.open;
 
-function fields(writer: Writer, type: ts.Type, place: string): string {
-	const properties = writer.checker.getPropertiesOfType(type);
-	const within = properties.filter((property) => isItself(writer, typeOf(writer, property)));
-	const lines = properties
-		.filter((property) => !within.includes(property))
+/** The codes of the fields of a type but those within `left`. */
+function fieldCodes(writer: Writer, type: ts.Type, place: string, left: ReadonlySet<string>): string[] {
+	return writer.checker
+		.getPropertiesOfType(type)
+		.filter(({ name }) => !left.has(name))
 		.map((property) =>
 			field(writer, property, codeOf(writer, typeOf(writer, property), `${place}${capital(property.name)}`)),
 		);
-	if (within.length === 0) return shapeOf(writer, `exact({ ${lines.join(', ')} })`, place);
-	// A type that holds itself is written out once more; deeper down it is null.
+}
+
+/** The fields of a type as one code, worked out once. */
+function fieldsCode(writer: Writer, type: ts.Type, place: string): string {
+	const codes = writer.ownFields.get(type) ?? fieldCodes(writer, type, place, new Set());
+	writer.ownFields.set(type, codes);
+	return `{ ${codes.join(', ')} }`;
+}
+
+/** The named types that an intersection adds to without changing a field of theirs. */
+function basesOf(writer: Writer, type: ts.Type): { part: ts.Type; symbol: ts.Symbol }[] {
+	const { checker } = writer;
+	const typeIn = (of: ts.Type, { name }: ts.Symbol) => checker.getTypeOfSymbol(checker.getPropertyOfType(of, name)!);
+	return (type.isIntersection() ? type.types : []).flatMap((part) => {
+		const symbol = namedType(writer, part)?.symbol;
+		const isKept = checker.getPropertiesOfType(part).every((own) => typeIn(type, own) === typeIn(part, own));
+		return symbol && isKept ? [{ part, symbol }] : [];
+	});
+}
+
+/** The fields of the types that this one adds to, by the names of their constants, where these are written once. */
+function inherited(writer: Writer, type: ts.Type): { spreads: string[]; names: Set<string> } {
+	const spreads: string[] = [];
+	const names = new Set<string>();
+	for (const { part, symbol } of basesOf(writer, type)) {
+		const code = fieldsCode(writer, part, constOf(symbol.name));
+		writer.bases.set(code, `${constOf(symbol.name)}Fields`);
+		const name = writer.shared.get(code);
+		if (name === undefined) continue;
+		spreads.push(`...${write(writer, name, { name, code })}`);
+		for (const own of writer.checker.getPropertiesOfType(part)) names.add(own.name);
+	}
+	return { spreads, names };
+}
+
+function fields(writer: Writer, type: ts.Type, place: string): string {
+	const within = writer.checker
+		.getPropertiesOfType(type)
+		.filter((property) => isItself(writer, typeOf(writer, property)));
+	if (within.length > 0) return fieldsWithItself(writer, type, place, within);
+	const { spreads, names } = inherited(writer, type);
+	if (spreads.length > 0) {
+		const all = [...spreads, ...fieldCodes(writer, type, place, names)];
+		return shapeOf(writer, `exact({ ${all.join(', ')} })`, place);
+	}
+	const code = fieldsCode(writer, type, place);
+	const name = writer.shared.get(code);
+	return shapeOf(writer, `exact(${name === undefined ? code : write(writer, name, { name, code })})`, place);
+}
+
+/** A type that holds itself is written out once more; deeper down it is null. */
+function fieldsWithItself(writer: Writer, type: ts.Type, place: string, within: readonly ts.Symbol[]): string {
+	const lines = fieldCodes(writer, type, place, new Set(within.map(({ name }) => name)));
 	const own = write(writer, `${place}Own`, { name: `${place}Own`, code: `{ ${lines.join(', ')} }` });
 	const exactly = (inner: string) =>
 		`exact({ ...${own}, ${within.map((property) => field(writer, property, inner)).join(', ')} })`;

@@ -27,6 +27,7 @@ import { eventRoutes } from './routes/events.ts';
 import { exportRoutes } from './routes/exports.ts';
 import { garmentPhotoRoutes } from './routes/garment-photos.ts';
 import { garmentRoutes } from './routes/garments.ts';
+import { groundRoutes } from './routes/grounds.ts';
 import { inspirationRoutes } from './routes/inspirations.ts';
 import { lineUpRoutes } from './routes/line-up.ts';
 import { makerRoutes } from './routes/makers.ts';
@@ -119,6 +120,7 @@ function registerRoutes(app: FastifyInstance, entrance: Entrance): void {
 	eventRoutes(app, servicesOf, entrance.isStillLetIn);
 	uploadRoutes(app, servicesOf);
 	photoRoutes(app, servicesOf);
+	groundRoutes(app, servicesOf);
 	seasonRoutes(app, servicesOf);
 	inspirationRoutes(app, servicesOf);
 	paletteRoutes(app, servicesOf);

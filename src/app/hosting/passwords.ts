@@ -1,5 +1,6 @@
 import { randomBytes, type ScryptOptions, scrypt, timingSafeEqual } from 'node:crypto';
 import { promisify } from 'node:util';
+import { PASSWORD_LETTERS } from '../../language/letters.ts';
 import { say } from '../../language/speak.ts';
 import { createTurns } from '../../photo/readers/turns.ts';
 import { UserError } from '../errors.ts';
@@ -8,10 +9,6 @@ import { UserError } from '../errors.ts';
 const COST = { N: 2 ** 16, r: 8, p: 2 } as const;
 const HASH_BYTES = 32;
 const SALT_BYTES = 16;
-
-/** NIST SP 800-63B, section 3.1.1.2 asks for 8 at least where something else is asked too, and for 15 alone; and lets 64 in. */
-export const LEAST_LETTERS = 15;
-export const MOST_LETTERS = 200;
 
 /** Hashes worked out at once: each holds 64 MiB. */
 const turns = createTurns(2);
@@ -28,8 +25,8 @@ const written = ({ N, r, p }: Cost, salt: Buffer, hash: Buffer): string =>
 /** What is kept of a password: its hash, with salt and cost. Throws `UserError` where it is too short, or the name itself. */
 export async function hashedPassword(password: string, name: string): Promise<string> {
 	const letters = [...password].length;
-	if (letters < LEAST_LETTERS)
-		throw new UserError('bad-request', say('hosting.tooShort', { least: LEAST_LETTERS, came: letters }));
+	const { least } = PASSWORD_LETTERS;
+	if (letters < least) throw new UserError('bad-request', say('hosting.tooShort', { least, came: letters }));
 	if (new Set(password.toLowerCase()).size < 5 || password.toLowerCase().includes(name.toLowerCase()))
 		throw new UserError('bad-request', say('hosting.tooPlain'));
 	const salt = randomBytes(SALT_BYTES);

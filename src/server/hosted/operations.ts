@@ -1,11 +1,11 @@
 import { Type } from 'typebox';
-import { MOST_LETTERS } from '../../app/hosting/passwords.ts';
+import { MOST_NAME_LETTERS, PASSWORD_LETTERS } from '../../language/letters.ts';
 import { exact, name, oneOf } from '../schemas/basics.ts';
 
 const id = Type.String({ minLength: 1, maxLength: 100 });
 const token = Type.String({ minLength: 20, maxLength: 100 });
-const password = Type.String({ minLength: 1, maxLength: MOST_LETTERS });
-const personName = { ...name, maxLength: 80 };
+const password = Type.String({ minLength: 1, maxLength: PASSWORD_LETTERS.most });
+const personName = { ...name, maxLength: MOST_NAME_LETTERS };
 const byHome = Type.Object({ home: id });
 const byMember = Type.Object({ home: id, person: id });
 const byId = Type.Object({ id });

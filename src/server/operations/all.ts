@@ -1,6 +1,7 @@
 import { candidateOperations } from './candidates.ts';
 import { exportOperations } from './exports.ts';
 import { garmentOperations } from './garments.ts';
+import { groundOperations } from './grounds.ts';
 import { homeOperations } from './home.ts';
 import { inspirationOperations } from './inspirations.ts';
 import { lineUpOperations } from './line-up.ts';
@@ -15,6 +16,7 @@ import { wishOperations } from './wishes.ts';
 export const OPERATIONS = {
 	...homeOperations,
 	...photoOperations,
+	...groundOperations,
 	...seasonOperations,
 	...inspirationOperations,
 	...paletteOperations,

@@ -5,7 +5,7 @@ import { byId, exact, name } from '../schemas/basics.ts';
 import { garmentChanges, garmentIds, photoId, versionsById } from '../schemas/garment.ts';
 import { countOf, listOf } from './answers.ts';
 import { LOOKING, REFUSED } from './refusals.ts';
-import { change, look, removal } from './usual.ts';
+import { change, look, removal, takeTable } from './usual.ts';
 
 const tags = ['garments'];
 const share = Type.Number({ minimum: 0, maximum: 1 });
@@ -97,16 +97,5 @@ export const garmentOperations = {
 			response: { 200: twoGarments, ...REFUSED },
 		},
 	},
-	importGarments: {
-		method: 'POST',
-		url: '/api/garments/import',
-		schema: {
-			operationId: 'importGarments',
-			tags,
-			summary: 'Garments from a table (text/csv); with preview only what it would do',
-			consumes: ['text/csv'],
-			querystring: Type.Object({ preview: Type.Boolean({ default: false }) }),
-			response: { 200: garmentImportAnswer, ...REFUSED },
-		},
-	},
+	importGarments: takeTable('importGarments', '/api/garments/import', tags, 'Garments', garmentImportAnswer),
 } as const;

@@ -3,7 +3,7 @@ import { paletteAnswer } from '../schemas/answers.ts';
 import { byId, exact, oneOf, seen, told } from '../schemas/basics.ts';
 import { paletteEditSchema } from '../schemas/palette.ts';
 import { fileOf } from './answers.ts';
-import { LOOKING_AT_ONE, REFUSED } from './refusals.ts';
+import { REFUSED } from './refusals.ts';
 import { look } from './usual.ts';
 
 const tags = ['palette'];
@@ -42,48 +42,32 @@ export const paletteOperations = {
 			response: { 200: paletteAnswer, ...REFUSED },
 		},
 	},
-	getPaletteCss: {
-		method: 'GET',
-		url: '/api/seasons/:id/palette.css',
-		schema: {
-			operationId: 'getPaletteCss',
-			tags,
-			summary: 'The palette as CSS custom properties',
-			params: byId,
-			response: { 200: fileOf('text/css', 'A style sheet.'), ...LOOKING_AT_ONE },
-		},
-	},
-	getPaletteTokens: {
-		method: 'GET',
-		url: '/api/seasons/:id/palette.tokens.json',
-		schema: {
-			operationId: 'getPaletteTokens',
-			tags,
-			summary: 'The palette as design tokens',
-			params: byId,
-			response: { 200: told(Type.Object({}), 'Design tokens (W3C community group).'), ...LOOKING_AT_ONE },
-		},
-	},
-	getPaletteSvg: {
-		method: 'GET',
-		url: '/api/seasons/:id/palette.svg',
-		schema: {
-			operationId: 'getPaletteSvg',
-			tags,
-			summary: 'The palette as a card (SVG)',
-			params: byId,
-			response: { 200: fileOf('image/svg+xml', 'A picture.'), ...LOOKING_AT_ONE },
-		},
-	},
-	getPalettePng: {
-		method: 'GET',
-		url: '/api/seasons/:id/palette.png',
-		schema: {
-			operationId: 'getPalettePng',
-			tags,
-			summary: 'The palette as a card (PNG)',
-			params: byId,
-			response: { 200: fileOf('image/png', 'A picture.'), ...LOOKING_AT_ONE },
-		},
-	},
+	getPaletteCss: look(
+		'getPaletteCss',
+		'/api/seasons/:id/palette.css',
+		tags,
+		'The palette as CSS custom properties',
+		fileOf('text/css', 'A style sheet.'),
+	),
+	getPaletteTokens: look(
+		'getPaletteTokens',
+		'/api/seasons/:id/palette.tokens.json',
+		tags,
+		'The palette as design tokens',
+		told(Type.Object({}), 'Design tokens (W3C community group).'),
+	),
+	getPaletteSvg: look(
+		'getPaletteSvg',
+		'/api/seasons/:id/palette.svg',
+		tags,
+		'The palette as a card (SVG)',
+		fileOf('image/svg+xml', 'A picture.'),
+	),
+	getPalettePng: look(
+		'getPalettePng',
+		'/api/seasons/:id/palette.png',
+		tags,
+		'The palette as a card (PNG)',
+		fileOf('image/png', 'A picture.'),
+	),
 } as const;

@@ -1,14 +1,15 @@
 import { Type } from 'typebox';
-import { GROUND_WORDS } from '../../app/decisions/say-ground.ts';
 import { CAMERA_KINDS } from '../../wardrobe/words/light.ts';
-import { groundSet, intakeItem, lightTrial, photoRecord, pointColour } from '../schemas/answers.ts';
+import { intakeItem, lightTrial, photoRecord, pointColour } from '../schemas/answers.ts';
 import { exact, oneOf, seen, told, version } from '../schemas/basics.ts';
 import { photoId } from '../schemas/garment.ts';
 import { countOf, fileOf, listOf } from './answers.ts';
 import { BUSY, LOOKING, LOOKING_AT_ONE, REFUSED } from './refusals.ts';
+import { ofOne } from './usual.ts';
 
 const tags = ['photos'];
 const byPhoto = Type.Object({ id: photoId });
+const lookAtPhoto = ofOne('GET', byPhoto, LOOKING_AT_ONE);
 const coordinate = Type.Number({ minimum: 0 });
 const step = Type.Number({ minimum: -10, maximum: 10 });
 
@@ -59,28 +60,14 @@ export const photoOperations = {
 			response: { 200: listOf(photoRecord), ...LOOKING },
 		},
 	},
-	getPhoto: {
-		method: 'GET',
-		url: '/api/photos/:id',
-		schema: {
-			operationId: 'getPhoto',
-			tags,
-			summary: 'One photo and what was read of it',
-			params: byPhoto,
-			response: { 200: photoRecord, ...LOOKING_AT_ONE },
-		},
-	},
-	getOriginal: {
-		method: 'GET',
-		url: '/api/photos/:id/original',
-		schema: {
-			operationId: 'getOriginal',
-			tags,
-			summary: 'The untouched photo',
-			params: byPhoto,
-			response: { 200: fileOf('image/*', 'The bytes as they came.'), ...LOOKING_AT_ONE },
-		},
-	},
+	getPhoto: lookAtPhoto('getPhoto', '/api/photos/:id', tags, 'One photo and what was read of it', photoRecord),
+	getOriginal: lookAtPhoto(
+		'getOriginal',
+		'/api/photos/:id/original',
+		tags,
+		'The untouched photo',
+		fileOf('image/*', 'The bytes as they came.'),
+	),
 	getPicture: {
 		method: 'GET',
 		url: '/api/photos/:id/:derived',
@@ -105,40 +92,6 @@ export const photoOperations = {
 			response: { 200: pointColour, ...LOOKING_AT_ONE },
 		},
 	},
-	correctPhoto: {
-		method: 'PUT',
-		url: '/api/photos/:id/correction',
-		schema: {
-			operationId: 'correctPhoto',
-			tags,
-			summary: 'Replace what was said of the light',
-			params: byPhoto,
-			body: correction,
-			response: { 200: photoRecord, ...REFUSED },
-		},
-	},
-	listGrounds: {
-		method: 'GET',
-		url: '/api/grounds',
-		schema: {
-			operationId: 'listGrounds',
-			tags,
-			summary:
-				'Photos that show one bed, floor or wall, and whether its colour tells their light; the largest set first',
-			response: { 200: listOf(groundSet), ...LOOKING },
-		},
-	},
-	sayGround: {
-		method: 'POST',
-		url: '/api/grounds',
-		schema: {
-			operationId: 'sayGround',
-			tags,
-			summary: 'Say that photos show one ground or each another, or leave it to their look; no photo is read again',
-			body: exact({ photoIds: Type.Array(photoId, { minItems: 1, maxItems: 1000 }), word: oneOf(GROUND_WORDS) }),
-			response: { 200: listOf(groundSet), ...REFUSED },
-		},
-	},
 	tryLight: {
 		method: 'POST',
 		url: '/api/photos/:id/light-trial',
@@ -152,6 +105,18 @@ export const photoOperations = {
 				camera: Type.Optional(oneOf(CAMERA_KINDS)),
 			}),
 			response: { 200: lightTrial, ...REFUSED },
+		},
+	},
+	correctPhoto: {
+		method: 'PUT',
+		url: '/api/photos/:id/correction',
+		schema: {
+			operationId: 'correctPhoto',
+			tags,
+			summary: 'Replace what was said of the light',
+			params: byPhoto,
+			body: correction,
+			response: { 200: photoRecord, ...REFUSED },
 		},
 	},
 	drawOutline: {

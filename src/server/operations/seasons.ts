@@ -87,15 +87,11 @@ export const seasonOperations = {
 			response: { 200: countOf('changed', 'So many are asked about again.'), ...REFUSED },
 		},
 	},
-	getPocketPage: {
-		method: 'GET',
-		url: '/api/seasons/:id/pocket',
-		schema: {
-			operationId: 'getPocketPage',
-			tags,
-			summary: 'The pocket page for the shop, one file',
-			params: byId,
-			response: { 200: fileOf('text/html', 'A page that needs no network.'), ...LOOKING_AT_ONE },
-		},
-	},
+	getPocketPage: look(
+		'getPocketPage',
+		'/api/seasons/:id/pocket',
+		tags,
+		'The pocket page for the shop, one file',
+		fileOf('text/html', 'A page that needs no network.'),
+	),
 } as const;

@@ -3,6 +3,7 @@ import { pairWord, wear, wearImportAnswer } from '../schemas/answers.ts';
 import { exact, isoDate, oneOf, orNull, told } from '../schemas/basics.ts';
 import { countOf, listOf, removed } from './answers.ts';
 import { LOOKING, REFUSED } from './refusals.ts';
+import { takeTable } from './usual.ts';
 
 const tags = ['wears'];
 const garmentId = Type.String({ maxLength: 100 });
@@ -42,18 +43,7 @@ export const wearOperations = {
 			response: { 200: removed, ...REFUSED },
 		},
 	},
-	importWears: {
-		method: 'POST',
-		url: '/api/wears/import',
-		schema: {
-			operationId: 'importWears',
-			tags,
-			summary: 'Wears from a table (text/csv); with preview only what it would do',
-			consumes: ['text/csv'],
-			querystring: Type.Object({ preview: Type.Boolean({ default: false }) }),
-			response: { 200: wearImportAnswer, ...REFUSED },
-		},
-	},
+	importWears: takeTable('importWears', '/api/wears/import', tags, 'Wears', wearImportAnswer),
 	listPairWords: {
 		method: 'GET',
 		url: '/api/pair-words',

@@ -1,8 +1,6 @@
 import type { FastifyRequest } from 'fastify';
 import { correctLight, drawOutline, forgetOutline } from '../../app/decisions/correct-photo.ts';
-import { sayGround } from '../../app/decisions/say-ground.ts';
 import { knownIn } from '../../app/found-or-refused.ts';
-import { groundSets } from '../../app/grounds.ts';
 import { colourAt, pictureOf } from '../../app/photo-pictures.ts';
 import { readAgain, stopReading } from '../../app/reading-control.ts';
 import { triedLight } from '../../app/tried-light.ts';
@@ -42,7 +40,6 @@ function shownPhotoRoutes(app: App, servicesOf: ServicesOf): void {
 			return reply.type(mediaTypeOf(derived)).header('cache-control', cache).send(picture);
 		},
 	});
-	app.route({ ...operations.listGrounds, handler: (request) => groundSets(servicesOf(request).store) });
 	app.route({
 		...operations.getColourAt,
 		handler: (request) => colourAt(servicesOf(request), request.params.id, request.query),
@@ -51,10 +48,6 @@ function shownPhotoRoutes(app: App, servicesOf: ServicesOf): void {
 
 /** What the user corrects in a photo, and when it is read. */
 function correctedPhotoRoutes(app: App, servicesOf: ServicesOf): void {
-	app.route({
-		...operations.sayGround,
-		handler: (request) => sayGround(servicesOf(request), askedBy(request), request.body),
-	});
 	app.route({
 		...operations.correctPhoto,
 		handler: (request) => correctLight(servicesOf(request), askedBy(request), request.params.id, request.body),
@@ -84,6 +77,7 @@ function correctedPhotoRoutes(app: App, servicesOf: ServicesOf): void {
 	app.route({ ...operations.stopReading, handler: (request) => stopReading(servicesOf(request)) });
 }
 
+/** Everything about photos but how they come in and what ground they show. */
 export function photoRoutes(app: App, servicesOf: ServicesOf): void {
 	shownPhotoRoutes(app, servicesOf);
 	correctedPhotoRoutes(app, servicesOf);

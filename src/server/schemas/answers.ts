@@ -78,6 +78,68 @@ import type { PairWord, Wear } from '../../wardrobe/words/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../../wardrobe/words/wish.ts';
 import { exact, mapOf, oneOf, oneOfNumbers, told } from './basics.ts';
 
+export const lab65 = Type.Unsafe<Lab65>({
+	...Type.Array(Type.Number(), { minItems: 3, maxItems: 3 }),
+	title: 'Lab65',
+	description:
+		'CIELAB for the CIE 1931 2 degree observer and illuminant D65 (ISO/CIE 11664-4): `[L, a, b]`. L in 0..100; a and b about -130..130. The one colour type that is stored, compared and sent.',
+});
+
+const slotWords = oneOf(['top', 'shoes', 'accessory', 'outer', 'bottom', 'full', 'legwear']);
+
+export const swatch = Type.Unsafe<Swatch>({
+	...exact({
+		lab: told(lab65, "The cloth's colour after the light correction."),
+		share: told(
+			Type.Number(),
+			"Share of the photo's clothing (of the frame for a scene), 0..1; a reading's shares sum to 1.",
+		),
+		slot: told(Type.Union([slotWords, Type.Null()]), 'Where it is worn; `null` for a scene.'),
+		name: told(Type.String(), 'Systematic ISCC-NBS name.'),
+	}),
+	title: 'Swatch',
+	description: 'One colour of a photo or garment.',
+});
+
+const patternTypeWords = oneOf(['plain', 'striped', 'checked', 'printed', 'mottled']);
+
+export const pattern = Type.Unsafe<Pattern>({
+	...exact({
+		type: patternTypeWords,
+		sure: told(Type.Number(), 'Probability that `type` is right, 0..1.'),
+		directionDegrees: Type.Optional(
+			told(
+				Type.Number(),
+				'Direction in which stripes run, degrees 0 (horizontal) .. <180, counter-clockwise; absent where not found.',
+			),
+		),
+		periodPx: Type.Optional(
+			told(Type.Number(), 'Distance of one repeat in pixels of the upright picture; absent where not found.'),
+		),
+	}),
+	title: 'Pattern',
+	description: 'Pattern of the cloth. `mottled` = melange, tweed, denim.',
+});
+
+export const trust = Type.Unsafe<Trust>({
+	...exact({
+		error: told(
+			Type.Number(),
+			'Expected error of a swatch, CIEDE2000 units; covers the true error about 80 % of the time.',
+		),
+		reasons: told(Type.Array(Type.String()), 'Why, in plain words, the weightiest first.'),
+		advice: told(Type.Union([Type.Null(), Type.String()]), 'What would help most, or null when nothing needs doing.'),
+		untold: Type.Optional(
+			told(
+				Type.Boolean(),
+				'True where nothing tells the light: then lightness errs most by far, and counts less where two photos are compared.',
+			),
+		),
+	}),
+	title: 'Trust',
+	description: 'How far a reading can be believed.',
+});
+
 const kindWords = oneOf([
 	'top',
 	'dress',
@@ -121,68 +183,6 @@ const placeWords = oneOf(['stored', 'leaving', 'gone', 'rail']);
 const yearPartWords = oneOf(['winter', 'spring', 'summer', 'autumn']);
 
 const wayOutWords = oneOf(['mend', 'sell', 'swap', 'recycle', 'give']);
-
-const patternTypeWords = oneOf(['plain', 'striped', 'checked', 'printed', 'mottled']);
-
-export const lab65 = Type.Unsafe<Lab65>({
-	...Type.Array(Type.Number(), { minItems: 3, maxItems: 3 }),
-	title: 'Lab65',
-	description:
-		'CIELAB for the CIE 1931 2 degree observer and illuminant D65 (ISO/CIE 11664-4): `[L, a, b]`. L in 0..100; a and b about -130..130. The one colour type that is stored, compared and sent.',
-});
-
-const slotWords = oneOf(['top', 'shoes', 'accessory', 'outer', 'bottom', 'full', 'legwear']);
-
-export const swatch = Type.Unsafe<Swatch>({
-	...exact({
-		lab: told(lab65, "The cloth's colour after the light correction."),
-		share: told(
-			Type.Number(),
-			"Share of the photo's clothing (of the frame for a scene), 0..1; a reading's shares sum to 1.",
-		),
-		slot: told(Type.Union([slotWords, Type.Null()]), 'Where it is worn; `null` for a scene.'),
-		name: told(Type.String(), 'Systematic ISCC-NBS name.'),
-	}),
-	title: 'Swatch',
-	description: 'One colour of a photo or garment.',
-});
-
-export const pattern = Type.Unsafe<Pattern>({
-	...exact({
-		type: patternTypeWords,
-		sure: told(Type.Number(), 'Probability that `type` is right, 0..1.'),
-		directionDegrees: Type.Optional(
-			told(
-				Type.Number(),
-				'Direction in which stripes run, degrees 0 (horizontal) .. <180, counter-clockwise; absent where not found.',
-			),
-		),
-		periodPx: Type.Optional(
-			told(Type.Number(), 'Distance of one repeat in pixels of the upright picture; absent where not found.'),
-		),
-	}),
-	title: 'Pattern',
-	description: 'Pattern of the cloth. `mottled` = melange, tweed, denim.',
-});
-
-export const trust = Type.Unsafe<Trust>({
-	...exact({
-		error: told(
-			Type.Number(),
-			'Expected error of a swatch, CIEDE2000 units; covers the true error about 80 % of the time.',
-		),
-		reasons: told(Type.Array(Type.String()), 'Why, in plain words, the weightiest first.'),
-		advice: told(Type.Union([Type.Null(), Type.String()]), 'What would help most, or null when nothing needs doing.'),
-		untold: Type.Optional(
-			told(
-				Type.Boolean(),
-				'True where nothing tells the light: then lightness errs most by far, and counts less where two photos are compared.',
-			),
-		),
-	}),
-	title: 'Trust',
-	description: 'How far a reading can be believed.',
-});
 
 export const garment = Type.Unsafe<Garment>({
 	...exact({
@@ -628,30 +628,32 @@ export const likelyKind = Type.Unsafe<LikelyKind>({
 	description: 'A kind that a piece may be, with its probability, 0..1.',
 });
 
-const pieceSwatches = exact({
-	name: told(Type.String(), 'Systematic ISCC-NBS name.'),
-	share: told(
-		Type.Number(),
-		"Share of the photo's clothing (of the frame for a scene), 0..1; a reading's shares sum to 1.",
+const pieceFields = {
+	slot: told(slotWords, 'The slot it is worn in: a cardigan over a shirt lies in `outer`.'),
+	kind: told(
+		Type.Union([kindWords, Type.Null()]),
+		'What it is, where that is sure enough to be said or the user told it; null = one of `kinds`.',
 	),
-	lab: told(lab65, "The cloth's colour after the light correction."),
-});
+	kinds: told(Type.Array(likelyKind), 'What it may be, likeliest first; empty where only its slot is known.'),
+	share: told(Type.Number(), 'Share of the frame, 0..1.'),
+	pattern: pattern,
+	swatches: told(
+		Type.Array(
+			exact({
+				name: told(Type.String(), 'Systematic ISCC-NBS name.'),
+				share: told(
+					Type.Number(),
+					"Share of the photo's clothing (of the frame for a scene), 0..1; a reading's shares sum to 1.",
+				),
+				lab: told(lab65, "The cloth's colour after the light correction."),
+			}),
+		),
+		'Its colours, heaviest first; shares sum to 1 over the piece. At least one.',
+	),
+};
 
 export const piece = Type.Unsafe<Piece>({
-	...exact({
-		slot: told(slotWords, 'The slot it is worn in: a cardigan over a shirt lies in `outer`.'),
-		kind: told(
-			Type.Union([kindWords, Type.Null()]),
-			'What it is, where that is sure enough to be said or the user told it; null = one of `kinds`.',
-		),
-		kinds: told(Type.Array(likelyKind), 'What it may be, likeliest first; empty where only its slot is known.'),
-		share: told(Type.Number(), 'Share of the frame, 0..1.'),
-		pattern: pattern,
-		swatches: told(
-			Type.Array(pieceSwatches),
-			'Its colours, heaviest first; shares sum to 1 over the piece. At least one.',
-		),
-	}),
+	...exact(pieceFields),
 	title: 'Piece',
 	description: 'One worn thing that a picture shows.',
 });
@@ -1479,22 +1481,7 @@ export const missingPiece = Type.Unsafe<MissingPiece>({
 });
 
 export const seenPiece = Type.Unsafe<SeenPiece>({
-	...exact({
-		slot: told(slotWords, 'The slot it is worn in: a cardigan over a shirt lies in `outer`.'),
-		kind: told(
-			Type.Union([kindWords, Type.Null()]),
-			'What it is, where that is sure enough to be said or the user told it; null = one of `kinds`.',
-		),
-		kinds: told(Type.Array(likelyKind), 'What it may be, likeliest first; empty where only its slot is known.'),
-		share: told(Type.Number(), 'Share of the frame, 0..1.'),
-		pattern: pattern,
-		swatches: told(
-			Type.Array(pieceSwatches),
-			'Its colours, heaviest first; shares sum to 1 over the piece. At least one.',
-		),
-		place: Type.Number(),
-		told: Type.Boolean(),
-	}),
+	...exact({ ...pieceFields, place: Type.Number(), told: Type.Boolean() }),
 	title: 'SeenPiece',
 	description: "A piece of a picture with its place among the reading's pieces, and whether somebody told its kind.",
 });

@@ -1,8 +1,6 @@
+import { MOST_NAME_LETTERS, PASSWORD_LETTERS } from '../../../src/language/letters.ts';
 import { say } from '../../../src/language/speak.ts';
 import { Field } from '../parts/field.tsx';
-
-/** The least letters of a password; the program refuses fewer. */
-const LEAST_LETTERS = 15;
 
 /** The name of a person, as they sign in with it. */
 export const NameField = ({ value, onChange }: { value: string; onChange: (value: string) => void }) => (
@@ -12,7 +10,7 @@ export const NameField = ({ value, onChange }: { value: string; onChange: (value
 				{...ids}
 				className="input"
 				autoComplete="username webauthn"
-				maxLength={80}
+				maxLength={MOST_NAME_LETTERS}
 				required
 				value={value}
 				onChange={(event) => onChange(event.target.value)}
@@ -33,14 +31,14 @@ export const PasswordField = ({
 	isNew: boolean;
 	onChange: (value: string) => void;
 }) => (
-	<Field label={label} hint={isNew ? say('doorway.passwordHint', { least: LEAST_LETTERS }) : undefined}>
+	<Field label={label} hint={isNew ? say('doorway.passwordHint', { least: PASSWORD_LETTERS.least }) : undefined}>
 		{(ids) => (
 			<input
 				{...ids}
 				className="input"
 				type="password"
 				autoComplete={isNew ? 'new-password' : 'current-password'}
-				maxLength={200}
+				maxLength={PASSWORD_LETTERS.most}
 				required
 				value={value}
 				onChange={(event) => onChange(event.target.value)}
