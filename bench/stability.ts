@@ -1,4 +1,5 @@
 import { rereadsOf } from '../src/wardrobe/fit/rereads.ts';
+import { gapsNow } from '../src/wardrobe/gaps/season-gaps.ts';
 import { buildLineUp } from '../src/wardrobe/line-up/line-up.ts';
 import { type Report, seasonReport } from '../src/wardrobe/season/report.ts';
 import { wishFromGap } from '../src/wardrobe/wishes/wishes.ts';
@@ -44,73 +45,95 @@ function reread(garments: readonly Garment[]): Garment[][] {
 
 const percent = (part: number, whole: number) => (whole === 0 ? 0 : (100 * part) / whole);
 
-/** How the first names of a list stay: whether the first three are the same ones, and in the same order. */
 const firstThree = (ids: readonly string[]) => ids.slice(0, 3);
-const sameOrder = (one: readonly string[], other: readonly string[]) =>
+const keptOf = (before: readonly string[], now: readonly string[]) =>
+	firstThree(before).filter((id) => firstThree(now).includes(id)).length;
+const isSameOrder = (one: readonly string[], other: readonly string[]) =>
 	firstThree(one).join('\n') === firstThree(other).join('\n');
-const sameSet = (one: readonly string[], other: readonly string[]) =>
-	sameOrder([...firstThree(one)].sort(), [...firstThree(other)].sort());
+
+const gapIds = ({ gaps }: Pick<Report, 'gaps'>) => gaps.map(({ id }) => id);
+const wishIds = ({ wishes }: Report) => wishes.map(({ wishId }) => wishId);
 
 const lineUpIds = (input: SeasonInput) =>
 	buildLineUp(input, { quotas: SEASON.quotas, targetCount: SEASON.targetCount, mustKeep: [], neverUse: [] }).garmentIds;
 
+/** The season with its line-up chosen, and the gaps noted as they then stand. */
+function withLineUp(input: SeasonInput, garmentIds: readonly string[]): SeasonInput {
+	const lineUp = { seasonId: input.season.id, garmentIds, mustKeep: [], neverUse: [] };
+	return { ...input, lineUp: { ...lineUp, gapIds: gapsNow({ ...input, lineUp }).map(({ id }) => id) } };
+}
+
+const wishedToday = (input: SeasonInput): SeasonInput => ({
+	...input,
+	wishes: input.wishes.map((wish) => ({ ...wish, wantedSince: input.today })),
+});
+
+/** How many of the garments' verdicts flip, and of their sorting: sure verdicts, unsure ones, sorting. */
+function flipsOf(before: Report, now: Report) {
+	const was = new Map(before.garments.map((one) => [one.garmentId, one]));
+	const counts = { sure: 0, sureFlips: 0, unsure: 0, unsureFlips: 0, sortingFlips: 0 };
+	for (const garment of now.garments) {
+		const then = was.get(garment.garmentId)!;
+		const flips = garment.fit.likely !== then.fit.likely ? 1 : 0;
+		const isUnsure = then.fit.verdict === 'unsure';
+		counts[isUnsure ? 'unsure' : 'sure']++;
+		counts[isUnsure ? 'unsureFlips' : 'sureFlips'] += flips;
+		if (garment.sorting.suggestion !== then.sorting.suggestion) counts.sortingFlips++;
+	}
+	return counts;
+}
+
+/** What one re-read changes. */
+function changesOf(input: SeasonInput, chosen: SeasonInput, garments: readonly Garment[], before: Before) {
+	const again = { ...input, garments };
+	const report = seasonReport(again);
+	const now = new Set(lineUpIds(again));
+	const { garmentIds } = chosen.lineUp!;
+	return {
+		...flipsOf(before.report, report),
+		gapsKept: keptOf(before.gaps, gapIds(report)),
+		chosenGapsKept: keptOf(before.chosenGaps, gapIds({ gaps: gapsNow({ ...chosen, garments }) })),
+		wishesMoved: isSameOrder(before.wishes, wishIds(report)) ? 0 : 1,
+		todayMoved: isSameOrder(before.wishesOfToday, wishIds(seasonReport(wishedToday(again)))) ? 0 : 1,
+		lineUpKept: percent(garmentIds.filter((id) => now.has(id)).length, garmentIds.length),
+	};
+}
+
+type Changes = ReturnType<typeof changesOf>;
+type Before = {
+	readonly report: Report;
+	readonly gaps: readonly string[];
+	readonly chosenGaps: readonly string[];
+	readonly wishes: readonly string[];
+	readonly wishesOfToday: readonly string[];
+};
+
 function rowOf(seed: string, boardOf: Board): Row {
 	const input = homeOf(seed, boardOf);
-	const sameDay = (one: SeasonInput) => ({
-		...one,
-		wishes: one.wishes.map((wish) => ({ ...wish, wantedSince: one.today })),
-	});
-	const idsOf = ({ wishes }: Report) => wishes.map(({ wishId }) => wishId);
-	const beforeSameDay = idsOf(seasonReport(sameDay(input)));
-	const before = seasonReport(input);
-	const members = lineUpIds(input);
-	const of = (report: Report) => new Map(report.garments.map((one) => [one.garmentId, one]));
-	const was = of(before);
-	let sure = 0;
-	let sureFlips = 0;
-	let unsure = 0;
-	let unsureFlips = 0;
-	let sortingFlips = 0;
-	let gapsKept = 0;
-	let wishesKept = 0;
-	let sameDayKept = 0;
-	let kept = 0;
-	for (const garments of reread(input.garments)) {
-		const again = { ...input, garments };
-		const report = seasonReport(again);
-		for (const now of report.garments) {
-			const then = was.get(now.garmentId)!;
-			const flips = now.fit.likely !== then.fit.likely;
-			if (then.fit.verdict === 'unsure') {
-				unsure++;
-				if (flips) unsureFlips++;
-			} else {
-				sure++;
-				if (flips) sureFlips++;
-			}
-			if (now.sorting.suggestion !== then.sorting.suggestion) sortingFlips++;
-		}
-		if (
-			sameSet(
-				before.gaps.map(({ id }) => id),
-				report.gaps.map(({ id }) => id),
-			)
-		)
-			gapsKept++;
-		if (sameOrder(idsOf(before), idsOf(report))) wishesKept++;
-		if (sameOrder(beforeSameDay, idsOf(seasonReport(sameDay(again))))) sameDayKept++;
-		const now = new Set(lineUpIds(again));
-		kept += percent(members.filter((id) => now.has(id)).length, members.length);
-	}
+	const chosen = withLineUp(input, lineUpIds(input));
+	const report = seasonReport(input);
+	const before: Before = {
+		report,
+		gaps: gapIds(report),
+		chosenGaps: chosen.lineUp!.gapIds!,
+		wishes: wishIds(report),
+		wishesOfToday: wishIds(seasonReport(wishedToday(input))),
+	};
+	const rounds = reread(input.garments).map((garments) => changesOf(input, chosen, garments, before));
+	const sum = (part: keyof Changes) => rounds.reduce((total, round) => total + round[part], 0);
+	const others = (part: 'gapsKept' | 'chosenGapsKept') =>
+		`${rounds.filter((round) => round[part] < firstThree(before.gaps).length).length} of ${ROUNDS}`;
 	return [
 		`home ${seed}`,
-		percent(sureFlips, sure),
-		percent(unsureFlips, unsure),
-		percent(sortingFlips, ROUNDS * GARMENTS),
-		`${ROUNDS - gapsKept} of ${ROUNDS}`,
-		`${ROUNDS - wishesKept} of ${ROUNDS}`,
-		`${ROUNDS - sameDayKept} of ${ROUNDS}`,
-		kept / ROUNDS,
+		percent(sum('sureFlips'), sum('sure')),
+		percent(sum('unsureFlips'), sum('unsure')),
+		percent(sum('sortingFlips'), ROUNDS * GARMENTS),
+		others('gapsKept'),
+		percent(sum('gapsKept'), 3 * ROUNDS),
+		others('chosenGapsKept'),
+		`${sum('wishesMoved')} of ${ROUNDS}`,
+		`${sum('todayMoved')} of ${ROUNDS}`,
+		sum('lineUpKept') / ROUNDS,
 	];
 }
 
@@ -120,6 +143,8 @@ const COLUMNS = [
 	'unsure ones, %',
 	'sorting changed, %',
 	'first three gaps are others',
+	'of the three kept, %',
+	'others, once a line-up is chosen',
 	'first three wishes in another order',
 	'the same, all wished on one day',
 	'line-up kept, %',

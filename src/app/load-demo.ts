@@ -2,6 +2,7 @@ import { say } from '../language/speak.ts';
 import { photoFormatOf } from '../photo/file/photo-format.ts';
 import type { Asked, Decided, HomeReads, NewPhoto } from '../store/store.ts';
 import { defaultSeason } from '../wardrobe/days/season-defaults.ts';
+import { gapsNow } from '../wardrobe/gaps/season-gaps.ts';
 import { buildLineUp } from '../wardrobe/line-up/line-up.ts';
 import { derivePalette } from '../wardrobe/palette/palette.ts';
 import type { GarmentDetails } from '../wardrobe/words/garment.ts';
@@ -149,10 +150,9 @@ async function directionOf({ now }: Services, home: HomeReads, season: Season): 
 	const palette = derivePalette(readings, { baseCount, colourCount, seed: 1 });
 	const input = { ...(await loadSeasonInput({ store: home, now }, season)), palette };
 	const { garmentIds } = buildLineUp(input, { quotas, targetCount, mustKeep: [], neverUse: [] });
-	return {
-		palettes: [{ seasonId: season.id, palette }],
-		lineUps: [{ seasonId: season.id, garmentIds, mustKeep: [], neverUse: [] }],
-	};
+	const lineUp = { seasonId: season.id, garmentIds, mustKeep: [], neverUse: [] };
+	const gapIds = gapsNow({ ...input, lineUp }).map(({ id }) => id);
+	return { palettes: [{ seasonId: season.id, palette }], lineUps: [{ ...lineUp, gapIds }] };
 }
 
 /** Colours within this of a wish's target answer it (CIEDE2000): what the page offers too. */

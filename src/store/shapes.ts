@@ -90,7 +90,13 @@ const SHAPES: Readonly<Record<string, TSchema>> = {
 			Type.Object({ id: text, lab, spread: Type.Number(), weight: Type.Number(), role: oneOf(PALETTE_ROLES) }),
 		),
 	}),
-	'line-up': Type.Object({ seasonId: text, garmentIds: texts, mustKeep: texts, neverUse: texts }),
+	'line-up': Type.Object({
+		seasonId: text,
+		garmentIds: texts,
+		mustKeep: texts,
+		neverUse: texts,
+		gapIds: Type.Optional(texts),
+	}),
 	wear: Type.Object({ garmentId: text, on: text }),
 	'pair-word': Type.Object({ garmentA: text, garmentB: text, word: oneOf(['approved', 'refused']) }),
 };

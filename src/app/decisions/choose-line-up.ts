@@ -1,9 +1,11 @@
 import { say } from '../../language/speak.ts';
 import type { Asked, HomeReads, Kept } from '../../store/store.ts';
+import { gapsNow } from '../../wardrobe/gaps/season-gaps.ts';
 import type { LineUpChoice } from '../../wardrobe/words/season.ts';
 import { decide } from '../decide.ts';
 import { knownIn } from '../found-or-refused.ts';
 import { refuseUnknownGarments } from '../known-garments.ts';
+import { loadSeasonInput } from '../load-season.ts';
 import { refuseStale } from '../refuse-stale.ts';
 import type { Services } from '../services.ts';
 
@@ -29,7 +31,7 @@ export function chooseLineUp(
 	services: Services,
 	asked: Asked,
 	seasonId: string,
-	{ version, ...changes }: Partial<Omit<LineUpChoice, 'seasonId'>>,
+	{ version, ...changes }: Partial<Omit<LineUpChoice, 'seasonId' | 'gapIds'>>,
 ): Promise<LineUpChoice> {
 	return decide(services, asked, async (home) => {
 		const season = await knownIn(home.seasons, 'season')(seasonId);
@@ -37,8 +39,10 @@ export function chooseLineUp(
 		await refuseStale(home, 'line-up', seasonId, known, version);
 		const choice = { ...known, ...changes };
 		await refuseUnknownGarments(home, idsIn(choice), idsIn(known));
+		const input = await loadSeasonInput({ store: home, now: services.now }, season);
+		const gapIds = gapsNow({ ...input, lineUp: choice }).map(({ id }) => id);
 		return {
-			does: { lineUps: [choice] },
+			does: { lineUps: [{ ...choice, gapIds }] },
 			sentence: say('decisions.chose', { count: choice.garmentIds.length, season: season.name }),
 			answer: (after) => lineUpOf(after, seasonId),
 		};

@@ -1,6 +1,6 @@
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
-import { seasonReport } from '../../wardrobe/season/report.ts';
+import { gapsNow } from '../../wardrobe/gaps/season-gaps.ts';
 import { wishFromGap } from '../../wardrobe/wishes/wishes.ts';
 import type { Wish } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
@@ -20,7 +20,7 @@ export function wishForGap(
 	return decide(services, asked, async (home) => {
 		const season = await knownIn(home.seasons, 'season')(seasonId);
 		const input = await loadSeasonInput({ store: home, now: services.now }, season);
-		const gap = seasonReport(input).gaps.find((one) => one.id === gapId);
+		const gap = gapsNow(input).find((one) => one.id === gapId);
 		if (!gap) throw notFound(say('nouns.gap'), gapId);
 		const wish = wishFromGap(gap, input, { id, today: todayOf(services) });
 		return {

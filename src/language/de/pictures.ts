@@ -61,6 +61,8 @@ export const PICTURES: SameKeys<typeof ENGLISH> = {
 		completesNone: 'Allein macht es kein Bild tragbar.',
 		nearest: 'Am nächsten kommt von Ihren Sachen: {{garment}}.',
 		nothing: 'So etwas besitzen Sie nicht.',
+		perhaps:
+			'Vielleicht tut es {{garment}}, vielleicht ist es zu weit weg: Halten Sie es bei Tageslicht neben das Bild.',
 		unsure: 'Was für ein Teil es ist, ist geraten: Sehen Sie die Bilder an.',
 	},
 };

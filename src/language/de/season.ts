@@ -44,6 +44,7 @@ export const SEASON = {
 		stored: 'Hol zuerst „{{name}}“ zurück: Es liegt im Lager und könnte es füllen.',
 		slotShort: '{{slot}}: Die Saison will {{wanted}}, du hast {{held}}.',
 		piece: 'Es fehlt: {{name}}.',
+		piecePerhaps: 'Vielleicht fehlt: {{name}}.',
 		slotAdds: 'In {{colour}} brächte eines mehr am meisten dazu: {{outfits}}.',
 	},
 	sorting: {

@@ -58,6 +58,7 @@ export const PICTURES = {
 		completesNone: 'It alone completes no picture.',
 		nearest: 'The nearest you own is the {{garment}}.',
 		nothing: 'You own nothing like it.',
+		perhaps: 'Your {{garment}} may stand in for it, or be too far: hold it beside the picture in daylight.',
 		unsure: 'What kind of piece it is, is a guess: look at the pictures.',
 	},
 } as const;

@@ -45,6 +45,7 @@ export const SEASON = {
 		stored: 'First bring {{name}} back: it is stored and could fill it.',
 		slotShort: '{{slot}}: the season wants {{wanted}}, you have {{held}}.',
 		piece: 'Missing: {{name}}.',
+		piecePerhaps: 'Perhaps missing: {{name}}.',
 		slotAdds: 'In {{colour}} one more would add most: {{outfits}}.',
 	},
 	sorting: {

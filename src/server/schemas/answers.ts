@@ -469,6 +469,12 @@ export const lineUpChoice = Type.Unsafe<LineUpChoice>({
 		garmentIds: Type.Array(Type.String()),
 		mustKeep: Type.Array(Type.String()),
 		neverUse: Type.Array(Type.String()),
+		gapIds: Type.Optional(
+			told(
+				Type.Array(Type.String()),
+				'The gaps as they stood in the list when the set was chosen: they keep that order until one is worth clearly more. Absent in sets of before this was noted.',
+			),
+		),
 	}),
 	title: 'LineUpChoice',
 	description: 'The set chosen for a season, and what the user fixed about it.',
@@ -1555,15 +1561,20 @@ export const picturesReport = Type.Unsafe<PicturesReport>({
 						'The piece in that colour, as its picture shows it, and how far the picture can be believed.',
 					),
 					exampleTrust: trust,
+					perhaps: told(
+						Type.Boolean(),
+						'True where something owned answers it today, in every picture, but so barely that other photos may say otherwise.',
+					),
 					pictures: told(
 						Type.Array(Type.String()),
-						'Pictures that show it, and those that it alone would make wearable, both by inspiration.',
+						'Pictures that lack it, or perhaps lack it, and those that it alone would make wearable, both by inspiration.',
 					),
 					completes: Type.Array(Type.String()),
 					completesLikely: told(
 						Type.Number(),
-						"The same as a number that reckons with the photos' errors, see `completingChances`: what the order is by.",
+						"The same as a number that reckons with the photos' errors, see `pieceChances`: what the order is by.",
 					),
+					lacksLikely: told(Type.Number(), 'Pictures that likely lack it, reckoned in the same way.'),
 					shownIn: told(Type.Number(), 'Pictures that show such a piece, owned or not.'),
 					share: told(Type.Number(), "Share of the board's worn cloth, 0..1."),
 					nearestGarmentId: told(

@@ -20,9 +20,16 @@ const LEAST_MISSING_SHARE = 0.25;
 /** From here on all of it is missing, as far as anybody would say. */
 const ALL_MISSING = 0.95;
 
-/** Whether so much of the colour is not covered that a piece in it is worth having. */
-export const isMissing = ({ amount, missing }: AskedColour): boolean =>
-	missing >= LEAST_MISSING_WEIGHT && missing / amount >= LEAST_MISSING_SHARE;
+/** A gap that was shown stays until less than this part of what opens one is missing. */
+const STILL_MISSING = 0.6;
+
+const idOfColour = (paletteColourId: string): string => `colour ${paletteColourId}`;
+
+/** Whether so much of the colour is not covered that a piece in it is worth having. `shown`: ids of the gaps that were shown before. */
+export function isMissing({ paletteColourId, amount, missing }: AskedColour, shown: ReadonlySet<string>): boolean {
+	const part = shown.has(idOfColour(paletteColourId)) ? STILL_MISSING : 1;
+	return missing >= part * LEAST_MISSING_WEIGHT && missing / amount >= part * LEAST_MISSING_SHARE;
+}
 
 /** The stored garment nearest the colour, of the slot where one is given; null where none is near enough to cover it. */
 function storedNear(spare: readonly Garment[], slot: Slot | null, colour: PaletteColour): Garment | null {
@@ -66,7 +73,7 @@ export function colourGap(asked: AskedColour, input: SeasonInput, facts: GapFact
 		tentative ? say('gaps.tentative') : '',
 	];
 	return {
-		id: `colour ${colour.id}`,
+		id: idOfColour(colour.id),
 		kind: 'colour',
 		slot,
 		name: null,

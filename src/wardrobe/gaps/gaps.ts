@@ -1,18 +1,19 @@
 import { isInSeason } from '../days/in-season.ts';
-import { toldCompletions } from '../pictures/completing.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS } from '../words/slot.ts';
-import { tiedGroups } from '../words/tied-groups.ts';
+import { steadyOrder } from '../words/steady-order.ts';
 import { colourGap, isMissing } from './colour-gap.ts';
 import type { Gap } from './gap.ts';
 import type { GapFacts } from './gap-facts.ts';
 import { pieceGap } from './piece-gap.ts';
 import { slotGap } from './slot-gap.ts';
 
-/** Pictures, and shares of the palette, that differ by less change places when the clothes are photographed again, see `bench/stability.ts`. */
-const PICTURES_STEP = 0.5;
-const SHARE_STEP = 0.05;
+/** Half a picture: gaps worth less than that apart change places when the clothes are photographed again, see `bench/stability.ts`. */
+const WORTH_STEP = 0.5;
+
+/** What the order is by, in pictures: those that one such piece likely makes wearable, and the share of the palette that is open in its colour, the whole palette counting as one picture. */
+const worthOf = ({ completesLikely, paletteShare }: Gap): number => completesLikely + paletteShare;
 
 const KIND_ORDER = ['piece', 'colour', 'slot'] as const satisfies readonly Gap['kind'][];
 
@@ -24,29 +25,31 @@ const byBoard = (a: Gap, b: Gap): number =>
 	b.missing - a.missing ||
 	(a.id < b.id ? -1 : 1);
 
-/** By the pictures that such a piece likely makes wearable, then by the share of the palette; what photos cannot tell apart by the board. */
-const byWorth = (gaps: readonly Gap[]): Gap[] =>
-	tiedGroups(gaps, ({ completesLikely }) => completesLikely, PICTURES_STEP).flatMap((completing) =>
-		tiedGroups(completing, ({ paletteShare }) => paletteShare, SHARE_STEP).flatMap((tied) => [...tied].sort(byBoard)),
-	);
+/** The gaps that stood in the season's list when its line-up was chosen, in their order; none before that. */
+export const gapsShownBefore = ({ lineUp }: SeasonInput): readonly string[] => lineUp?.gapIds ?? [];
 
 /**
- * What is missing: tentative colours last, else by the pictures that one such piece makes wearable, then by the share of the whole palette that is open in its colour,
- * pieces before colours before slots. Nothing that another photo of the clothes would change decides beyond that.
+ * What is missing: tentative colours last, else by the pictures that one such piece likely makes wearable and the share of the palette that is open in its colour, then pieces
+ * before colours before slots. From the choice of a line-up on they keep their order until one is worth clearly more: no new photo shuffles them.
  */
 export function gapsOf(input: SeasonInput, facts: GapFacts, held = heldGarments(input)): Gap[] {
 	const spare = input.garments.filter(
 		(garment) => garment.place === 'stored' && !held.includes(garment) && isInSeason(garment, input.season),
 	);
 	const pieces = facts.wished.map(({ piece, outfitsAdded }) => pieceGap(piece, outfitsAdded, input, facts));
-	const colours = facts.bands.asked.filter(isMissing).map((asked) => colourGap(asked, input, facts, spare));
+	const before = gapsShownBefore(input);
+	const shown = new Set(before);
+	const colours = facts.bands.asked
+		.filter((asked) => isMissing(asked, shown))
+		.map((asked) => colourGap(asked, input, facts, spare));
 	const slots = SLOTS.map((slot) => ({ slot, count: held.filter(({ kind }) => slotOfKind(kind) === slot).length }))
 		.filter(({ slot, count }) => count < input.season.quotas[slot])
 		.map(({ slot, count }) => slotGap(slot, count, input, facts, spare));
 	const gaps = [...pieces, ...colours, ...slots];
-	const mayComplete = ({ completesLikely }: Gap) => toldCompletions(completesLikely) > 0;
-	return [false, true].flatMap((isTentative) => {
-		const own = gaps.filter(({ tentative }) => tentative === isTentative);
-		return [...byWorth(own.filter(mayComplete)), ...byWorth(own.filter((gap) => !mayComplete(gap)))];
-	});
+	return [false, true].flatMap((isTentative) =>
+		steadyOrder(gaps.filter(({ tentative }) => tentative === isTentative).sort(byBoard), ({ id }) => id, worthOf, {
+			before,
+			step: WORTH_STEP,
+		}),
+	);
 }

@@ -1,7 +1,6 @@
 import { say } from '../../language/speak.ts';
 import { nearestColour } from '../fit/fit.ts';
 import { type OutfitRange, outfitsText } from '../pairs/outfit-range.ts';
-import { toldCompletions } from '../pictures/completing.ts';
 import { wishedPieceSentence } from '../pictures/picture-sentences.ts';
 import { pieceName } from '../pictures/piece-name.ts';
 import type { WishedPiece } from '../pictures/wished-pieces.ts';
@@ -10,12 +9,25 @@ import type { SeasonInput } from '../words/season-input.ts';
 import type { Gap } from './gap.ts';
 import type { GapFacts } from './gap-facts.ts';
 
-/** How many of the wished pieces are gaps: those that come first, if they complete a picture or more than one picture shows them. */
+/** How many of the wished pieces are gaps: those that come first, if they may complete a picture or more than one picture shows them, and those shown before. */
 const MOST_PIECES = 12;
-export const pieceGapsAmong = <Piece extends WishedPiece>(wished: readonly Piece[]): Piece[] =>
-	wished
-		.filter(({ completesLikely, shownIn }) => toldCompletions(completesLikely) > 0 || shownIn > 1)
-		.slice(0, MOST_PIECES);
+const MAY_COMPLETE_FROM = 0.25;
+
+const PIECE_ID = 'pieces/';
+
+/** The wished pieces among ids of gaps. */
+export const wishedAmong = (gapIds: readonly string[]): ReadonlySet<string> =>
+	new Set(gapIds.filter((id) => id.startsWith(PIECE_ID)).map((id) => id.slice(PIECE_ID.length)));
+
+/** The wished pieces that are gaps. `shown`: ids of those that were gaps before. */
+export const pieceGapsAmong = <Piece extends WishedPiece>(
+	wished: readonly Piece[],
+	shown: ReadonlySet<string>,
+): Piece[] => {
+	const worthIt = wished.filter(({ completesLikely, shownIn }) => completesLikely >= MAY_COMPLETE_FROM || shownIn > 1);
+	const first = new Set(worthIt.slice(0, MOST_PIECES));
+	return wished.filter((piece) => first.has(piece) || shown.has(piece.id));
+};
 
 /** A piece that pictures wear and nothing owned answers. */
 export function pieceGap(
@@ -30,13 +42,13 @@ export function pieceGap(
 	const tentative = colour !== null && isTentative(colour);
 	const name = pieceName(piece.example, piece.exampleTrust);
 	const sentence = [
-		say('gaps.piece', { name }),
+		say(piece.perhaps ? 'gaps.piecePerhaps' : 'gaps.piece', { name }),
 		wishedPieceSentence(piece, pictures.length, names),
 		outfitsAdded.to > 0 ? say('gaps.adds', { outfits: outfitsText(outfitsAdded) }) : '',
 		tentative ? say('gaps.tentative') : '',
 	];
 	return {
-		id: `pieces/${piece.id}`,
+		id: `${PIECE_ID}${piece.id}`,
 		kind: 'piece',
 		slot: piece.slot,
 		name,

@@ -2,14 +2,15 @@ import { rangeOf, type Tally } from '../pairs/outfit-range.ts';
 import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import type { PairTable } from '../pairs/pair-table.ts';
 import { picturesOf } from '../pictures/picture.ts';
-import type { WishedPiece } from '../pictures/wished-pieces.ts';
+import { wearableBoard } from '../pictures/wearable-pictures.ts';
+import { type WishedPiece, wishedPieces } from '../pictures/wished-pieces.ts';
 import type { Garment } from '../words/garment.ts';
-import type { SeasonInput } from '../words/season-input.ts';
+import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { type Bands, bandsOf } from './bands.ts';
 import type { Gap } from './gap.ts';
-import { gapsOf } from './gaps.ts';
+import { gapsOf, gapsShownBefore } from './gaps.ts';
 import { imaginedAs, type MissingPiece, missingPiecesOf, piecesToTry } from './missing-piece.ts';
-import { pieceGapsAmong } from './piece-gap.ts';
+import { pieceGapsAmong, wishedAmong } from './piece-gap.ts';
 
 /** What a set of garments leaves open, and the outfits that it makes. */
 export type SeasonGaps = {
@@ -33,7 +34,7 @@ export function seasonGaps(
 	{ others = [], owned }: { readonly others?: readonly Garment[]; readonly owned?: PairTable } = {},
 ): SeasonGaps {
 	const tried = piecesToTry(input.palette);
-	const asked = pieceGapsAmong(wished);
+	const asked = pieceGapsAmong(wished, wishedAmong(gapsShownBefore(input)));
 	const tallies = outfitTallies(
 		input,
 		held,
@@ -56,4 +57,10 @@ export function seasonGaps(
 		outfits: tallies.held,
 		added: tallies.added.slice(tried.length + asked.length),
 	};
+}
+
+/** What the season's report says is missing, without the rest of the report. */
+export function gapsNow(input: SeasonInput): readonly Gap[] {
+	const shown = wishedAmong(gapsShownBefore(input));
+	return seasonGaps(input, heldGarments(input), wishedPieces(wearableBoard(input), input.garments, shown)).gaps;
 }

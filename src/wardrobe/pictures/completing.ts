@@ -28,30 +28,28 @@ function missingChance({ answer }: AnsweredPiece, pictureTrust: Trust, garment: 
 	return below((answer.distance - within) / Math.max(deviation, 0.1));
 }
 
-/** From here on a piece may well complete a picture; under it photos would have to err together. */
-const MAY_COMPLETE_FROM = 0.25;
+/** How likely one piece of a picture is missing, and how likely it alone keeps the picture from being worn, both 0..1. */
+export type PieceChances = { readonly missing: number; readonly completing: number };
 
 /**
- * Likely completions as a number of pictures that other photos of the same clothes would most likely tell again: 0 = none, 1 = perhaps one, from 1.5 on rounded. Between a piece that completes one picture today and one that
- * may do so after the next photo nothing decides.
+ * For each picture of the board, for each of its answers, its chances when the photos' errors are reckoned with; an accessory keeps no picture from being worn. Summed over pieces they say how many pictures
+ * a garment completes, and change little when everything is photographed again.
  */
-export const toldCompletions = (likely: number): number =>
-	likely < MAY_COMPLETE_FROM ? 0 : Math.max(1, Math.round(likely));
-
-/**
- * For each picture of the board, for each of its answers, how likely that piece alone keeps the picture from being worn, 0..1; 0 for accessories. Summed over pieces they say how many pictures a
- * garment completes, and change little when everything is photographed again.
- */
-export function completingChances({ board, wearable }: WearableBoard, garments: readonly Garment[]): number[][] {
+export function pieceChances({ board, wearable }: WearableBoard, garments: readonly Garment[]): PieceChances[][] {
 	const byId = new Map(garments.map((garment) => [garment.id, garment]));
 	return wearable.map(({ answers }, index) => {
 		const missing = answers.map((answered) =>
-			answered.piece.slot === 'accessory'
-				? 0
-				: missingChance(answered, board[index]!.trust, byId.get(answered.garmentId ?? '')),
+			missingChance(answered, board[index]!.trust, byId.get(answered.garmentId ?? '')),
 		);
-		return missing.map((chance, at) =>
-			missing.reduce((product, other, place) => (place === at ? product : product * (1 - other)), chance),
-		);
+		const isWorn = ({ piece }: AnsweredPiece) => piece.slot !== 'accessory';
+		return answers.map((answered, at) => ({
+			missing: missing[at]!,
+			completing: isWorn(answered)
+				? missing.reduce(
+						(product, other, place) => (place === at || !isWorn(answers[place]!) ? product : product * (1 - other)),
+						missing[at]!,
+					)
+				: 0,
+		}));
 	});
 }

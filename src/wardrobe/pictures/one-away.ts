@@ -1,5 +1,6 @@
 import type { Garment } from '../words/garment.ts';
 import type { Piece, Trust } from '../words/reading.ts';
+import type { PieceChances } from './completing.ts';
 import { answerOf } from './piece-answer.ts';
 import type { WearableBoard } from './wearable-pictures.ts';
 
@@ -14,16 +15,16 @@ export function missingPiecesOfPictures({ board, wearable }: WearableBoard): Mis
 	});
 }
 
-/** Pictures that a garment likely completes: the chances, see `completingChances`, of all pieces that it would answer. */
+/** Pictures that a garment likely completes: the chances, see `pieceChances`, of all pieces that it would answer. */
 export function likelyCompleted(
 	{ board, wearable }: WearableBoard,
-	chances: readonly (readonly number[])[],
+	chances: readonly (readonly PieceChances[])[],
 	garment: Garment,
 ): number {
 	let sum = 0;
 	for (const [index, { answers }] of wearable.entries())
 		for (const [at, { piece }] of answers.entries()) {
-			const chance = chances[index]![at]!;
+			const chance = chances[index]![at]!.completing;
 			if (chance > 0 && answersMissing({ piece, trust: board[index]!.trust }, garment)) sum += chance;
 		}
 	return sum;

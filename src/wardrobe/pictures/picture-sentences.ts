@@ -52,9 +52,14 @@ const NEAREST_WITHIN = 40;
 
 /** Why a piece is worth looking for. `total`: pictures of the board that show pieces. */
 export function wishedPieceSentence(piece: WishedPiece, total: number, names: NamesById): string {
-	const { pictures, completes, nearestGarmentId, nearestDistance, kindSure } = piece;
+	const { pictures, completes, perhaps, shownIn, nearestGarmentId, nearestDistance, kindSure } = piece;
 	const nearest = nearestGarmentId !== null && (nearestDistance ?? Number.POSITIVE_INFINITY) <= NEAREST_WITHIN;
 	const garment = nearest ? names.get(nearestGarmentId) : undefined;
+	if (perhaps)
+		return [
+			say('wishedPieces.seen', { count: shownIn, total }),
+			say('wishedPieces.perhaps', { garment: names.get(nearestGarmentId ?? '') ?? '' }),
+		].join(' ');
 	return [
 		say('wishedPieces.seen', { count: pictures.length, total }),
 		completes.length > 0

@@ -21,8 +21,12 @@ export type PicturesReport = {
 	readonly wishedPieces: readonly (WishedPiece & { readonly name: string; readonly sentence: string })[];
 };
 
-/** What the board wears, which pictures can be worn, and what to look for. Garments in storage count, those leaving do not. */
-export function picturesReport(worn: WearableBoard, garments: readonly Garment[]): PicturesReport {
+/** What the board wears, which pictures can be worn, and what to look for, see `wishedPieces`. Garments in storage count, those leaving do not. */
+export function picturesReport(
+	worn: WearableBoard,
+	garments: readonly Garment[],
+	wishedBefore: ReadonlySet<string> = new Set(),
+): PicturesReport {
 	const { board, wearable } = worn;
 	const names = new Map(garments.map(({ id, name }) => [id, name]));
 	const told = wearable.map((picture, index) => {
@@ -37,7 +41,7 @@ export function picturesReport(worn: WearableBoard, garments: readonly Garment[]
 	return {
 		sentence: boardSentence(told),
 		pictures: told.sort((one, other) => one.away - other.away || one.near - other.near),
-		wishedPieces: wishedPieces(worn, garments).map((piece) => ({
+		wishedPieces: wishedPieces(worn, garments, wishedBefore).map((piece) => ({
 			...piece,
 			name: pieceName(piece.example, piece.exampleTrust),
 			sentence: wishedPieceSentence(piece, board.length, names),

@@ -16,12 +16,14 @@ export type SoughtPiece = {
 
 /** The pieces to look for, by name; those that complete most pictures first. */
 export const soughtPieces = (worn: WearableBoard, garments: readonly Garment[]): SoughtPiece[] =>
-	wishedPieces(worn, garments).map(({ example, exampleTrust, pictures }) => ({
-		name: pieceName(example, exampleTrust),
-		pictures: pictures.length,
-		example,
-		exampleTrust,
-	}));
+	wishedPieces(worn, garments)
+		.filter(({ perhaps }) => !perhaps)
+		.map(({ example, exampleTrust, pictures }) => ({
+			name: pieceName(example, exampleTrust),
+			pictures: pictures.length,
+			example,
+			exampleTrust,
+		}));
 
 /** The sought piece that a find is, the one of most pictures; null where it is none: kind, colour and pattern must come near enough. */
 export function soughtPieceThatIs(

@@ -7,7 +7,7 @@ import { slotOfKind } from '../words/kind.ts';
 import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
 import type { Piece, Trust } from '../words/reading.ts';
 import type { Slot } from '../words/slot.ts';
-import { completingChances, toldCompletions } from './completing.ts';
+import { type PieceChances, pieceChances } from './completing.ts';
 import type { Picture } from './picture.ts';
 import type { AnsweredPiece } from './picture-outfit.ts';
 import { possibleKinds } from './piece-answer.ts';
@@ -16,7 +16,13 @@ import type { WearableBoard } from './wearable-pictures.ts';
 /** Missing pieces whose colours lie within this of each other are one wish: the width of a palette colour, CIEDE2000, measured on six boards. */
 const ONE_COLOUR_WITHIN = 20;
 
-/** A piece that pictures wear and nothing owned answers. */
+/** So many pictures must likely lack a piece before it is wished for, and so many where it was wished for before: what lies at the edge does not come and go. */
+const LACKS_FROM = 0.5;
+const STILL_LACKS_FROM = 0.25;
+/** From here on a picture may lack a piece that something owned answers today. */
+const MAY_LACK_FROM = 0.25;
+
+/** A piece that pictures wear and nothing owned answers, or perhaps nothing. */
 export type WishedPiece = {
 	/** Stays the same while the board and its readings do. */
 	readonly id: string;
@@ -33,11 +39,15 @@ export type WishedPiece = {
 	/** The piece in that colour, as its picture shows it, and how far the picture can be believed. */
 	readonly example: Piece;
 	readonly exampleTrust: Trust;
-	/** Pictures that show it, and those that it alone would make wearable, both by inspiration. */
+	/** True where something owned answers it today, in every picture, but so barely that other photos may say otherwise. */
+	readonly perhaps: boolean;
+	/** Pictures that lack it, or perhaps lack it, and those that it alone would make wearable, both by inspiration. */
 	readonly pictures: readonly string[];
 	readonly completes: readonly string[];
-	/** The same as a number that reckons with the photos' errors, see `completingChances`: what the order is by. */
+	/** The same as a number that reckons with the photos' errors, see `pieceChances`: what the order is by. */
 	readonly completesLikely: number;
+	/** Pictures that likely lack it, reckoned in the same way. */
+	readonly lacksLikely: number;
 	/** Pictures that show such a piece, owned or not. */
 	readonly shownIn: number;
 	/** Share of the board's worn cloth, 0..1. */
@@ -47,7 +57,7 @@ export type WishedPiece = {
 	readonly nearestDistance: number | null;
 };
 
-type Member = AnsweredPiece & { readonly picture: Picture; readonly kind: Kind | null; readonly chance: number };
+type Member = AnsweredPiece & { readonly picture: Picture; readonly kind: Kind | null; readonly chance: PieceChances };
 
 /** The distance to the nearest owned garment; infinite where there is none. */
 const far = ({ answer }: Member): number => answer.distance ?? Number.POSITIVE_INFINITY;
@@ -64,7 +74,7 @@ function commonest<T>(values: readonly T[]): T {
 /** All pieces of the board by what they are: a family of kinds, or a slot where no kind is known. */
 function piecesByFamily(
 	{ board, wearable }: WearableBoard,
-	chances: readonly (readonly number[])[],
+	chances: readonly (readonly PieceChances[])[],
 ): Map<string, Member[]> {
 	const groups = new Map<string, Member[]>();
 	for (const [index, { answers }] of wearable.entries()) {
@@ -94,13 +104,17 @@ function middleOf(members: readonly Member[]): { readonly middle: Member; readon
 	return { middle, spread: Math.max(...distances(middle)) };
 }
 
+const isMissing = ({ answer }: Member): boolean => answer.degree === 'missing';
+
 function wishedPiece(all: readonly Member[], awayOf: ReadonlyMap<string, number>, worn: number): WishedPiece {
-	const members = all.filter(({ answer }) => answer.degree === 'missing');
+	const lacking = all.filter(isMissing);
+	const perhaps = lacking.length === 0;
+	const members = perhaps ? all.filter(({ chance }) => chance.missing >= MAY_LACK_FROM) : lacking;
 	const { middle, spread } = middleOf(all);
 	const { place: _place, told: _told, ...example } = middle.piece;
 	const lab = mainLab(middle.piece);
 	const kind = commonest(all.map((member) => member.kind));
-	const nearest = members.reduce((best, one) => (far(one) < far(best) ? one : best));
+	const nearest = (members.length > 0 ? members : all).reduce((best, one) => (far(one) < far(best) ? one : best));
 	const pictures = [...new Set(members.map(({ picture }) => picture.inspirationId))];
 	const sureness = all.map(({ piece }) => (piece.kind ? 1 : (piece.kinds[0]?.probability ?? 0)));
 	return {
@@ -113,9 +127,11 @@ function wishedPiece(all: readonly Member[], awayOf: ReadonlyMap<string, number>
 		spread,
 		example: { ...example, kind: kind === middle.kind ? example.kind : kind },
 		exampleTrust: middle.picture.trust,
+		perhaps,
 		pictures,
-		completes: pictures.filter((id) => awayOf.get(id) === 1 && members.some((one) => isWorn(one, id))),
-		completesLikely: all.reduce((sum, { chance }) => sum + chance, 0),
+		completes: pictures.filter((id) => awayOf.get(id) === 1 && lacking.some((one) => isWorn(one, id))),
+		completesLikely: all.reduce((sum, { chance }) => sum + chance.completing, 0),
+		lacksLikely: all.reduce((sum, { chance }) => sum + chance.missing, 0),
 		shownIn: new Set(all.map(({ picture }) => picture.inspirationId)).size,
 		share: all.reduce((total, { piece }) => total + piece.share, 0) / Math.max(worn, Number.EPSILON),
 		nearestGarmentId: nearest.garmentId,
@@ -127,23 +143,28 @@ function wishedPiece(all: readonly Member[], awayOf: ReadonlyMap<string, number>
 const isWorn = ({ picture, piece }: Member, id: string): boolean =>
 	picture.inspirationId === id && piece.slot !== 'accessory';
 
+/** Most completions first; of those that photos cannot tell apart the one that more pictures show, then more cloth. */
+const byWorth = (one: WishedPiece, other: WishedPiece): number =>
+	other.completesLikely - one.completesLikely ||
+	other.shownIn - one.shownIn ||
+	other.share - one.share ||
+	(one.id < other.id ? -1 : 1);
+
 /**
- * The pieces to look for: what pictures show and nothing owned answers, near-equal ones together, ordered by the pictures that one such piece likely makes wearable, then by what the
- * board alone says: how many pictures show it, then cloth. Accessories come in the same order and complete nothing.
+ * The pieces to look for: what pictures show and likely nothing owned answers, near-equal ones together, ordered by the pictures that one such piece likely makes wearable. Accessories come in the
+ * same order and complete nothing. `before`: ids of those that were wished for before and stay while it is not clear that something answers them.
  */
-export function wishedPieces(worn: WearableBoard, garments: readonly Garment[]): WishedPiece[] {
+export function wishedPieces(
+	worn: WearableBoard,
+	garments: readonly Garment[],
+	before: ReadonlySet<string> = new Set(),
+): WishedPiece[] {
 	const { board, wearable } = worn;
 	const awayOf = new Map(wearable.map(({ inspirationId, away }) => [inspirationId, away]));
 	const cloth = board.reduce((sum, { pieces }) => sum + pieces.reduce((area, { share }) => area + share, 0), 0);
-	return [...piecesByFamily(worn, completingChances(worn, garments)).values()]
+	return [...piecesByFamily(worn, pieceChances(worn, garments)).values()]
 		.flatMap(byColour)
-		.filter((members) => members.some(({ answer }) => answer.degree === 'missing'))
 		.map((members) => wishedPiece(members, awayOf, cloth))
-		.sort(
-			(one, other) =>
-				toldCompletions(other.completesLikely) - toldCompletions(one.completesLikely) ||
-				other.shownIn - one.shownIn ||
-				other.share - one.share ||
-				(one.id < other.id ? -1 : 1),
-		);
+		.filter(({ id, lacksLikely }) => lacksLikely >= (before.has(id) ? STILL_LACKS_FROM : LACKS_FROM))
+		.sort(byWorth);
 }

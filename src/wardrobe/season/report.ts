@@ -8,7 +8,9 @@ import { type SurerLight, surerLight } from '../fit/surer-light.ts';
 import { type Twin, twinsOf } from '../fit/twins.ts';
 import { type Bands, coveredShareOf } from '../gaps/bands.ts';
 import type { Gap } from '../gaps/gap.ts';
+import { gapsShownBefore } from '../gaps/gaps.ts';
 import { type MissingPiece, wishedPiece } from '../gaps/missing-piece.ts';
+import { wishedAmong } from '../gaps/piece-gap.ts';
 import { seasonGaps } from '../gaps/season-gaps.ts';
 import type { Loner } from '../pairs/loner.ts';
 import { lonersOf } from '../pairs/loners.ts';
@@ -18,7 +20,7 @@ import { pairTable } from '../pairs/pair-table.ts';
 import type { Pairing } from '../pairs/pairings.ts';
 import { type PaletteChange, paletteChange } from '../palette/palette-change.ts';
 import { type PaletteCover, paletteCover } from '../palette/palette-cover.ts';
-import { completingChances } from '../pictures/completing.ts';
+import { pieceChances } from '../pictures/completing.ts';
 import { answersMissing, likelyCompleted, missingPiecesOfPictures } from '../pictures/one-away.ts';
 import { type PicturesReport, picturesReport } from '../pictures/pictures-report.ts';
 import { type WearableBoard, wearableBoard } from '../pictures/wearable-pictures.ts';
@@ -141,7 +143,7 @@ function gainsOfWishes(
 	added: readonly Tally[],
 ): Parameters<typeof wishStandings>[2] {
 	const oneAway = missingPiecesOfPictures(worn);
-	const chances = completingChances(worn, input.garments);
+	const chances = pieceChances(worn, input.garments);
 	const gains = new Map(
 		wished.map((wish, index) => {
 			const piece = wishedPiece(wish, input.palette);
@@ -173,7 +175,7 @@ export function seasonReport(input: SeasonInput): Report {
 	const twins = twinsOf(here);
 	const rail = heldGarments(input);
 	const worn = wearableBoard(input);
-	const pictures = picturesReport(worn, input.garments);
+	const pictures = picturesReport(worn, input.garments, wishedAmong(gapsShownBefore(input)));
 	const wished = input.wishes.filter(({ state }) => state === 'open');
 	const { bands, missingPieces, gaps, outfits, added } = seasonGaps(input, rail, pictures.wishedPieces, {
 		others: wished.map((wish) => wishedPiece(wish, input.palette)),
