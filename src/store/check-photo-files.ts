@@ -8,6 +8,7 @@ import { INCOMING_FOLDER } from './incoming-file.ts';
 import { derivedKey, type PictureName } from './photo-files.ts';
 import { makePrivateFolder } from './private-files.ts';
 import type { PhotoRow, Tables } from './schema.ts';
+import { outlineOf, unusedOutlines } from './unused-outlines.ts';
 
 /** Folder of a home for photo files that no row names. */
 export const FOUND_FOLDER = 'found';
@@ -23,32 +24,13 @@ async function sweep(homePath: string, files: readonly string[]): Promise<void> 
 			await rm(join(homePath, name), { recursive: true, force: true });
 }
 
-/** Name of a file with an outline drawn by hand: the photo's id, and which of its outlines. */
-const OUTLINE_FILE = /^([0-9a-f]{64})\.(mask-[0-9a-f]+)\.png$/;
-
-/**
- * Drops outlines drawn by hand that nothing points at any more: a decision that would have brought them was never made, or can no longer be done
- * again. What a photo has, or a decision may bring back, stays.
- */
-async function sweepOutlines(
-	db: Kysely<Tables>,
-	rows: readonly Pick<Row, 'id' | 'mask'>[],
-	derived: readonly string[],
-): Promise<void> {
-	const outlines = derived.filter((path) => OUTLINE_FILE.test(basename(path)));
-	if (outlines.length === 0) return;
-	const wanted = new Set(rows.map(({ id, mask }) => `${id} ${mask}`));
-	const decisions = await db.selectFrom('decisions').select('changes').where('changes', 'like', '%mask-%').execute();
-	const aside = await db.selectFrom('set_aside').select('body').where('body', 'like', '%mask-%').execute();
-	const named = new Set(
-		[...decisions.map(({ changes }) => changes), ...aside.map(({ body }) => body)].flatMap(
-			(text) => text.match(/mask-[0-9a-f]+/g) ?? [],
-		),
-	);
-	for (const path of outlines) {
-		const [, id, mask] = OUTLINE_FILE.exec(basename(path))!;
-		if (!wanted.has(`${id} ${mask}`) && !named.has(mask!)) await rm(path, { force: true });
-	}
+/** Drops outlines drawn by hand that nothing points at any more. */
+async function sweepOutlines(db: Kysely<Tables>, derived: readonly string[]): Promise<void> {
+	const outlines = derived.flatMap((path) => {
+		const outline = outlineOf(basename(path));
+		return outline ? [{ ...outline, path }] : [];
+	});
+	for (const { path } of await unusedOutlines(db, outlines)) await rm(path, { force: true });
 }
 
 /** Moves originals that no row names to `found`. */
@@ -115,7 +97,7 @@ export async function checkPhotoFiles(homePath: string, db: Kysely<Tables>): Pro
 	const orphans = originals.filter((path) => !known.has(basename(path)));
 	const sizes = await sizesOf(originals.filter((path) => known.has(basename(path))));
 	const pictures = new Set(derived.map((path) => basename(path)));
-	await sweepOutlines(db, rows, derived);
+	await sweepOutlines(db, derived);
 	await moveOrphans(homePath, orphans);
 
 	const found = new Map<Amiss, string[]>();

@@ -81,9 +81,34 @@ export async function setMisshapenAside(db: Kysely<Tables>, at: string): Promise
 		await db.deleteFrom('things').where('kind', '=', kind).where('id', '=', id).execute();
 		await db.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', '=', id).execute();
 	}
+	return sentenceOf(found);
+}
+
+type Misshapen = { readonly kind: string; readonly id: string; readonly what: string };
+
+function sentenceOf(found: readonly Misshapen[]): string[] {
 	const [first] = found;
 	if (!first) return [];
 	return [say('homeChecks.otherForm', { count: found.length, kind: first.kind, id: first.id, what: first.what })];
+}
+
+/** Says again what {@link setMisshapenAside} set aside since `from`, whichever program did: one sentence at most. */
+export async function misshapenAside(db: Kysely<Tables>, from: string): Promise<string[]> {
+	const rows = await db
+		.selectFrom('set_aside')
+		.select(['source', 'id', 'body'])
+		.where('source', 'like', 'things/%')
+		.where('at', '>=', from)
+		.orderBy('at')
+		.orderBy('id')
+		.execute();
+	return sentenceOf(
+		rows.flatMap(({ source, id, body }) => {
+			const kind = source.slice('things/'.length);
+			const what = misshapenIn(kind, body);
+			return what === null ? [] : [{ kind, id, what }];
+		}),
+	);
 }
 
 /** Parts that every reading has, and their JSON types. */

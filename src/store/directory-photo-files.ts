@@ -1,7 +1,9 @@
 import { readFile, rm, stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { moveDurably, writeDurably } from './durable-write.ts';
+import { filesBelow } from './files-below.ts';
 import { derivedKey, originalKey, type PhotoFiles } from './photo-files.ts';
+import { outlineOf } from './unused-outlines.ts';
 
 /** `null` where the file is missing; every other failure stays one. */
 async function orNull<T>(answer: Promise<T>): Promise<T | null> {
@@ -31,6 +33,15 @@ export function directoryPhotoFiles(root: string): PhotoFiles {
 		writeDerived: (id, name, bytes) => writeDurably(join(root, derivedKey(id, name)), bytes),
 		derived: async (id, name) => orNull(readFile(join(root, derivedKey(id, name)))),
 		removeDerived: async (id, name) => rm(join(root, derivedKey(id, name)), { force: true }),
+		async outlines() {
+			const found = [];
+			for (const path of await filesBelow(join(root, 'derived'))) {
+				const outline = outlineOf(basename(path));
+				const written = outline && (await orNull(stat(path)));
+				if (outline && written) found.push({ ...outline, writtenAt: written.mtime });
+			}
+			return found;
+		},
 		async removeAll() {
 			for (const folder of ['photos', 'derived']) await rm(join(root, folder), { recursive: true, force: true });
 		},

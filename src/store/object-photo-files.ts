@@ -1,7 +1,9 @@
 import { rm, stat } from 'node:fs/promises';
+import { basename } from 'node:path';
 import { say } from '../language/speak.ts';
 import { type Content, type ObjectStore, ObjectStoreError } from './object-store.ts';
 import { derivedKey, originalKey, type PhotoFiles } from './photo-files.ts';
+import { outlineOf } from './unused-outlines.ts';
 
 /** Photo files in an S3-compatible object store, below `prefix` (one a home). */
 export function objectPhotoFiles(objects: ObjectStore, prefix: string): PhotoFiles {
@@ -29,8 +31,15 @@ export function objectPhotoFiles(objects: ObjectStore, prefix: string): PhotoFil
 		writeDerived: (id, name, bytes) => objects.put(below(derivedKey(id, name)), bytes),
 		derived: (id, name) => objects.get(below(derivedKey(id, name))),
 		removeDerived: (id, name) => objects.remove(below(derivedKey(id, name))),
+		async outlines() {
+			const kept = await objects.list(below('derived/'));
+			return kept.flatMap(({ key, writtenAt }) => {
+				const outline = outlineOf(basename(key));
+				return outline ? [{ ...outline, writtenAt }] : [];
+			});
+		},
 		async removeAll() {
-			for (const key of await objects.list(below(''))) await objects.remove(key);
+			for (const { key } of await objects.list(below(''))) await objects.remove(key);
 		},
 	};
 }

@@ -22,6 +22,9 @@ export class ObjectStoreError extends Error {}
 /** What is sent: bytes, or a file of this machine with its size and the SHA-256 of its content in hex. */
 export type Content = Uint8Array | { readonly path: string; readonly sizeBytes: number; readonly sha256: string };
 
+/** An object in a list. */
+export type Listed = { readonly key: string; readonly writtenAt: Date };
+
 /** An object store, object by object; keys are below the bucket. Each call is tried three times. */
 export type ObjectStore = {
 	/** Size in bytes, or null where there is no such object. */
@@ -30,8 +33,8 @@ export type ObjectStore = {
 	/** Stored when it resolves. A file is sent as it is read, never held as a whole. */
 	put(key: string, content: Content): Promise<void>;
 	remove(key: string): Promise<void>;
-	/** Keys that begin so. */
-	list(prefix: string): Promise<string[]>;
+	/** Objects whose keys begin so. */
+	list(prefix: string): Promise<Listed[]>;
 };
 
 /** Waited before each further try. */
@@ -65,9 +68,11 @@ const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
 const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
 
-/** The texts between a tag of the list that an S3-compatible store answers; our keys need no escapes. */
+/** What stands between a tag of the list that an S3-compatible store answers; our keys need no escapes. */
 const textsIn = (xml: string, tag: string): string[] =>
-	[...xml.matchAll(new RegExp(`<${tag}>([^<]*)</${tag}>`, 'g'))].map(([, text]) => text!);
+	[...xml.matchAll(new RegExp(`<${tag}>(.*?)</${tag}>`, 'gs'))].map(([, text]) => text!);
+
+const textIn = (xml: string, tag: string): string | undefined => textsIn(xml, tag)[0];
 
 /** One signed request; its answer whatever the status. Throws what `fetch` throws. */
 async function once(
@@ -124,15 +129,16 @@ export function openObjectStore(settings: ObjectStoreSettings): ObjectStore {
 			await ask('DELETE', `/${key}`);
 		},
 		async list(prefix) {
-			const keys: string[] = [];
+			const listed: Listed[] = [];
 			for (let next: string | undefined = ''; next !== undefined; ) {
 				const query = new URLSearchParams({ 'list-type': '2', prefix });
 				if (next !== '') query.set('continuation-token', next);
 				const xml: string = textOf((await ask('GET', `?${query}`))?.bytes ?? new Uint8Array());
-				keys.push(...textsIn(xml, 'Key'));
-				next = textsIn(xml, 'NextContinuationToken')[0];
+				for (const one of textsIn(xml, 'Contents'))
+					listed.push({ key: textIn(one, 'Key')!, writtenAt: new Date(textIn(one, 'LastModified')!) });
+				next = textIn(xml, 'NextContinuationToken');
 			}
-			return keys;
+			return listed;
 		},
 	};
 }

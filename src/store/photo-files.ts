@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { DerivedName } from './store.ts';
+import type { Outline } from './unused-outlines.ts';
 
 /**
  * Name under which a picture is kept beside its original. A mask is the user's own work and gets a new name with each version of
@@ -20,6 +21,8 @@ export type PhotoFiles = {
 	/** null where there is none. */
 	derived(id: string, name: PictureName): Promise<Uint8Array | null>;
 	removeDerived(id: string, name: PictureName): Promise<void>;
+	/** The outlines drawn by hand that are kept, and when each was written last. */
+	outlines(): Promise<readonly (Outline & { readonly writtenAt: Date })[]>;
 	/** Everything of this home, for good. */
 	removeAll(): Promise<void>;
 };

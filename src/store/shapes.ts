@@ -104,13 +104,24 @@ const SHAPES: Readonly<Record<string, TSchema>> = {
 const ajv = new Ajv();
 const checks = new Map<string, ValidateFunction>();
 
+/** `undefined` where it is no JSON. */
+function parsed(body: string): unknown {
+	try {
+		return JSON.parse(body) as unknown;
+	} catch {
+		return undefined;
+	}
+}
+
 /** What is wrong with the body of a thing of this kind, in short; null where it has the form that the judgements take for granted. */
 export function misshapenIn(kind: string, body: string): string | null {
 	const shape = SHAPES[kind];
 	if (!shape) return say('home.unknownKind', { kind });
 	const check = checks.get(kind) ?? ajv.compile(shape);
 	checks.set(kind, check);
-	if (check(JSON.parse(body))) return null;
+	const thing = parsed(body);
+	if (thing === undefined) return say('home.anotherForm');
+	if (check(thing)) return null;
 	const [first] = check.errors ?? [];
 	return `${first?.instancePath.slice(1).replaceAll('/', '.') || 'it'} ${first?.message ?? say('home.anotherForm')}`;
 }

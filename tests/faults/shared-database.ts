@@ -20,7 +20,8 @@ export async function openShared(database: SharedDatabase): Promise<{ store: Sto
 	if (database.kind === 'postgres') {
 		const { connectionString } = database;
 		const hosted = await openDatabase({ connectionString, maxConnections: 2 });
-		return { store: await openHomeStore(hosted, 'home', files, SHARED_NOW), close: () => hosted.close() };
+		const { store } = await openHomeStore(hosted, 'home', files, SHARED_NOW);
+		return { store, close: () => hosted.close() };
 	}
 	const { db, connection } = openSqlite(join(database.folder, 'shared.sqlite'));
 	return { store: sqlStore(db, files, SHARED_NOW), close: async () => closeSqlite(connection) };

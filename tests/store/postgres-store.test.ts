@@ -12,7 +12,9 @@ import { HOME_TABLES, withinAllHomes } from '../../src/store/postgres/apart.ts';
 import { type HostedDatabase, openDatabase } from '../../src/store/postgres/database.ts';
 import { openHomeStore } from '../../src/store/postgres/home-store.ts';
 import { openPhotoQueue, type PhotoQueue, type PhotoTask } from '../../src/store/postgres/photo-queue.ts';
-import { putGarments, undone } from '../support/decided.ts';
+import { dropUnusedOutlines } from '../../src/store/unused-outlines.ts';
+import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
+import { corrected, putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { startObjectStore } from '../support/object-store.ts';
 import { startPostgres } from '../support/postgres.ts';
@@ -55,14 +57,14 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			const id = newHome();
 			return {
 				open: async (clock: () => Date = now) => {
-					const store = await openHomeStore(await opening, id, filesOf(id), clock);
+					const { store } = await openHomeStore(await opening, id, filesOf(id), clock);
 					return { store, close: () => store.close() };
 				},
 			};
 		});
 
 	describe('homes of several people in one database', () => {
-		const opened = async (id: string) => openHomeStore(await opening, id, inFolder(id), now);
+		const opened = async (id: string) => (await openHomeStore(await opening, id, inFolder(id), now)).store;
 
 		it('know nothing of each other', async () => {
 			const [mine, other] = [await opened(newHome()), await opened(newHome())];
@@ -114,7 +116,8 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 		it('are opened by two servers at the same moment, and decisions of both are kept', async () => {
 			const id = newHome();
 			const servers = await Promise.all([database(), database()]);
-			const stores = await Promise.all(servers.map((server) => openHomeStore(server, id, inFolder(id), now)));
+			const homes = await Promise.all(servers.map((server) => openHomeStore(server, id, inFolder(id), now)));
+			const stores = homes.map(({ store }) => store);
 			await Promise.all(
 				Array.from({ length: 20 }, (_, index) =>
 					putGarments(stores[index % 2]!, garmentDetails({ id: 'g1', notes: String(index) }), `Changed ${index}`),
@@ -128,6 +131,56 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			}
 			await stores[1]!.undo();
 			expect(await stores[0]!.garments.get('g1')).toBeNull();
+		});
+	});
+
+	describe('what start-up mends', () => {
+		it('sets things aside that have another form, says so from whichever server, and shows the rest', async () => {
+			const id = newHome();
+			const files = inFolder(id);
+			const { store, findings } = await openHomeStore(await opening, id, files, now);
+			expect(findings).toEqual([]);
+			for (const one of ['g1', 'g2', 'g3']) await putGarments(store, garmentDetails({ id: one }), 'Added');
+			const tables = (await opening).homeTables(id);
+			await sql`update things set body = '{"id":"g1","photoIds":"none"}' where id = 'g1'`.execute(tables);
+			await sql`update things set body = 'cut o' where id = 'g2'`.execute(tables);
+			const servers = [await database(), await database()];
+			for (const server of servers) {
+				const again = await openHomeStore(server, id, files, now);
+				expect((await again.store.garments.list()).map((garment) => garment.id)).toEqual(['g3']);
+				expect(again.findings).toEqual([
+					expect.stringMatching(/^2 entries have another form .*garment "g[12]".* set aside/),
+				]);
+			}
+			const later = () => new Date(Date.parse(SUITE_TIME) + 31 * 24 * 3600 * 1000);
+			expect((await openHomeStore(await opening, id, files, later)).findings).toEqual([]);
+			expect((await openHomeStore(await opening, newHome(), files, now)).findings).toEqual([]);
+		});
+
+		it.each([
+			['a folder', inFolder],
+			['an object store', inObjects],
+		])('drops outlines in %s that nothing points at once they are a day old', async (_place, filesOf) => {
+			const id = newHome();
+			const files = filesOf(id);
+			const { store } = await openHomeStore(await opening, id, files, now);
+			const about = { originalName: 'a.jpg', mediaType: 'image/jpeg', addedAt: SUITE_TIME };
+			const photo = (await store.photos.add(new Uint8Array([1, 2, 3]), about)).id;
+			await corrected(store, photo, { mask: true }, new Uint8Array([1]));
+			await corrected(store, photo, { mask: true }, new Uint8Array([2]));
+			await undone(store);
+			await store.photos.keepMask(photo, new Uint8Array([3]));
+			await store.photos.saveReading(photo, aReading([aSwatch(OAT)]), { thumb: new Uint8Array([4]) });
+			const left = async () => (await files.outlines()).length;
+			const tables = (await opening).homeTables(id);
+			// Files bear the time of this machine.
+			await dropUnusedOutlines(tables, files, new Date());
+			expect(await left()).toBe(3);
+			await dropUnusedOutlines(tables, files, new Date(Date.now() + 25 * 3600 * 1000));
+			expect(await left()).toBe(2);
+			expect(await store.photos.derived(photo, 'mask')).toEqual(new Uint8Array([1]));
+			await store.redo();
+			expect(await store.photos.derived(photo, 'mask')).toEqual(new Uint8Array([2]));
 		});
 	});
 

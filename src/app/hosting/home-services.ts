@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { INCOMING_FOLDER, receiveFile } from '../../store/incoming-file.ts';
 import { isHome } from '../../store/postgres/accounts/homes.ts';
 import { openHomeStore } from '../../store/postgres/home-store.ts';
+import { dropUnusedOutlines } from '../../store/unused-outlines.ts';
 import { followPhotos } from '../follow-photos.ts';
 import type { Services } from '../services.ts';
 import { hostedJobs } from './hosted-jobs.ts';
@@ -16,10 +17,11 @@ export async function openHomeServices(shared: Shared, homeId: string): Promise<
 	const { database, queue, pool, filesOf, workFolder, now, newId } = shared;
 	if (!(await isHome(database.accounts, homeId))) throw new HomeGoneError();
 	const files = filesOf(homeId);
-	const store = await openHomeStore(database, homeId, files, now);
+	const { store, findings } = await openHomeStore(database, homeId, files, now);
 	const events = shared.events.of(homeId);
 	const jobs = hostedJobs({ homeId, queue, store, events });
 	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
+	shared.inBackground(dropUnusedOutlines(database.homeTables(homeId), files, now()));
 	return {
 		store,
 		pool,
@@ -30,7 +32,7 @@ export async function openHomeServices(shared: Shared, homeId: string): Promise<
 		backup: (to) => takeAway({ tables: database.homeTables(homeId), files, workFolder }, to),
 		receive: (from) => receiveFile(from, join(workFolder, INCOMING_FOLDER)),
 		beside: null,
-		findings: [],
+		findings,
 		now,
 		newId,
 		...followPhotos(store, events, jobs.enqueue),

@@ -41,6 +41,18 @@ function createOpenHomes(open: (homeId: string) => Promise<Services>) {
 	};
 }
 
+/** Work that no request waits for. */
+function createBackground(report: (error: unknown) => void) {
+	const going = new Set<Promise<void>>();
+	return {
+		start(work: Promise<void>): void {
+			const done = work.catch(report).finally(() => going.delete(done));
+			going.add(done);
+		},
+		ended: async () => void (await Promise.all(going)),
+	};
+}
+
 /** Connects to everything; brings the tables up to date. */
 export async function openHost(settings: HostSettings): Promise<Host> {
 	const { connectionString, report } = settings;
@@ -56,7 +68,9 @@ export async function openHost(settings: HostSettings): Promise<Host> {
 	let notices: Notices | null = null;
 	const events = createHostedEvents(async (notice) => notices?.tell(notice), report);
 	const pool = createReaderPool({ threads: settings.threads });
-	const shared: Shared = { ...settings, database, queue, pool, events, now: () => new Date(), newId: randomUUID };
+	const background = createBackground(report);
+	const own = { inBackground: background.start, now: () => new Date(), newId: randomUUID };
+	const shared: Shared = { ...settings, database, queue, pool, events, ...own };
 	const homes = createOpenHomes((homeId) => openHomeServices(shared, homeId));
 	const onGap = () => {
 		events.missed();
@@ -73,6 +87,7 @@ export async function openHost(settings: HostSettings): Promise<Host> {
 			await queue.close();
 			await pool.close();
 			await notices?.close();
+			await background.ended();
 			await database.close();
 		},
 	};

@@ -30,6 +30,8 @@ export type Shared = HostSettings & {
 	readonly queue: PhotoQueue;
 	readonly pool: ReaderPool;
 	readonly events: HostedEvents;
+	/** Lets work go on that no request waits for; its faults are reported, and closing waits for it. */
+	readonly inBackground: (work: Promise<void>) => void;
 	readonly now: () => Date;
 	readonly newId: () => string;
 };
