@@ -1,6 +1,7 @@
 /** All seasons, one season's settings, the bin, the backup, and a device that comes in. */
 export const SEASONS = {
 	seasonsPage: {
+		found: 'Was Dyelot beim Start in Ordnung brachte',
 		from: 'Von',
 		to: 'Bis',
 		startItFrom: 'Nach {{name}} beginnen',

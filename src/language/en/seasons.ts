@@ -1,6 +1,7 @@
 /** All seasons, one season's settings, the bin, the backup, and a device that comes in. */
 export const SEASONS = {
 	seasonsPage: {
+		found: 'What Dyelot put right when it started',
 		from: 'From',
 		to: 'To',
 		startItFrom: 'Start it from {{name}}',

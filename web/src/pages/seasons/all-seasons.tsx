@@ -10,6 +10,7 @@ import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { UndoBar } from '../../shell/undo-bar.tsx';
 import { Bin } from './bin.tsx';
+import { FoundAtStart } from './found-at-start.tsx';
 import { NewSeason } from './new-season.tsx';
 import { SeasonTable } from './season-table.tsx';
 import { TakeAlong } from './take-along.tsx';
@@ -54,6 +55,7 @@ export function AllSeasons() {
 					<NewSeason />
 				</section>
 				<Bin onTakenOut={(name) => setTold(say('seasonsPage.takenOut', { name }))} />
+				<FoundAtStart />
 				<TakeAlong />
 				<LanguageChoice />
 			</main>
