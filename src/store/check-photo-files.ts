@@ -5,10 +5,10 @@ import { say } from '../language/speak.ts';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
 import { INCOMING_FOLDER } from './incoming-file.ts';
-import { derivedKey, type PictureName } from './photo-files.ts';
+import { derivedKey, outlineOf, type PictureName } from './photo-files.ts';
 import { makePrivateFolder } from './private-files.ts';
 import type { PhotoRow, Tables } from './schema.ts';
-import { outlineOf, unusedOutlines } from './unused-outlines.ts';
+import { unusedOutlines } from './unused-outlines.ts';
 
 /** Folder of a home for photo files that no row names. */
 export const FOUND_FOLDER = 'found';

@@ -2,8 +2,7 @@ import { readFile, rm, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { moveDurably, writeDurably } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
-import { derivedKey, originalKey, type PhotoFiles } from './photo-files.ts';
-import { outlineOf } from './unused-outlines.ts';
+import { derivedKey, originalKey, outlineOf, type PhotoFiles } from './photo-files.ts';
 
 /** `null` where the file is missing; every other failure stays one. */
 async function orNull<T>(answer: Promise<T>): Promise<T | null> {

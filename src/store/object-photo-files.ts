@@ -2,8 +2,7 @@ import { rm, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { say } from '../language/speak.ts';
 import { type Content, type ObjectStore, ObjectStoreError } from './object-store.ts';
-import { derivedKey, originalKey, type PhotoFiles } from './photo-files.ts';
-import { outlineOf } from './unused-outlines.ts';
+import { derivedKey, originalKey, outlineOf, type PhotoFiles } from './photo-files.ts';
 
 /** Photo files in an S3-compatible object store, below `prefix` (one a home). */
 export function objectPhotoFiles(objects: ObjectStore, prefix: string): PhotoFiles {

@@ -1,12 +1,23 @@
 import { createHash } from 'node:crypto';
 import type { DerivedName } from './store.ts';
-import type { Outline } from './unused-outlines.ts';
 
 /**
  * Name under which a picture is kept beside its original. A mask is the user's own work and gets a new name with each version of
  * its photo, so that writing one never harms the one before.
  */
 export type PictureName = DerivedName | `mask-${string}`;
+
+/** An outline drawn by hand, as a file: whose photo's, and which of its outlines. */
+export type Outline = { readonly photoId: string; readonly name: `mask-${string}` };
+
+/** Name of a file with an outline drawn by hand. */
+const OUTLINE_FILE = /^([0-9a-f]{64})\.(mask-[0-9a-f]+)\.png$/;
+
+/** The outline that a file of this name holds; null where it holds something else. */
+export function outlineOf(fileName: string): Outline | null {
+	const [, photoId, name] = OUTLINE_FILE.exec(fileName) ?? [];
+	return photoId && name ? { photoId, name: name as Outline['name'] } : null;
+}
 
 /** Where originals and derived pictures of photos lie, by the SHA-256 of the original: a folder, or an object store. */
 export type PhotoFiles = {

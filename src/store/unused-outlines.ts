@@ -1,17 +1,5 @@
-import type { PhotoFiles } from './photo-files.ts';
+import type { Outline, PhotoFiles } from './photo-files.ts';
 import type { Connection } from './thing-state.ts';
-
-/** An outline drawn by hand, as a file: whose photo's, and which of its outlines. */
-export type Outline = { readonly photoId: string; readonly name: `mask-${string}` };
-
-/** Name of a file with an outline drawn by hand. */
-const OUTLINE_FILE = /^([0-9a-f]{64})\.(mask-[0-9a-f]+)\.png$/;
-
-/** The outline that a file of this name holds; null where it holds something else. */
-export function outlineOf(fileName: string): Outline | null {
-	const [, photoId, name] = OUTLINE_FILE.exec(fileName) ?? [];
-	return photoId && name ? { photoId, name: name as Outline['name'] } : null;
-}
 
 /**
  * Those of the outlines that nothing points at any more: a decision that would have brought them was never made, or can no longer be done
