@@ -1,3 +1,4 @@
+import { fieldWord } from '../language/field-word.ts';
 import { say } from '../language/speak.ts';
 import type { HomeReads, VersionedKind } from '../store/store.ts';
 import { UserError } from './errors.ts';
@@ -17,7 +18,7 @@ export function staleError(things: readonly StaleThing[]): UserError {
 		.map(({ kind, fields, now }) => {
 			const { name, title } = now as { name?: string; title?: string };
 			const what = say(`nouns.${kind}`);
-			const parts = fields.join(', ') || say('refusals.something');
+			const parts = fields.map(fieldWord).join(', ') || say('refusals.something');
 			return name || title
 				? say('refusals.staleNamed', { what, name: name || title || '', fields: parts })
 				: say('refusals.staleThing', { what, fields: parts });

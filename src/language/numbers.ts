@@ -16,6 +16,10 @@ export const listText = (names: readonly string[]): string =>
 export const eitherText = (names: readonly string[]): string =>
 	new Intl.ListFormat(spokenLanguage(), { type: 'disjunction' }).format(names);
 
+/** A moment (ISO 8601) as the language and the reader's own clock write it: 14 Mar 2026, 18:05. */
+export const momentText = (iso: string): string =>
+	new Intl.DateTimeFormat(spokenLanguage(), { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(iso));
+
 /** An ISO day (2026-03-14) as the language writes days: 14 Mar 2026, Mar 14, 2026, 14.03.2026. Anything else is given back as it is. */
 export function dayText(isoDay: string): string {
 	const day = new Date(`${isoDay.slice(0, 10)}T12:00:00Z`);

@@ -82,6 +82,9 @@ function wordsOf(key: string, language: Language): string | undefined {
 	return found.get(key);
 }
 
+/** Whether the catalogue has words of that name: for names put together from what came from elsewhere. */
+export const isSaid = (name: string): name is SentenceKey => wordsOf(name, 'en-GB') !== undefined;
+
 /** Which form a number asks for, "one" or "other" (Unicode CLDR, through Intl). */
 const FORMS: Readonly<Record<Language, Intl.PluralRules>> = {
 	'en-GB': new Intl.PluralRules('en-GB'),

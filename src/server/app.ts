@@ -42,7 +42,7 @@ import { uploadRoutes } from './routes/uploads.ts';
 import { wearRoutes } from './routes/wears.ts';
 import { wishRoutes } from './routes/wishes.ts';
 import { servePage } from './static-page.ts';
-import { sentenceOfComplaints, validateBodiesStrictly } from './validation.ts';
+import { fieldOfComplaints, sentenceOfComplaints, validateBodiesStrictly } from './validation.ts';
 
 /** Photos of one upload; a whole wardrobe fits. */
 const MAX_FILES_A_REQUEST = 500;
@@ -100,7 +100,8 @@ function answerErrors(app: FastifyInstance, meaningOf: Entrance['meaningOf']): v
 					request[(error.validationContext ?? 'body') as 'body'],
 				)
 			: error.message;
-		return reply.code(status).send({ error: { code: 'bad-request', message } });
+		const field = fieldOfComplaints(error.validation);
+		return reply.code(status).send({ error: { code: 'bad-request', message, ...(field === '' ? {} : { field }) } });
 	});
 }
 

@@ -1,6 +1,8 @@
 import { Ajv } from 'ajv';
 import type { DataValidationCxt } from 'ajv/dist/types/index.js';
 import type { FastifyInstance, FastifySchemaCompiler } from 'fastify';
+import { fieldPathWords } from '../language/field-word.ts';
+import { eitherText } from '../language/numbers.ts';
 import { say } from '../language/speak.ts';
 import { isDay } from '../wardrobe/words/iso-day.ts';
 import { TRIMMED } from './schemas/basics.ts';
@@ -35,22 +37,50 @@ type Complaint = {
 	readonly params?: Record<string, unknown>;
 };
 
-/** What a failed check asked for. */
-function expectedBy({ keyword, message, params = {} }: Complaint = {}): string {
-	if (params.additionalProperty) return say('validation.noField', { field: String(params.additionalProperty) });
-	if (Array.isArray(params.allowedValues)) return say('validation.oneOf', { values: params.allowedValues.join(', ') });
-	if (keyword === 'format' && params.format === 'date') return say('validation.day');
-	if (keyword === 'pattern' && params.pattern === '\\S') return say('validation.text');
-	// The checker's own words are English; what they ask for is told by a sign or a number in them.
-	return message ? message.replace(/^must /, say('validation.itTo')) : say('validation.other');
+/** Checks whose limit is a number of things, and those whose limit is a number itself: each has its words. */
+const COUNTED = ['minLength', 'maxLength', 'minItems', 'maxItems', 'minProperties'] as const;
+const LIMITED = ['minimum', 'maximum', 'exclusiveMinimum', 'exclusiveMaximum'] as const;
+const TYPES = ['string', 'number', 'integer', 'boolean', 'array', 'object', 'null'] as const;
+
+/** Types in words, as many as a check allows. */
+function typesInWords(types: readonly string[]): string {
+	const words = types.flatMap((type) =>
+		TYPES.filter((known) => known === type).map((known) => say(`validation.type_${known}`)),
+	);
+	return eitherText(words);
 }
 
-/** One sentence for a failed schema check: what was expected, for what, what came. */
+/** What a failed check asked for. */
+function expectedBy({ keyword = '', params = {} }: Complaint = {}): string {
+	if (params.additionalProperty) return say('validation.noField', { field: String(params.additionalProperty) });
+	if (params.missingProperty) return say('validation.value');
+	if (Array.isArray(params.allowedValues)) return say('validation.oneOf', { values: params.allowedValues.join(', ') });
+	if ('allowedValue' in params) return JSON.stringify(params.allowedValue);
+	if (params.type) return typesInWords([params.type].flat().map(String));
+	const counted = COUNTED.find((one) => one === keyword);
+	if (counted) return say(`validation.${counted}`, { count: Number(params.limit) });
+	const limited = LIMITED.find((one) => one === keyword);
+	if (limited) return say(`validation.${limited}`, { limit: Number(params.limit) });
+	if (keyword === 'format' && params.format === 'date') return say('validation.day');
+	if (keyword === 'pattern' && params.pattern === '\\S') return say('validation.text');
+	if (keyword === 'pattern') return say('validation.pattern', { pattern: String(params.pattern) });
+	return say(keyword === 'uniqueItems' ? 'validation.uniqueItems' : 'validation.other');
+}
+
+/** Where in the request the first failed check looked, as a JSON Pointer (RFC 6901); '' for the whole of it. */
+export function fieldOfComplaints([first]: readonly Complaint[] = []): string {
+	const { instancePath = '', params = {} } = first ?? {};
+	return params.missingProperty === undefined ? instancePath : `${instancePath}/${String(params.missingProperty)}`;
+}
+
+/** One sentence for a failed schema check: what was expected, for what, what came. Fields are named in words. */
 export function sentenceOfComplaints(complaints: readonly Complaint[], where: string, received: unknown): string {
 	const first = complaints[0];
-	const path = (first?.instancePath ?? '').slice(1).split('/').filter(Boolean);
-	const value = path.reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], received);
-	const expected = expectedBy(first);
-	const shown = value === undefined ? 'nothing' : JSON.stringify(value).slice(0, 80);
-	return say('validation.sentence', { expected, where: path.length > 0 ? path.join('.') : where, received: shown });
+	const asked = fieldOfComplaints(complaints).split('/').filter(Boolean);
+	const value = asked.reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], received);
+	return say('validation.sentence', {
+		expected: expectedBy(first),
+		where: fieldPathWords(asked.length > 0 ? asked : [where]),
+		received: value === undefined ? say('paletteEdits.nothing') : JSON.stringify(value).slice(0, 80),
+	});
 }

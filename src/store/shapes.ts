@@ -1,5 +1,6 @@
 import { Ajv, type ValidateFunction } from 'ajv';
 import { type TSchema, Type } from 'typebox';
+import { fieldPathWords } from '../language/field-word.ts';
 import { say } from '../language/speak.ts';
 import { CONDITIONS, PLACES, WAYS_OUT, YEAR_PARTS } from '../wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../wardrobe/words/kind.ts';
@@ -123,5 +124,10 @@ export function misshapenIn(kind: string, body: string): string | null {
 	if (thing === undefined) return say('home.anotherForm');
 	if (check(thing)) return null;
 	const [first] = check.errors ?? [];
-	return `${first?.instancePath.slice(1).replaceAll('/', '.') || 'it'} ${first?.message ?? say('home.anotherForm')}`;
+	const path = (first?.instancePath ?? '').split('/').filter(Boolean);
+	const missing = first?.params.missingProperty;
+	const where = missing === undefined ? path : [...path, String(missing)];
+	return where.length === 0
+		? say('home.anotherForm')
+		: say('home.fieldOfAnotherForm', { field: fieldPathWords(where) });
 }

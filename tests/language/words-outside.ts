@@ -35,9 +35,9 @@ const FAULTS = new Set(['TypeError', 'RangeError']);
 const NAMES = new Set(['Dyelot']);
 
 const hasLetters = (text: string): boolean => /\p{L}{2}/u.test(text) && !NAMES.has(text.trim());
-/** Text of formats: queries, markup, headers of an answer, addresses. */
+/** Text of formats: queries, markup, headers of an answer, addresses, custom properties of CSS. */
 const isOfAFormat = (text: string): boolean =>
-	/^(SELECT|select|listen|PRAGMA|BEGIN|begin|GET|HEAD|dyelot|-c) |^\w+\.\w+ as \w+$|^<|^[a-z]+\/[a-z]+;|^attachment;|^(public|private), /.test(
+	/^(SELECT|select|listen|PRAGMA|BEGIN|begin|GET|HEAD|dyelot|npm start|-c) |^\w+\.\w+ as \w+$|^<|^[a-z]+\/[a-z]+;|^attachment;|^(public|private), |^\t--\{\}: \{\}; \/\*/.test(
 		text,
 	);
 /** Two words with a blank between them, or a sentence's end: prose, wherever it stands. */
@@ -57,7 +57,7 @@ function isForMachines(node: ts.Node): boolean {
 	if (ts.isTypeNode(node) || ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) return true;
 	if (ts.isNewExpression(node) && FAULTS.has(node.expression.getText())) return true;
 	if (ts.isTaggedTemplateExpression(node) && node.tag.getText().startsWith('sql')) return true;
-	if (ts.isCallExpression(node) && node.expression.getText() === 'say') return true;
+	if (ts.isCallExpression(node) && ['say', 'keep'].includes(node.expression.getText())) return true;
 	if (ts.isCallExpression(node) && /\.set(IsolationLevel|AccessMode)$/.test(node.expression.getText()))
 		return node.arguments.every((one) => ts.isStringLiteral(one));
 	if (ts.isJsxAttribute(node) && UNSPOKEN.has(node.name.getText())) return true;

@@ -24,7 +24,7 @@ describe('words that mean nothing', () => {
 	] as const)('%s without a name is refused', async (_what, method, url, body) => {
 		const answer = await test.send(method, url, body);
 		expect(answer.status).toBe(400);
-		expect(answer.body.error.message).toMatch(/^Expected some text that is not only blanks for name; received "/);
+		expect(answer.body.error.message).toMatch(/^Expected some text that is not only blanks for “name”; received "/);
 	});
 
 	// The Gregorian calendar: 2027 and 2100 are no leap years, 2028 is one.
@@ -39,7 +39,7 @@ describe('words that mean nothing', () => {
 		expect(answer.status).toBe(status);
 		if (status === 400)
 			expect(answer.body.error.message).toBe(
-				`Expected a day of the calendar like 2026-03-14 for startsOn; received "${startsOn}".`,
+				`Expected a day of the calendar like 2026-03-14 for “first day”; received "${startsOn}".`,
 			);
 	});
 

@@ -234,7 +234,9 @@ describe('start-up', () => {
 		const again = await open(path);
 		expect((await again.store.garments.list()).map(({ id }) => id)).toEqual(['g3']);
 		expect(again.findings).toHaveLength(2);
-		expect(again.findings[0]).toMatch(/^2 entries have another form .*garment "g1" \(photoIds must be array\)/);
+		expect(again.findings[0]).toMatch(
+			/^2 entries have another form .*garment "g1" \(the field “photos” is missing or of another form\)/,
+		);
 		expect((await again.store.photos.get(photoId))?.status).toBe('waiting');
 		await again.close();
 		const quiet = await open(path);

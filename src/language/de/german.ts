@@ -1,9 +1,12 @@
 import type { ENGLISH } from '../en/english.ts';
 import type { SameKeys } from '../same-keys.ts';
+import { BANDS } from './bands.ts';
 import { CLI } from './cli.ts';
 import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
+import { DEVICES_PAGE } from './devices-page.ts';
 import { DIRECTION } from './direction.ts';
+import { FIELD_NAMES } from './field-names.ts';
 import { FIT } from './fit.ts';
 import { GARMENTS } from './garments.ts';
 import { HOME } from './home.ts';
@@ -30,10 +33,13 @@ import { WISH_PAGE } from './wish-page.ts';
 
 /** Every word in German; the compiler finds what is missing. */
 export const GERMAN: SameKeys<typeof ENGLISH> = {
+	...BANDS,
 	...CLI,
 	...COLOURS,
 	...DECISIONS,
+	...DEVICES_PAGE,
 	...DIRECTION,
+	...FIELD_NAMES,
 	...FIT,
 	...GARMENTS,
 	...HOME,

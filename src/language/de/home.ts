@@ -41,7 +41,8 @@ export const HOME = {
 		notPrivate:
 			'Erwartet wurde ein Ordner, den nur du lesen darfst; die Platte oder der Besitzer von {{path}} lässt das nicht zu. Andere an diesem Rechner können deine Kleidung sehen: Wähle mit --home einen eigenen Ordner.',
 		unknownKind: '„{{kind}}“ ist keine Art von Ding, die dieses Programm kennt',
-		anotherForm: 'hat eine andere Form',
+		anotherForm: 'er hat eine andere Form',
+		fieldOfAnotherForm: 'das Feld „{{field}}“ fehlt oder hat eine andere Form',
 		later:
 			'Erwartet wurde ein Ordner dieser oder einer früheren Fassung von Dyelot; dieser ist von einer späteren. Nichts wurde geändert: Starte das neuere Programm.',
 	},

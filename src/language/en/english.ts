@@ -1,7 +1,10 @@
+import { BANDS } from './bands.ts';
 import { CLI } from './cli.ts';
 import { COLOURS } from './colours.ts';
 import { DECISIONS } from './decisions.ts';
+import { DEVICES_PAGE } from './devices-page.ts';
 import { DIRECTION } from './direction.ts';
+import { FIELD_NAMES } from './field-names.ts';
 import { FIT } from './fit.ts';
 import { GARMENTS } from './garments.ts';
 import { HOME } from './home.ts';
@@ -28,10 +31,13 @@ import { WISH_PAGE } from './wish-page.ts';
 
 /** Every word of page, reports and sentences in British English, by area. Other languages have the same keys. */
 export const ENGLISH = {
+	...BANDS,
 	...CLI,
 	...COLOURS,
 	...DECISIONS,
+	...DEVICES_PAGE,
 	...DIRECTION,
+	...FIELD_NAMES,
 	...FIT,
 	...GARMENTS,
 	...HOME,

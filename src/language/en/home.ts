@@ -39,7 +39,8 @@ export const HOME = {
 		notPrivate:
 			'Expected a home that only you may read; the disk or the owner of {{path}} does not allow to set that. Others who use this computer may see your wardrobe: choose a folder of your own with --home.',
 		unknownKind: '"{{kind}}" is no kind of thing that this program knows',
-		anotherForm: 'has another form',
+		anotherForm: 'it is of another form',
+		fieldOfAnotherForm: 'the field “{{field}}” is missing or of another form',
 		later:
 			'Expected a home made by this version of Dyelot or an earlier one; this home was made by a later one. Nothing was changed: start the newer program.',
 	},

@@ -11,6 +11,9 @@ export const refusal = exact(
 		error: exact({
 			code: oneOf(codes),
 			message: told(Type.String(), 'A sentence for the person: what was expected, for what, what came.'),
+			field: Type.Optional(
+				told(Type.String(), 'Of a field that is not as it should be: its place in the request, as a JSON Pointer.'),
+			),
 			changed: Type.Optional(told(Type.Array(staleThing), 'Of code "stale": what was changed meanwhile.')),
 		}),
 	},

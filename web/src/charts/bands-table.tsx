@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
+import { say } from '../../../src/language/speak.ts';
 import type { Bands } from '../../../src/wardrobe/gaps/bands.ts';
 import { colourWord, type Palette } from '../../../src/wardrobe/words/palette-colour.ts';
 import { percentText } from '../parts/colour-text.ts';
@@ -23,7 +24,7 @@ function ColourTable({
 				<caption>{caption}</caption>
 				<thead>
 					<tr>
-						<th scope="col">Colour</th>
+						<th scope="col">{say('bands.colour')}</th>
 						{figures.map((figure) => (
 							<th key={figure} scope="col" className="figure">
 								{figure}
@@ -74,10 +75,14 @@ export function BandsTable({
 		bands.threads
 			.filter(({ paletteColourId }) => paletteColourId === colourId)
 			.map(({ heldId, amount }) => `${heldName.get(heldId)} ${percentText(amount)}`)
-			.join(', ') || 'nothing';
+			.join(', ') || say('bands.nothing');
 	return (
 		<div className="stack">
-			<ColourTable caption="Asked for by the palette" figures={['Asked', 'Covered', 'Missing']} last="Covered by">
+			<ColourTable
+				caption={say('bands.askedTitle')}
+				figures={[say('bands.askedShare'), say('bands.coveredShare'), say('bands.missingShare')]}
+				last={say('bands.coveredBy')}
+			>
 				{bands.asked.map(({ paletteColourId, amount, covered, missing }) => {
 					const colour = palette.colours.find(({ id }) => id === paletteColourId);
 					return colour ? (
@@ -92,7 +97,11 @@ export function BandsTable({
 					) : null;
 				})}
 			</ColourTable>
-			<ColourTable caption="Held by your garments" figures={['Held', 'Surplus']} last="In">
+			<ColourTable
+				caption={say('bands.heldTitle')}
+				figures={[say('bands.heldShare'), say('bands.surplusShare')]}
+				last={say('bands.in')}
+			>
 				{bands.held.map(({ id, lab, name, amount, surplus, garmentIds }) => (
 					<tr key={id} data-held={id}>
 						<Cells lab={lab} name={name} shares={[amount, surplus]} last={garmentIds.map(nameOf).join(', ')} />

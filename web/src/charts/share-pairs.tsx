@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
+import { say } from '../../../src/language/speak.ts';
 import { percentText } from '../parts/colour-text.ts';
 import { Chip } from '../parts/swatch.tsx';
 import './share-pairs.css';
@@ -14,23 +15,24 @@ export type SharePair = {
 
 /** Owned against worn, two bars a row on one scale; the figures stand beside them, so that it reads as a table too. */
 export function SharePairs({ rows }: { rows: readonly SharePair[] }) {
-	if (rows.length === 0) return <p className="quiet">Nothing to compare yet.</p>;
+	if (rows.length === 0) return <p className="quiet">{say('sharePairs.none')}</p>;
 	const x = scaleLinear([0, Math.max(...rows.flatMap(({ owned, worn }) => [owned, worn]), 0.01)], [0, 100]);
 	return (
 		<table className="share-pairs">
 			<thead>
 				<tr>
 					<th scope="col">
-						<span className="hidden-visually">What</span>
+						<span className="hidden-visually">{say('sharePairs.what')}</span>
 					</th>
 					<th scope="col">
-						<span className="key-owned">owned</span> <span className="key-worn">worn</span>
+						<span className="key-owned">{say('sharePairs.owned')}</span>{' '}
+						<span className="key-worn">{say('sharePairs.worn')}</span>
 					</th>
 					<th scope="col" className="figure">
-						owned
+						{say('sharePairs.owned')}
 					</th>
 					<th scope="col" className="figure">
-						worn
+						{say('sharePairs.worn')}
 					</th>
 				</tr>
 			</thead>

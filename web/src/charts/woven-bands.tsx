@@ -1,6 +1,7 @@
 import { area, curveBumpY } from 'd3-shape';
 import { type KeyboardEvent, type SVGProps, useId, useRef, useState } from 'react';
 import { hexFromLab } from '../../../src/colour/lab65.ts';
+import { say } from '../../../src/language/speak.ts';
 import type { Bands } from '../../../src/wardrobe/gaps/bands.ts';
 import type { Palette } from '../../../src/wardrobe/words/palette-colour.ts';
 import { Empty } from '../parts/empty.tsx';
@@ -161,8 +162,8 @@ export function WovenBands(shown: Shown) {
 	const { asked, held } = shown.bands;
 	if (asked.length + held.length > 0) return <Drawing {...shown} />;
 	return (
-		<Empty title="Nothing to weave yet">
-			<p>The upper band comes from the palette, the lower one from the garments on the rail.</p>
+		<Empty title={say('bands.none')}>
+			<p>{say('bands.noneHow')}</p>
 		</Empty>
 	);
 }
@@ -176,15 +177,10 @@ function Drawing({ bands, palette, nameOf }: Shown) {
 	return (
 		<figure className="bands">
 			<div className="bands-labels small">
-				<span>Asked for by the palette</span>
-				<span className="quiet">loose above: a gap</span>
+				<span>{say('bands.askedTitle')}</span>
+				<span className="quiet">{say('bands.looseAbove')}</span>
 			</div>
-			<svg
-				ref={drawing}
-				viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-				preserveAspectRatio="none"
-				aria-label="Threads between what is asked for and what is held"
-			>
+			<svg ref={drawing} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} preserveAspectRatio="none" aria-label={say('bands.label')}>
 				<Weave id={weave} />
 				<Threads layout={layout} colourOf={colourOf} chosen={chosen} handles={handles} />
 				{layout.asked.map(({ asked: { paletteColourId: key }, span, loose }) => (
@@ -201,15 +197,14 @@ function Drawing({ bands, palette, nameOf }: Shown) {
 				))}
 			</svg>
 			<div className="bands-labels small">
-				<span>Held by your garments</span>
-				<span className="quiet">loose below: a surplus</span>
+				<span>{say('bands.heldTitle')}</span>
+				<span className="quiet">{say('bands.looseBelow')}</span>
 			</div>
 			<figcaption id={`${id}-caption`} className="bands-told">
-				{told ??
-					'Point at a thread or a stretch of cloth, tap it, or reach it with the arrow keys, and it says what it is.'}
+				{told ?? say('bands.how')}
 			</figcaption>
 			<details>
-				<summary>The same as a table</summary>
+				<summary>{say('bands.asTable')}</summary>
 				<BandsTable bands={bands} palette={palette} nameOf={nameOf} />
 			</details>
 		</figure>

@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { type FormEvent, useState } from 'react';
+import { momentText } from '../../../src/language/numbers.ts';
 import { say } from '../../../src/language/speak.ts';
 import { useChange } from '../api/change.ts';
 import { refreshSoon } from '../api/refresh.ts';
@@ -7,7 +8,7 @@ import { Button } from '../parts/button.tsx';
 import { Problem } from '../parts/problem.tsx';
 import { ActingTable } from './acting-table.tsx';
 import { Frame } from './frame.tsx';
-import { type Account, accountQuery, ask, momentText } from './host-calls.ts';
+import { type Account, accountQuery, ask } from './host-calls.ts';
 import { makePasskey } from './passkey.ts';
 import { PasswordField } from './secret-fields.tsx';
 

@@ -25,7 +25,3 @@ export const homesQuery = { queryKey: ['host/homes'], queryFn: () => ask<Members
 
 /** What somebody may do in a home, as keys of its words. */
 export const ROLE_WORDS = { own: 'doorway.own', plan: 'doorway.plan', look: 'doorway.look' } as const;
-
-/** A moment as the reader's own language and clock write it. */
-export const momentText = (iso: string): string =>
-	new Date(iso).toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' });

@@ -1,12 +1,10 @@
 import type { PairedDevice } from '../../../../src/app/sharing.ts';
+import { momentText } from '../../../../src/language/numbers.ts';
+import { say } from '../../../../src/language/speak.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
-
-/** A moment as the reader's own language and clock write it. */
-const momentText = (iso: string): string =>
-	new Date(iso).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 
 function DeviceRow({ device, unpair }: { device: PairedDevice; unpair: () => void }) {
 	return (
@@ -18,9 +16,12 @@ function DeviceRow({ device, unpair }: { device: PairedDevice; unpair: () => voi
 				<Button
 					small
 					onPress={unpair}
-					aria-label={`Send away the ${device.device} let in ${momentText(device.pairedAt)}`}
+					aria-label={say('devicesPage.sendAwayNamed', {
+						device: device.device,
+						moment: momentText(device.pairedAt),
+					})}
 				>
-					Send away
+					{say('devicesPage.sendAway')}
 				</Button>
 			</td>
 		</tr>
@@ -32,18 +33,18 @@ export function DeviceList({ devices }: { devices: readonly PairedDevice[] }) {
 	const unpair = useChange((id: string | null) =>
 		id === null ? call('unpairDevices', {}) : call('unpairDevice', { params: { id } }),
 	);
-	if (devices.length === 0) return <p className="quiet">None yet.</p>;
+	if (devices.length === 0) return <p className="quiet">{say('devicesPage.none')}</p>;
 	return (
 		<div className="stack">
 			<div className="table-scroll">
 				<table>
 					<thead>
 						<tr>
-							<th scope="col">Device</th>
-							<th scope="col">Let in</th>
-							<th scope="col">Last seen</th>
+							<th scope="col">{say('devicesPage.device')}</th>
+							<th scope="col">{say('devicesPage.since')}</th>
+							<th scope="col">{say('devicesPage.seen')}</th>
 							<th scope="col">
-								<span className="hidden-visually">Actions</span>
+								<span className="hidden-visually">{say('seasonsPage.actions')}</span>
 							</th>
 						</tr>
 					</thead>
@@ -54,9 +55,9 @@ export function DeviceList({ devices }: { devices: readonly PairedDevice[] }) {
 					</tbody>
 				</table>
 			</div>
-			<p className="quiet">A device that is not used for 30 days is sent away by itself.</p>
+			<p className="quiet">{say('devicesPage.unused')}</p>
 			<p>
-				<Button onPress={() => unpair.run(null)}>Send all away</Button>
+				<Button onPress={() => unpair.run(null)}>{say('devicesPage.sendAllAway')}</Button>
 			</p>
 			<Problem of={unpair.problem} />
 		</div>

@@ -1,4 +1,5 @@
 import type { Door } from '../../../../src/app/door.ts';
+import { say } from '../../../../src/language/speak.ts';
 
 export type OpenDoor = Extract<Door, { shared: true }>;
 
@@ -16,7 +17,7 @@ function Address({ address, qr }: OpenDoor['addresses'][number]) {
 				viewBox={`0 0 ${qr.sideModules} ${qr.sideModules}`}
 				shapeRendering="crispEdges"
 				role="img"
-				aria-label={`QR picture of the address ${address}`}
+				aria-label={say('devicesPage.qr', { address })}
 			>
 				<rect width={qr.sideModules} height={qr.sideModules} className="qr-ground" />
 				<path d={qr.path} className="qr-squares" />
@@ -32,12 +33,9 @@ export function DoorCode({ door }: { door: OpenDoor }) {
 	return (
 		<ol className="door-steps">
 			<li className="stack">
-				<p>
-					<strong>On the phone,</strong> in the same network as this computer, point the camera at the picture, or type
-					the address into its browser.
-				</p>
+				<p>{say('devicesPage.onPhone')}</p>
 				{door.addresses.length === 0 ? (
-					<p className="warn">This computer is on no network now: join one, then load this page again.</p>
+					<p className="warn">{say('devicesPage.noNetwork')}</p>
 				) : (
 					<div className="row">
 						{door.addresses.map((one) => (
@@ -47,10 +45,7 @@ export function DoorCode({ door }: { door: OpenDoor }) {
 				)}
 			</li>
 			<li className="stack">
-				<p>
-					<strong>Then type this code there.</strong> It is good for one device, and for {minutes}{' '}
-					{minutes === 1 ? 'minute' : 'minutes'} more; after that a new one stands here.
-				</p>
+				<p>{say('devicesPage.thenCode', { count: minutes })}</p>
 				<p className="door-code">{grouped(door.code)}</p>
 			</li>
 		</ol>

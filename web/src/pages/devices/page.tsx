@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import { Link } from 'wouter';
+import { say } from '../../../../src/language/speak.ts';
 import { queryOf } from '../../api/refresh.ts';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
@@ -12,14 +13,14 @@ import './devices.css';
 /** Soon after it, the code shown is worth nothing: a new one is asked for. */
 const AFTER_MS = 500;
 
+/** What is typed to start the program so that other devices may come in. */
+const SHARE_COMMAND = 'npm start -- --share';
+
 function ClosedDoor() {
 	return (
-		<section className="section stack" aria-label="Not shared">
-			<p>Dyelot is open to this computer alone. Nobody else on the network can reach it.</p>
-			<p>
-				To use it from your phone at home, stop it and start it again with <code>npm start -- --share</code>. Then a
-				code and an address stand here, and only devices that gave the code come in.
-			</p>
+		<section className="section stack" aria-label={say('devicesPage.notShared')}>
+			<p>{say('devicesPage.closed')}</p>
+			<p>{say('devicesPage.toShare', { command: SHARE_COMMAND })}</p>
 		</section>
 	);
 }
@@ -28,14 +29,12 @@ function SharedDoor({ door }: { door: OpenDoor }) {
 	return (
 		<>
 			<section className="section" aria-labelledby="let-in">
-				<h2 id="let-in">Let a device in</h2>
+				<h2 id="let-in">{say('devicesPage.letIn')}</h2>
 				<DoorCode door={door} />
-				<p className="quiet small">
-					What passes between phone and computer is not encrypted: share on your own network at home, not in a café.
-				</p>
+				<p className="quiet small">{say('devicesPage.notEncrypted')}</p>
 			</section>
 			<section className="section" aria-labelledby="who">
-				<h2 id="who">Who may come in</h2>
+				<h2 id="who">{say('devicesPage.who')}</h2>
 				<DeviceList devices={door.devices} />
 			</section>
 		</>
@@ -50,7 +49,7 @@ export function Devices() {
 		refetchInterval: ({ state }) => (state.data?.shared ? Math.max(0, state.data.validForMs) + AFTER_MS : false),
 	});
 	useEffect(() => {
-		document.title = 'Devices · Dyelot';
+		document.title = `${say('devicesPage.title')} · Dyelot`;
 	}, []);
 	return (
 		<>
@@ -58,17 +57,22 @@ export function Devices() {
 				<Link href="/" className="wordmark">
 					Dyelot
 				</Link>
-				<nav aria-label="Beside this page">
-					<Link href="/seasons">All seasons</Link>
+				<nav aria-label={say('seasonsPage.beside')}>
+					<Link href="/seasons">{say('frame.allSeasons')}</Link>
 				</nav>
 			</header>
 			<main id="main" tabIndex={-1} className="page-body">
-				<PageTitle
-					name="Devices"
-					purpose="The same wardrobe on your phone, at home: photograph a piece there, or look at the season on the sofa."
-				/>
+				<PageTitle name={say('devicesPage.title')} purpose={say('devicesPage.purpose')} />
 				<Problem of={error} />
-				{door ? door.shared ? <SharedDoor door={door} /> : <ClosedDoor /> : error ? null : <Loading what="the door" />}
+				{door ? (
+					door.shared ? (
+						<SharedDoor door={door} />
+					) : (
+						<ClosedDoor />
+					)
+				) : error ? null : (
+					<Loading what={say('devicesPage.loading')} />
+				)}
 			</main>
 		</>
 	);

@@ -1,35 +1,43 @@
 import type { GarmentImportAnswer } from '../../../../src/app/tables/import-garments.ts';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { fieldWord } from '../../../../src/language/field-word.ts';
+import { say } from '../../../../src/language/speak.ts';
 import { addressOfCall, call } from '../../api/call.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
 const send = (table: Blob, preview: boolean) => call('importGarments', { query: { preview }, raw: table });
 
+const garmentsText = (count: number): string => say('counts.garments', { count });
+
 function takeWords({ added, changed }: GarmentImportAnswer): string | null {
-	if (added + changed === 0) return null;
-	const parts = [
-		...(added > 0 ? [`Take ${counted(added, 'garment')} in`] : []),
-		...(changed > 0 ? [`${added > 0 ? 'change' : 'Change'} ${counted(changed, 'garment')}`] : []),
-	];
-	return parts.join(' and ');
+	if (added > 0 && changed > 0)
+		return say('garmentsTable.takeAndChange', { added: garmentsText(added), changed: garmentsText(changed) });
+	if (added > 0) return say('garmentsTable.take', { garments: garmentsText(added) });
+	return changed > 0 ? say('garmentsTable.change', { garments: garmentsText(changed) }) : null;
 }
 
-function FoundWords(found: GarmentImportAnswer) {
-	const { added, addedNames, likeOthers, changed, changedNames, unchanged } = found;
+/** The names there are, with a sign where there are more. */
+function namesOf(names: readonly string[], count: number): string {
+	const listed = names.join(', ');
+	return count > names.length ? say('garmentsTable.andMore', { names: listed }) : listed;
+}
+
+function FoundWords({ added, addedNames, likeOthers, changed, changedNames, unchanged }: GarmentImportAnswer) {
+	const changes = changedNames.map(({ name, columns }) =>
+		say('garmentsTable.changedOne', { name, fields: columns.map(fieldWord).join(', ') }),
+	);
 	return (
 		<>
 			<p>
-				{added} new{added > 0 ? `: ${addedNames.join(', ')}${added > addedNames.length ? ' …' : ''}` : ''}.
-				{likeOthers > 0
-					? ` ${counted(likeOthers, 'of them has', 'of them have')} the name and kind of a garment you have: look whether it is the same one.`
-					: ''}
+				{added > 0
+					? say('garmentsTable.addedNamed', { count: added, names: namesOf(addedNames, added) })
+					: say('garmentsTable.added', { count: added })}{' '}
+				{likeOthers > 0 ? say('garmentsTable.likeOthers', { count: likeOthers }) : ''}
 			</p>
 			<p>
-				{changed} to change
 				{changed > 0
-					? `: ${changedNames.map(({ name, columns }) => `${name} (${columns.join(', ')})`).join(', ')}${changed > changedNames.length ? ' …' : ''}`
-					: ''}
-				. {unchanged} as they are.
+					? say('garmentsTable.changedNamed', { count: changed, names: namesOf(changes, changed) })
+					: say('garmentsTable.changed', { count: changed })}{' '}
+				{say('garmentsTable.unchanged', { count: unchanged })}
 			</p>
 		</>
 	);
@@ -39,15 +47,15 @@ function FoundWords(found: GarmentImportAnswer) {
 export function ImportTable() {
 	return (
 		<details>
-			<summary>Bring garments in from a table, or take them along</summary>
+			<summary>{say('garmentsTable.title')}</summary>
 			<div className="stack">
 				<p>
 					<a href={addressOfCall('exportGarments')} download>
-						Take all garments along as a table (CSV)
+						{say('garmentsTable.takeAlong')}
 					</a>{' '}
-					Change it in a spreadsheet and bring it back here: what you changed is changed, nothing is doubled.
+					{say('garmentsTable.how')}
 				</p>
-				<TableImport label="A table of garments (CSV) with the columns name and kind" send={send} take={takeWords}>
+				<TableImport label={say('garmentsTable.label')} send={send} take={takeWords}>
 					{FoundWords}
 				</TableImport>
 			</div>
