@@ -164,7 +164,7 @@ describe('two entries of one garment', () => {
 		] as const) {
 			const answer = await test.send(method, url, { ids: [front.id, front.id] });
 			expect(answer.status).toBe(400);
-			expect(answer.body.error.message).toMatch(/^Expected .+ for ids; received /);
+			expect(answer.body.error.message).toMatch(/^Expected .+ for “ids”; received /);
 		}
 		expect(await one(front.id)).toMatchObject({ notes: 'the only one' });
 	});
