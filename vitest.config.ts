@@ -6,6 +6,12 @@ import { defineConfig } from 'vitest/config';
  */
 const NEVER_BY_THE_CLOCK = { testTimeout: 900_000, hookTimeout: 900_000, teardownTimeout: 60_000 };
 
+/**
+ * Files of one worker share what they import: loading the server and the networks anew for each file took longer than many a file's tests. So no
+ * file may leave anything changed that another can see.
+ */
+const SHARED = { isolate: false, restoreMocks: true };
+
 export default defineConfig({
 	test: {
 		projects: [
@@ -14,6 +20,8 @@ export default defineConfig({
 					name: 'unit',
 					include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
 					exclude: ['tests/browser/**', 'tests/downloads/**'],
+					setupFiles: ['tests/support/leave-nothing.ts'],
+					...SHARED,
 					...NEVER_BY_THE_CLOCK,
 				},
 			},
@@ -22,7 +30,7 @@ export default defineConfig({
 					name: 'browser',
 					include: ['tests/browser/**/*.test.ts'],
 					globalSetup: ['tests/support/browser-setup.ts'],
-					setupFiles: ['tests/support/path-steps.ts'],
+					setupFiles: ['tests/support/leave-nothing.ts', 'tests/support/path-steps.ts'],
 					...NEVER_BY_THE_CLOCK,
 					expect: { poll: { timeout: 180_000 } },
 					fileParallelism: false,
