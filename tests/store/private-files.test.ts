@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { chmodSync, lstatSync, readdirSync, writeFileSync } from 'node:fs';
+import { chmodSync, lstatSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -17,39 +17,40 @@ function openToOthers(homePath: string): string[] {
 const PHOTO = { originalName: 'a.jpg', mediaType: 'image/jpeg', addedAt: '2026-03-01T10:00:00.000Z' };
 const open = (path: string) => openHome(path, { now: () => new Date('2026-03-01T10:00:00.000Z') });
 
-/** The life of a home in a process with the given umask: made, a photo and its pictures added, backed up, restored. */
+const UMASKS = ['000', '022', '077', '027', '007'] as const;
+
+/** The life of a home under each umask, in a folder named for it: made, a photo and its pictures added, backed up, restored. A process of its own, since a umask is one for all threads. */
 const LIFE = `
 	const { openHome } = await import('${new URL('../../src/store/open-home.ts', import.meta.url)}');
 	const { runCli } = await import('${new URL('../../src/cli/run-cli.ts', import.meta.url)}');
-	const [path] = process.argv.slice(-1);
-	process.umask(Number.parseInt(process.env.DYELOT_UMASK, 8));
-	const home = await openHome(path + '/home', { now: () => new Date() });
-	const photo = await home.store.photos.add(new Uint8Array([1, 2, 3]), ${JSON.stringify(PHOTO)});
-	await home.store.photos.keepMask(photo.id, new Uint8Array([4]));
-	await home.close();
-	if ((await runCli(['backup', path + '/a.tar', '--home', path + '/home'])) !== 0) process.exit(1);
-	if ((await runCli(['restore', path + '/a.tar', '--home', path + '/again'])) !== 0) process.exit(1);
-	const again = await openHome(path + '/again', { now: () => new Date() });
-	await again.close();
+	for (const umask of ${JSON.stringify(UMASKS)}) {
+		const path = process.argv.at(-1) + '/' + umask;
+		process.umask(Number.parseInt(umask, 8));
+		const home = await openHome(path + '/home', { now: () => new Date() });
+		const photo = await home.store.photos.add(new Uint8Array([1, 2, 3]), ${JSON.stringify(PHOTO)});
+		await home.store.photos.keepMask(photo.id, new Uint8Array([4]));
+		await home.close();
+		if ((await runCli(['backup', path + '/a.tar', '--home', path + '/home'])) !== 0) process.exit(1);
+		if ((await runCli(['restore', path + '/a.tar', '--home', path + '/again'])) !== 0) process.exit(1);
+		const again = await openHome(path + '/again', { now: () => new Date() });
+		await again.close();
+	}
 `;
 
 describe.skipIf(process.platform === 'win32')('a home', () => {
-	it.each(['000', '022', '077', '027', '007'])(
-		'is for its owner alone under umask %s, archive and restored home too',
-		(umask) => {
-			const path = temporaryFolder();
-			const words = ['--import', 'tsx', '--input-type=module', '-e', LIFE, path];
-			const cwd = fileURLToPath(new URL('../..', import.meta.url));
-			const done = spawnSync(process.execPath, words, {
-				cwd,
-				encoding: 'utf8',
-				env: { ...process.env, DYELOT_UMASK: umask },
-			});
-			expect(`${done.stderr}${done.status}`).toBe('0');
+	it('is for its owner alone under any umask, archive and restored home too', () => {
+		const folder = temporaryFolder();
+		for (const umask of UMASKS) mkdirSync(join(folder, umask));
+		const words = ['--import', 'tsx', '--input-type=module', '-e', LIFE, folder];
+		const cwd = fileURLToPath(new URL('../..', import.meta.url));
+		const done = spawnSync(process.execPath, words, { cwd, encoding: 'utf8' });
+		expect(`${done.stderr}${done.status}`).toBe('0');
+		for (const umask of UMASKS) {
+			const path = join(folder, umask);
 			expect([...openToOthers(join(path, 'home')), ...openToOthers(join(path, 'again'))]).toEqual([]);
 			expect(rights(join(path, 'a.tar'))).toBe('600');
-		},
-	);
+		}
+	});
 
 	it('made by an earlier version is closed when it is opened, down to its last file', async () => {
 		const path = temporaryFolder();

@@ -1,17 +1,10 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
 import { createReaderPool } from '../../../src/photo/readers/pool.ts';
-import type { Readers } from '../../../src/photo/readers/readers.ts';
+import { type Readers, startReaders } from '../../../src/photo/readers/readers.ts';
 import { cutOut, plainPng } from '../../support/pictures.ts';
 
 const pool = createReaderPool({ threads: 2 });
 afterAll(() => pool.close());
-
-/** Ids of the processes that this one started (Linux). */
-const childProcesses = (): number[] =>
-	readdirSync('/proc/self/task').flatMap((task) =>
-		readFileSync(`/proc/self/task/${task}/children`, 'utf8').trim().split(' ').filter(Boolean).map(Number),
-	);
 
 describe('the pool of readers', () => {
 	it('reads good photos beside bad ones', async () => {
@@ -34,42 +27,43 @@ describe('the pool of readers', () => {
 		expect((await pool.read(await cutOut([50, 20, 30]), {})).ok).toBe(true);
 	});
 
-	describe.skipIf(process.platform !== 'linux')('whose reader dies, as a crash in a decoder ends it,', () => {
-		const picture = plainPng(3000, 3000, '#456789');
-		/** Ends the readers that a pool starts, at most `times` of them, while `during` goes on. */
-		async function killing(times: number, during: Promise<unknown>): Promise<void> {
-			let going = true;
+	describe('whose reader dies, as a crash in a decoder ends it,', () => {
+		/** A pool whose reading process is killed when it was asked for the photo `doomed`, `times` times at most. */
+		function mortalPool(doomed: Uint8Array, times: number) {
 			let killed = 0;
-			const ended = during.then(() => {
-				going = false;
-			});
-			while (going && killed < times) {
-				for (const pid of childProcesses().filter((id) => !standing.has(id))) {
-					process.kill(pid, 'SIGKILL');
-					killed++;
-				}
-				await new Promise((resolve) => setTimeout(resolve, 20));
-			}
-			await ended;
+			const start = (threads: number): Readers => {
+				const readers = startReaders(threads);
+				return {
+					...readers,
+					ask(request) {
+						const answer = readers.ask(request);
+						if (request.source === doomed && killed < times) {
+							killed++;
+							void readers.stop();
+						}
+						return answer;
+					},
+				};
+			};
+			return { mortal: createReaderPool({ threads: 1, start }), killed: () => killed };
 		}
-		let standing = new Set<number>();
 
 		it('reads the photo again with a new one', async () => {
-			standing = new Set(childProcesses());
-			const mortal = createReaderPool({ threads: 1 });
-			const read = mortal.read(await picture, {});
-			await killing(1, read);
-			expect(await read).toMatchObject({ ok: true });
+			const picture = await plainPng(300, 300, '#456789');
+			const { mortal, killed } = mortalPool(picture, 1);
+			expect(await mortal.read(picture, {})).toMatchObject({ ok: true });
+			expect(killed()).toBe(1);
 			await mortal.close();
 		});
 
 		it('gives a photo up that brings every reader down, with a reason, and reads the next', async () => {
-			standing = new Set(childProcesses());
-			const mortal = createReaderPool({ threads: 1 });
-			const [first, second] = [mortal.read(await picture, {}), mortal.read(await picture, {})];
-			await killing(Number.POSITIVE_INFINITY, first);
+			const doomed = await plainPng(300, 300, '#456789');
+			const { mortal, killed } = mortalPool(doomed, Number.POSITIVE_INFINITY);
+			const [first, second] = [mortal.read(doomed, {}), mortal.read(await plainPng(300, 300, '#987654'), {})];
 			expect(await first).toMatchObject({ ok: false, reason: 'crashed' });
 			expect(await second).toMatchObject({ ok: true });
+			// Twice beside others, once alone.
+			expect(killed()).toBe(3);
 			await mortal.close();
 		});
 	});
