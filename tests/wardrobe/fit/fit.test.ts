@@ -1,3 +1,4 @@
+import { differenceCiede2000 } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../src/colour/delta-e.ts';
@@ -185,6 +186,23 @@ describe('the fit of a garment', () => {
 				aPalette(),
 			),
 		).toBe(true);
+	});
+
+	it.each([
+		[14.5, 'fits'],
+		[15.5, 'near'],
+	])('holds a quarter of it that lies %d from the palette for a piece that %s', (away, likely) => {
+		// By a second opinion on CIEDE2000 (npm `culori`), darker than oat by so much.
+		const apart = differenceCiede2000();
+		const told = ([l, a, b]: Lab65) => ({ mode: 'lab65' as const, l, a, b });
+		let lightness = OAT[0];
+		while (apart(told(OAT), told([lightness, OAT[1], OAT[2]])) < away) lightness -= 0.01;
+		const odd: Lab65 = [lightness, OAT[1], OAT[2]];
+		const parts: [Lab65, number][] = [
+			[OAT, 0.75],
+			[odd, 0.25],
+		];
+		expect(fitOf(piece(parts), { colours: [aPaletteColour('oat', OAT)] })).toMatchObject({ likely });
 	});
 
 	it('passes over hints, which vouch for nothing', () => {

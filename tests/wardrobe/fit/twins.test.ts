@@ -29,7 +29,8 @@ describe('twins', () => {
 	});
 
 	it('come nearest first, each pair once, whatever the order, and none from none, one or unread garments', () => {
-		const garments = [one, aGarment({ id: 'two', lab: [46, 38, 40] }), aGarment({ id: 'three', lab: RUST })];
+		const coat = aGarment({ id: 'coat', kind: 'coat', lab: RUST });
+		const garments = [one, aGarment({ id: 'two', lab: [46, 38, 40] }), aGarment({ id: 'three', lab: RUST }), coat];
 		const twins = twinsOf(garments);
 		expect(twins.map(({ distance }) => distance)).toEqual(
 			[...twins.map(({ distance }) => distance)].sort((a, b) => a - b),

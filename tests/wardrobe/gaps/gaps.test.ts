@@ -246,7 +246,9 @@ describe('the order of gaps', () => {
 	});
 
 	it('finds the plain basic that pictures wear, and counts accessories', () => {
-		expect(gaps.find(({ pieceKind, kind }) => kind === 'piece' && pieceKind === 't-shirt')).toBeDefined();
+		expect(gaps.find(({ pieceKind, kind }) => kind === 'piece' && pieceKind === 't-shirt')).toMatchObject({
+			shownIn: 3,
+		});
 		expect(gaps.find(({ pieceKind, kind }) => kind === 'piece' && pieceKind === 'bag')).toMatchObject({ completes: 0 });
 	});
 

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Lab65 } from '../../../src/colour/lab65.ts';
+import { wishedPiece } from '../../../src/wardrobe/gaps/missing-piece.ts';
 import { seasonGaps } from '../../../src/wardrobe/gaps/season-gaps.ts';
+import { outfitTallies } from '../../../src/wardrobe/pairs/outfit-tallies.ts';
 import { heldGarments, type SeasonInput } from '../../../src/wardrobe/words/season-input.ts';
-import { aSeasonInput } from '../../support/build-season.ts';
-import { aGarment, INK, OAT, RUST } from '../../support/build-wardrobe.ts';
+import { aSeasonInput, aWish } from '../../support/build-season.ts';
+import { aGarment, aPalette, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 
 const missingIn = (input: SeasonInput) => seasonGaps(input, heldGarments(input), []).missingPieces;
 
@@ -27,5 +30,29 @@ describe('the missing piece', () => {
 			expect(Number.isFinite(shareOfBest)).toBe(true);
 		}
 		expect(missingIn(aSeasonInput({ palette: { colours: [] } }))).toEqual([]);
+	});
+});
+
+describe('a wished piece that is not there yet', () => {
+	it('is imagined in its target colour, else in the palette’s heaviest, else without colours', () => {
+		const colourOf = (target: Lab65 | null, palette = aPalette()) =>
+			wishedPiece(aWish({ target }), palette).swatches.map(({ lab }) => lab);
+		const [oat, ...lighter] = aPalette().colours;
+		expect(colourOf(TEAL)).toEqual([TEAL]);
+		expect(colourOf(null)).toEqual([OAT]);
+		expect(colourOf(null, { colours: [...lighter, oat!] })).toEqual([OAT]);
+		expect(colourOf(null, { colours: [] })).toEqual([]);
+	});
+
+	it('is counted beside the pieces that are tried, with the outfits that are its own', () => {
+		const garments = [
+			aGarment({ id: 'rust shirt', kind: 'shirt', lab: RUST }),
+			aGarment({ id: 'ink trousers', kind: 'trousers', lab: INK }),
+		];
+		const input = aSeasonInput({ garments });
+		const others = [aGarment({ id: 'skirt', kind: 'skirt', lab: INK }), aGarment({ id: 'hat', kind: 'hat', lab: INK })];
+		const { added } = seasonGaps(input, garments, [], { others });
+		expect(added).toEqual(outfitTallies(input, garments, others).added);
+		expect(added.map(([asRead]) => asRead)).toEqual([1, 0]);
 	});
 });

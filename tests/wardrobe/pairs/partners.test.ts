@@ -162,6 +162,7 @@ describe('partners', () => {
 		const partners = partnersOf(shirt, wardrobe, context);
 		expect(partners.map(({ garmentId }) => garmentId)).toEqual(['worn', 'rusty', 'ink', 'teal']);
 		expect(partners.map(({ support }) => support.kind)).toEqual(['worn', 'palette', 'palette', 'palette']);
+		expect(pairTable(wardrobe, context).partnerCount(wardrobe.indexOf(shirt))).toBe(4);
 	});
 
 	it('can be cut, and unproven ones asked for', () => {

@@ -72,7 +72,8 @@ describe('the palette of a board', () => {
 		expect(colours.filter(({ role }) => role === 'accent').map(({ lab }) => nearestTo(vivid, [{ lab }]))).toEqual([
 			expect.closeTo(0, 1),
 		]);
-		expect(colours.find(({ role }) => role === 'main')).toBeDefined();
+		const heaviest = colours.filter(({ role }) => role !== 'base').toSorted((a, b) => b.weight - a.weight)[0];
+		expect(heaviest?.role).toBe('main');
 	});
 
 	it('counts the pictures that hold each colour and is firm where most resampled boards agree', () => {
@@ -236,6 +237,13 @@ describe('what a palette holds of its board', () => {
 		expect(cover.share).toBeGreaterThan(0.85);
 		expect(cover.share).toBeLessThanOrEqual(0.93);
 		expect(paletteCover([], derivePalette([])).sentence).toContain('no pictures');
+	});
+
+	it('names the pictures left out, least held first, equal ones in the order of the board', () => {
+		const palette = { colours: [aPaletteColour('oat', OAT)] };
+		const shows = (oat: number) => ({ swatches: [aSwatch(OAT, oat, 'top'), aSwatch(TEAL, 1 - oat, 'bottom')] });
+		const { leftOut } = paletteCover([shows(0.3), shows(0.9), shows(0.1), shows(0.3)], palette);
+		expect(leftOut.map(({ picture }) => picture)).toEqual([2, 0, 3]);
 	});
 });
 

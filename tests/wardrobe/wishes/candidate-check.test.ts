@@ -32,6 +32,13 @@ describe('the check of a candidate', () => {
 		expect(result.reasons.join(' ')).toContain('within your limit of 80');
 	});
 
+	it('says what part of the outfits it adds that a piece of its slot could add', () => {
+		const lime = aGarment({ id: 'lime skirt', kind: 'skirt', lab: [85, -40, 75] });
+		const halved = check({}, { garments: [garments[1]!, lime], wishes: [] });
+		expect(halved.outfitsAdded.likely).toBe(1);
+		expect(halved.shareOfBest).toBe(0.5);
+	});
+
 	it('asks for a better photo where the colour cannot be told, and only then', () => {
 		const { swatches } = aGarment({ id: 'x', kind: 'jumper', lab: [53, 34, 34] });
 		const badPhoto = { error: 12, reasons: ['a lamp, and nothing neutral in the picture'], advice: null };
