@@ -80,14 +80,14 @@ export function labWithoutCast(lab: Lab65, cast: Lab65, degree = 1): Lab65 {
 
 /**
  * The white, Y = 1, from which the Bradford transform to `to` gives a surface seen as `seen` the chromaticity of `wanted`: the light of a photo in
- * which a surface of known colour is seen. Null where a cone sees nothing of one of the two.
+ * which a surface of known colour is seen. `degree` 0..1: how much of that light is taken out, 0 = nothing. Null where a cone sees nothing of one of the two.
  */
-export function whiteOfSurface(seen: Xyz, wanted: Xyz, to: Xyz): Xyz | null {
+export function whiteOfSurface(seen: Xyz, wanted: Xyz, to: Xyz, degree = 1): Xyz | null {
 	const [cones, asked, target] = [seen, wanted, to].map((colour) => applyMatrix(BRADFORD, colour)) as [Xyz, Xyz, Xyz];
 	if ([...cones, ...asked].some((cone) => cone <= 0)) return null;
 	const [X, Y, Z] = applyMatrix(
 		BRADFORD_INVERSE,
-		target.map((cone, index) => (cone * cones[index]!) / asked[index]!) as unknown as Xyz,
+		target.map((cone, index) => cone * (cones[index]! / asked[index]!) ** degree) as unknown as Xyz,
 	);
 	return [X / Y, 1, Z / Y];
 }

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Lab65 } from '../../src/colour/lab65.ts';
-import { chromaOnly } from '../../src/reading/light/light-model.ts';
+import { UNTOLD_PHONE } from '../../src/reading/light/light-model.ts';
 import { aReading, aSwatch } from '../support/build-wardrobe.ts';
 import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
@@ -13,7 +13,7 @@ beforeAll(async () => {
 }, HOOK_MS);
 afterAll(() => test.close(), HOOK_MS);
 
-const UNTOLD = { source: 'none', cast: null, strength: 0, reason: '', model: chromaOnly(0.85), error: 10 } as const;
+const UNTOLD = { source: 'none', cast: null, strength: 0, reason: '', model: UNTOLD_PHONE, error: 10 } as const;
 const QUALITY = { clothesShare: 0.4, clippedShare: 0, brightest: 0.9, sharpness: 0.3 };
 const PLANKS = [-5, 0.3, 0.2, 0.1, 0, 1.5, 0.2, 0.1, 0, 0.1, -0.5];
 

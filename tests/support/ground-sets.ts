@@ -6,7 +6,7 @@ import type { Lab65 } from '../../src/colour/lab65.ts';
 import { medianLab } from '../../src/colour/median-lab.ts';
 import type { GroundPhoto } from '../../src/reading/ground/agreed-ground.ts';
 import { seenGround } from '../../src/reading/ground/seen-ground.ts';
-import { chromaOnly } from '../../src/reading/light/light-model.ts';
+import { UNTOLD_PHONE } from '../../src/reading/light/light-model.ts';
 import type { LabelMap, Pixels } from '../../src/reading/pixels.ts';
 import { insideClothes, sampleOf } from '../../src/reading/swatches/cloth-pixels.ts';
 import type { Light } from '../../src/wardrobe/words/light.ts';
@@ -26,7 +26,7 @@ export type GroundShot = {
 };
 
 /** What a photo says of its light that has nothing neutral in it. */
-const UNTOLD: Light = { source: 'none', cast: null, strength: 0, reason: '', model: chromaOnly(0.85), error: 10 };
+const UNTOLD: Light = { source: 'none', cast: null, strength: 0, reason: '', model: UNTOLD_PHONE, error: 10 };
 
 /** What a phone's automatic settings do from one photo to the next, in stops as standard deviations, and what it does to all of them. */
 const DRIFT = { warmth: 0.35, green: 0.08, exposure: 0.5 };
@@ -103,6 +103,17 @@ export async function groundShots(round = 0): Promise<GroundShot[]> {
 				cloth: [seen],
 			};
 			return { id: file, ground, garment, truth, seen, photo };
+		}),
+	);
+}
+
+/** The shots of several drifts as one set of photos a ground: as many as a wardrobe photographed on one floor has. */
+export async function groundShotsOf(rounds: number): Promise<GroundShot[]> {
+	const all = await Promise.all(Array.from({ length: rounds }, (_, round) => groundShots(round)));
+	return all.flatMap((shots, round) =>
+		shots.map((shot) => {
+			const id = `${shot.id} ${round}`;
+			return { ...shot, id, photo: { ...shot.photo, id } };
 		}),
 	);
 }

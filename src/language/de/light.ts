@@ -1,7 +1,8 @@
 /** Woher das Licht eines Fotos bekannt ist, wie weit seinen Farben zu trauen ist, und Untergründe, die Fotos teilen. */
 export const LIGHT = {
 	light: {
-		nothingPhone: 'Nichts im Bild verrät sein Licht: Nur die Sättigung, die Handys dazugeben, wurde herausgenommen.',
+		nothingPhone:
+			'Nichts im Bild verrät sein Licht. Nur was Handys mit fast jedem Bild machen, wurde herausgenommen: zu dunkle Tiefen und zu viel Sättigung.',
 		nothingCamera: 'Nichts im Bild verrät sein Licht, darum gelten seine Farben, wie sie sind.',
 		pointed_both: 'Berichtigt nach dem Weiß und dem Grau, auf die du gezeigt hast.',
 		pointed_white: 'Berichtigt nach dem Weiß, auf das du gezeigt hast.',

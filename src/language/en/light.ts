@@ -1,7 +1,8 @@
 /** How a photo's light is known, how far its colours can be believed, and the grounds that photos share. */
 export const LIGHT = {
 	light: {
-		nothingPhone: 'Nothing in the picture tells its light: only the saturation that phones add was taken out.',
+		nothingPhone:
+			'Nothing in the picture tells its light. Only what phones do to most photos was taken out: darks that are too dark, and saturation.',
 		nothingCamera: 'Nothing in the picture tells its light, so its colours are taken as they are.',
 		pointed_both: 'Corrected by the white and the grey you pointed at.',
 		pointed_white: 'Corrected by the white you pointed at.',

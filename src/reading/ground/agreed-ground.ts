@@ -46,6 +46,12 @@ const LEAST_USUAL = 2;
 
 export const chromaOf = ([, a, b]: Lab65): number => Math.hypot(a, b);
 
+/** The same surface under more or less of the same light, at lightness `L`: the ratios of its channels stay (CIE 15, the cube root of CIELAB). */
+export function atLightness([was, a, b]: Lab65, L: number): Lab65 {
+	const scale = (L + 16) / (was + 16);
+	return [L, a * scale, b * scale];
+}
+
 /** A colour of the photo as it is by the photo's own light. */
 export const ownColour = ({ ownLight }: GroundPhoto, lab: Lab65): Lab65 => correctedBy(ownLight.model ?? null)(lab);
 
@@ -56,7 +62,10 @@ const distance = (one: Lab65, other: Lab65): number =>
 	Math.hypot(one[0] - other[0], one[1] - other[1], one[2] - other[2]);
 
 /** The colour that most photos agree on (Tukey's biweight, from the medians): a photo of something else, or in a deep shadow, has no say. */
-function agreedColour(colours: readonly Lab65[], weights: readonly number[]): Lab65 {
+function agreedColour(seen: readonly Lab65[], weights: readonly number[]): Lab65 {
+	// Tints are compared at one lightness: more light makes the same surface more coloured in CIELAB.
+	const usual = medianOf(seen.map(([L]) => L));
+	const colours = seen.map((lab): Lab65 => [lab[0], ...(atLightness(lab, usual).slice(1) as [number, number])]);
 	let agreed = [0, 1, 2].map((axis) => medianOf(colours.map((lab) => lab[axis]!))) as unknown as Lab65;
 	for (let round = 0; round < ROUNDS; round++) {
 		const off = colours.map((lab) => distance(lab, agreed));
@@ -67,7 +76,7 @@ function agreedColour(colours: readonly Lab65[], weights: readonly number[]): La
 			(axis) => colours.reduce((sum, lab, at) => sum + says[at]! * lab[axis]!, 0) / all,
 		) as unknown as Lab65;
 	}
-	return agreed;
+	return atLightness([usual, agreed[1], agreed[2]], agreed[0]);
 }
 
 function isVivid(lab: Lab65): boolean {

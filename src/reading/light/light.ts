@@ -7,7 +7,7 @@ import type { LabelMap, Pixels } from '../pixels.ts';
 import { type SeenPatch, seenPatch } from './eyedropper.ts';
 import { foundNeutrals } from './found-neutrals.ts';
 import { type FrameLight, frameLight } from './frame-light.ts';
-import { chromaOnly } from './light-model.ts';
+import { UNTOLD_PHONE } from './light-model.ts';
 import { CARD_LIGHTNESS, type JudgedNeutral, judgedNeutral, PAPER_LIGHTNESS } from './neutral-guard.ts';
 import { modelFromNeutrals } from './neutral-model.ts';
 import { shownLight } from './shown-light.ts';
@@ -32,9 +32,6 @@ export type LightCorrection = {
 	readonly neutrals?: readonly NeutralJudgement[];
 };
 
-/** Chroma that is right of what a phone shows where nothing tells its light (8 phone photos of a chart; 0.80 to 0.90 do alike). */
-const PHONE_CHROMA = 0.85;
-
 type SeenPoint = { readonly point: NeutralPoint; readonly patch: SeenPatch };
 
 /** Of two neutrals whose lightness nobody told, the brighter is the white paper and the other the grey card. */
@@ -56,7 +53,7 @@ function measured(source: LightSource, model: LightModel, error: number, reason:
 
 function untold(camera: CameraKind): Light {
 	const reason = say(camera === 'phone' ? 'light.nothingPhone' : 'light.nothingCamera');
-	const model = camera === 'phone' ? chromaOnly(PHONE_CHROMA) : null;
+	const model = camera === 'phone' ? UNTOLD_PHONE : null;
 	return { source: 'none', cast: null, strength: 0, reason, model, error: errorOfNothing(camera) };
 }
 
