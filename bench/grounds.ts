@@ -5,7 +5,8 @@ import { agreedGround } from '../src/reading/ground/agreed-ground.ts';
 import { groundLights } from '../src/reading/ground/ground-lights.ts';
 import { sameGroundGroups } from '../src/reading/ground/same-ground.ts';
 import { correctedBy } from '../src/reading/light/light-model.ts';
-import { type GroundShot, groundShots } from '../tests/support/ground-sets.ts';
+import { type GroundShot, groundShotsOf } from '../tests/support/ground-sets.ts';
+import { realSets } from './real-grounds.ts';
 import type { Row, Table } from './table.ts';
 
 const ROUNDS = 3;
@@ -24,20 +25,17 @@ function errorsOf(shots: readonly GroundShot[], colour: (shot: GroundShot) => La
 }
 
 /** Photos that came together with others of their ground, and with those of another; in a line. */
-function groupingNote(rounds: readonly (readonly GroundShot[])[]): string {
+function groupingNote(shots: readonly GroundShot[]): string {
 	let [together, astray] = [0, 0];
-	for (const shots of rounds) {
-		const groundOf = new Map(shots.map(({ id, ground }) => [id, ground]));
-		for (const ids of sameGroundGroups(shots.map(({ id, photo }) => ({ id, seen: photo.ground })))) {
-			const counts = new Map<string, number>();
-			for (const id of ids) counts.set(groundOf.get(id)!, (counts.get(groundOf.get(id)!) ?? 0) + 1);
-			const most = Math.max(...counts.values());
-			together += most;
-			astray += ids.length - most;
-		}
+	const groundOf = new Map(shots.map(({ id, ground }) => [id, ground]));
+	for (const ids of sameGroundGroups(shots.map(({ id, photo }) => ({ id, seen: photo.ground })))) {
+		const counts = new Map<string, number>();
+		for (const id of ids) counts.set(groundOf.get(id)!, (counts.get(groundOf.get(id)!) ?? 0) + 1);
+		const most = Math.max(...counts.values());
+		together += most;
+		astray += ids.length - most;
 	}
-	const shown = rounds.reduce((sum, shots) => sum + shots.length, 0);
-	return `Of ${shown} photos ${together} came together with their ground, ${astray} with another.`;
+	return `Of ${shots.length} photos ${together} came together with their ground, ${astray} with another.`;
 }
 
 /** What one set errs by, each photo alone and agreed by ground; `unused`: why the ground is no reference, or null. */
@@ -66,37 +64,33 @@ const rowOf = (name: string, use: string, alone: Errors, agreed: Errors): Row =>
 	medianOf(agreed.off),
 ];
 
+/** Renders of known colour, and real wardrobes where a folder of them is named. */
+export async function run(folder: string | null): Promise<readonly Table[]> {
+	return [await renderedSets(), await realSets(folder)];
+}
+
 /** Cloth whose true colour is known, rendered on six grounds and phoned with white balance and exposure that drift: alone, and agreed by ground. */
-export async function run(): Promise<readonly Table[]> {
-	const rounds = await Promise.all(Array.from({ length: ROUNDS }, (_, round) => groundShots(round)));
-	const grounds = [...new Set(rounds[0]!.map((shot) => shot.ground))].map((ground) => {
-		const sets = rounds.map((shots) => setErrors(shots.filter((shot) => shot.ground === ground)));
-		const [alone, agreed] = [joined(sets.map((set) => set.alone)), joined(sets.map((set) => set.agreed))];
-		return { ground, alone, agreed, unused: sets.at(-1)!.unused };
-	});
+async function renderedSets(): Promise<Table> {
+	const shots = await groundShotsOf(ROUNDS);
+	const grounds = [...new Set(shots.map((shot) => shot.ground))].map((ground) => ({
+		ground,
+		...setErrors(shots.filter((shot) => shot.ground === ground)),
+	}));
 	const used = grounds.filter(({ unused }) => !unused);
-	const shown = rounds.reduce((sum, shots) => sum + shots.length, 0);
-	return [
-		{
-			title: `The ground as reference: ${shown} renders of cloth of known colour, six grounds, ${ROUNDS} drifts (median CIEDE2000)`,
-			columns: [
-				'ground',
-				'as reference',
-				'two photos of a garment, each alone',
-				'agreed by ground',
-				'off the truth, each alone',
-				'agreed by ground',
-			],
-			rows: [
-				...grounds.map(({ ground, unused, alone, agreed }) => rowOf(ground, unused ?? 'used', alone, agreed)),
-				rowOf(
-					'all that are used',
-					'',
-					joined(used.map(({ alone }) => alone)),
-					joined(used.map(({ agreed }) => agreed)),
-				),
-			],
-			notes: [groupingNote(rounds)],
-		},
-	];
+	return {
+		title: `The ground as reference: ${shots.length} renders of cloth of known colour, six grounds, ${ROUNDS} drifts (median CIEDE2000)`,
+		columns: [
+			'ground',
+			'as reference',
+			'two photos of a garment, each alone',
+			'agreed by ground',
+			'off the truth, each alone',
+			'agreed by ground',
+		],
+		rows: [
+			...grounds.map(({ ground, unused, alone, agreed }) => rowOf(ground, unused ?? 'used', alone, agreed)),
+			rowOf('all that are used', '', joined(used.map(({ alone }) => alone)), joined(used.map(({ agreed }) => agreed))),
+		],
+		notes: [groupingNote(shots)],
+	};
 }

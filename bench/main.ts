@@ -3,8 +3,10 @@ import { cpus, totalmem } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { type Table, textOfTable } from './table.ts';
 
-/** Every section measures in this one run, so that its ratios hold whatever the machine. */
-const sections: Readonly<Record<string, () => Promise<{ run: () => Promise<readonly Table[]> }>>> = {
+/** Every section measures in this one run, so that its ratios hold whatever the machine. A section may be given a setting: `grounds=FOLDER`. */
+const sections: Readonly<
+	Record<string, () => Promise<{ run: (setting: string | null) => Promise<readonly Table[]> }>>
+> = {
 	colour: () => import('./colour.ts'),
 	judgements: () => import('./judgements.ts'),
 	'line-up': () => import('./line-up.ts'),
@@ -46,15 +48,20 @@ console.log(
 );
 console.log('Medians; compare within this run only.');
 
-const wanted = process.argv.slice(2);
-for (const name of wanted) {
+const wanted = new Map(
+	process.argv.slice(2).map((argument) => {
+		const [name, ...setting] = argument.split('=');
+		return [name!, setting.length > 0 ? setting.join('=') : null] as const;
+	}),
+);
+for (const name of wanted.keys()) {
 	if (!(name in sections)) {
 		console.error(`Expected sections out of ${Object.keys(sections).join(', ')} for the bench; received "${name}".`);
 		process.exit(2);
 	}
 }
 for (const [name, load] of Object.entries(sections)) {
-	if (wanted.length > 0 && !wanted.includes(name)) continue;
+	if (wanted.size > 0 && !wanted.has(name)) continue;
 	const { run } = await load();
-	for (const table of await run()) console.log(textOfTable(table));
+	for (const table of await run(wanted.get(name) ?? null)) console.log(textOfTable(table));
 }
