@@ -28,7 +28,8 @@ export async function isFolder(path: string): Promise<boolean> {
 	const found = await foundAt(path, stat);
 	if (found?.isDirectory()) return true;
 	if (found) throw refused(path, say('home.isFile'));
-	if (await foundAt(path, lstat)) throw refused(path, say('home.isDeadLink'));
+	// Nothing else is a dead link: another program may make the folder between the two looks.
+	if ((await foundAt(path, lstat))?.isSymbolicLink()) throw refused(path, say('home.isDeadLink'));
 	return false;
 }
 
