@@ -41,7 +41,7 @@ function createOpenHomes(open: (homeId: string) => Promise<Services>) {
 	};
 }
 
-/** Work that no request waits for. */
+/** Work that no request waits for; closed once all of it has ended. */
 function createBackground(report: (error: unknown) => void) {
 	const going = new Set<Promise<void>>();
 	return {
@@ -49,46 +49,54 @@ function createBackground(report: (error: unknown) => void) {
 			const done = work.catch(report).finally(() => going.delete(done));
 			going.add(done);
 		},
-		ended: async () => void (await Promise.all(going)),
+		close: async () => void (await Promise.all(going)),
 	};
 }
 
-/** Connects to everything; brings the tables up to date. */
+type Part = { close(): Promise<void> };
+
+/** What was opened, closed again in the other order. */
+async function closeAll(opened: readonly Part[]): Promise<void> {
+	for (const one of opened.toReversed()) await one.close();
+}
+
+/** Connects to everything; brings the tables up to date. Where one part cannot be opened, those before it are closed. */
 export async function openHost(settings: HostSettings): Promise<Host> {
-	const { connectionString, report } = settings;
-	const database = await openDatabase({
-		connectionString,
-		...(settings.maxConnections === undefined ? {} : { maxConnections: settings.maxConnections }),
-	});
-	const queue = await openPhotoQueue({
-		connectionString,
-		report,
-		...(settings.expireSeconds === undefined ? {} : { expireSeconds: settings.expireSeconds }),
-	});
+	const opened: Part[] = [];
+	const kept = <T extends Part>(part: T): T => {
+		opened.push(part);
+		return part;
+	};
+	try {
+		const parts = await openParts(settings, kept);
+		return { ...parts, close: () => closeAll(opened) };
+	} catch (error) {
+		await closeAll(opened);
+		throw error;
+	}
+}
+
+async function openParts(settings: HostSettings, kept: <T extends Part>(part: T) => T): Promise<Omit<Host, 'close'>> {
+	const { connectionString, report, maxConnections, expireSeconds } = settings;
+	const database = kept(
+		await openDatabase({ connectionString, ...(maxConnections === undefined ? {} : { maxConnections }) }),
+	);
+	const background = kept(createBackground(report));
 	let notices: Notices | null = null;
 	const events = createHostedEvents(async (notice) => notices?.tell(notice), report);
-	const pool = createReaderPool({ threads: settings.threads });
-	const background = createBackground(report);
-	const own = { inBackground: background.start, now: () => new Date(), newId: randomUUID };
-	const shared: Shared = { ...settings, database, queue, pool, events, ...own };
 	const homes = createOpenHomes((homeId) => openHomeServices(shared, homeId));
 	const onGap = () => {
 		events.missed();
 		// Photos that came in while the database was out of reach may not be queued: each home, opened anew, queues what waits.
 		homes.forgetAll();
 	};
-	notices = await openNotices({ connectionString, onNotice: events.heard, onGap, report });
-	return {
-		...shared,
-		accounts: database.accounts,
-		homeServices: homes.get,
-		forget: homes.forget,
-		close: async () => {
-			await queue.close();
-			await pool.close();
-			await notices?.close();
-			await background.ended();
-			await database.close();
-		},
-	};
+	notices = kept(await openNotices({ connectionString, onNotice: events.heard, onGap, report }));
+	const pool = kept(createReaderPool({ threads: settings.threads }));
+	// Last, to be closed first: it finishes what is being read, which the others are needed for.
+	const queue = kept(
+		await openPhotoQueue({ connectionString, report, ...(expireSeconds === undefined ? {} : { expireSeconds }) }),
+	);
+	const own = { inBackground: background.start, now: () => new Date(), newId: randomUUID };
+	const shared: Shared = { ...settings, database, queue, pool, events, ...own };
+	return { ...shared, accounts: database.accounts, homeServices: homes.get, forget: homes.forget };
 }

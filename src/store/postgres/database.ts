@@ -3,6 +3,7 @@ import pg from 'pg';
 import { migrateToNewest } from '../migrations/all.ts';
 import type { Tables } from '../schema.ts';
 import { type AccountsDatabase, type AccountTables, migrateAccounts } from './accounts/tables.ts';
+import { aloneInDatabase } from './alone-in-database.ts';
 import { HOME_SETTING, keepHomesApart, SCHEMA, withinAllHomes } from './apart.ts';
 
 /** The database of all homes, as one process has it open. */
@@ -49,12 +50,11 @@ async function makeBoundRole(db: Kysely<Tables>): Promise<void> {
 }
 
 /** Brings all tables up to date; returns the role to step down to, or null where policies bind the login itself. */
-async function prepare(connecting: Connecting): Promise<string | null> {
-	const pool = poolOf({ ...connecting, maxConnections: 2 }, '');
-	const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
-	try {
-		return await db.connection().execute(async (locked) => {
-			await sql`select pg_advisory_lock(hashtextextended(${MIGRATING}, 0))`.execute(locked);
+const prepare = (connecting: Connecting): Promise<string | null> =>
+	aloneInDatabase(connecting.connectionString, MIGRATING, async () => {
+		const pool = poolOf({ ...connecting, maxConnections: 2 }, '');
+		const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+		try {
 			await migrateToNewest(db.withSchema(SCHEMA), { schema: SCHEMA });
 			await migrateAccounts(db.withSchema(SCHEMA));
 			await db.transaction().execute(keepHomesApart);
@@ -63,11 +63,10 @@ async function prepare(connecting: Connecting): Promise<string | null> {
 			if (!rows[0]?.free) return null;
 			await makeBoundRole(db);
 			return BOUND_ROLE;
-		});
-	} finally {
-		await db.destroy();
-	}
-}
+		} finally {
+			await db.destroy();
+		}
+	});
 
 /** Connections of the pool that see the rows of one home. */
 function poolOfHome(pool: pg.Pool, homeId: string, homeOf: WeakMap<pg.PoolClient, string>) {

@@ -1,4 +1,5 @@
 import PgBoss from 'pg-boss';
+import { aloneInDatabase } from './alone-in-database.ts';
 
 /** One photo of one home that waits to be read. */
 export type PhotoTask = { readonly homeId: string; readonly photoId: string };
@@ -28,6 +29,7 @@ const QUEUE = 'read-photo';
 /** Where a task goes that was tried as often as it may be. */
 const GIVEN_UP = 'unread-photo';
 const SCHEMA = 'dyelot_queue';
+const MAKING_QUEUES = 'dyelot queues';
 
 /** Many times the longest reading (the reader gives up by itself before): later, the process that took the task has ended. */
 const EXPIRE_SECONDS = 120;
@@ -37,6 +39,19 @@ const SUPERVISE_SECONDS = 5;
 const RETRIES = 2;
 /** A process is given so long to finish what it reads when it stops. */
 const STOP_WITHIN_MS = 60_000;
+
+/** Starts it and makes its queues; stops it where that fails, so that nothing of it keeps the process alive. */
+async function beginQueues(boss: PgBoss): Promise<void> {
+	await boss.start();
+	try {
+		await boss.createQueue(GIVEN_UP);
+		// "short": at most one waiting task a photo; one that is being read may be queued again, since its correction may have changed.
+		await boss.createQueue(QUEUE, { name: QUEUE, policy: 'short', deadLetter: GIVEN_UP });
+	} catch (error) {
+		await boss.stop({ graceful: false, wait: true });
+		throw error;
+	}
+}
 
 /** Opens the queue on PostgreSQL; `report` hears of faults in the queue itself. `expireSeconds`: when a task whose process is silent is given out again. */
 export async function openPhotoQueue(settings: {
@@ -54,10 +69,8 @@ export async function openPhotoQueue(settings: {
 		maintenanceIntervalSeconds: SUPERVISE_SECONDS,
 	});
 	boss.on('error', settings.report);
-	await boss.start();
-	await boss.createQueue(GIVEN_UP);
-	// "short": at most one waiting task a photo; one that is being read may be queued again, since its correction may have changed.
-	await boss.createQueue(QUEUE, { name: QUEUE, policy: 'short', deadLetter: GIVEN_UP });
+	// Each queue is a table: processes that make theirs at the same time lock each other out.
+	await aloneInDatabase(settings.connectionString, MAKING_QUEUES, () => beginQueues(boss));
 	return {
 		async enqueue(task) {
 			const id = await boss.send(QUEUE, task, {
