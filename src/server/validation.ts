@@ -1,4 +1,4 @@
-import { Ajv } from 'ajv';
+import { Ajv, type ValidateFunction } from 'ajv';
 import type { DataValidationCxt } from 'ajv/dist/types/index.js';
 import type { FastifyInstance, FastifySchemaCompiler } from 'fastify';
 import { fieldPathWords } from '../language/field-word.ts';
@@ -20,8 +20,21 @@ export function validateBodiesStrictly(app: FastifyInstance): void {
 		ajv.addKeyword({ keyword: TRIMMED, type: 'string', schemaType: 'boolean', modifying: true, validate: trim });
 	}
 	const compiler: FastifySchemaCompiler<object> = ({ schema, httpPart }) =>
-		(httpPart === 'body' ? strict : coercing).compile(schema);
+		compiledWhenAsked(httpPart === 'body' ? strict : coercing, schema);
 	app.setValidatorCompiler(compiler);
+}
+
+/** A check that is compiled when the first request needs it: most routes are not asked in most runs, and the program starts sooner. */
+function compiledWhenAsked(ajv: Ajv, schema: object): ValidateFunction {
+	let compiled: ValidateFunction | null = null;
+	const check = (received: unknown): boolean => {
+		compiled ??= ajv.compile(schema);
+		const holds = compiled(received) as boolean;
+		check.errors = compiled.errors ?? null;
+		return holds;
+	};
+	check.errors = null as ValidateFunction['errors'];
+	return check as ValidateFunction;
 }
 
 /** Takes the blanks around a text away, where the schema asks for it. */
