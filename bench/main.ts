@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { cpus, totalmem } from 'node:os';
 import { fileURLToPath } from 'node:url';
+import { besideBaseline, keepBaseline } from './baseline.ts';
 import { type Table, textOfTable } from './table.ts';
 
 /** Every section measures in this one run, so that its ratios hold whatever the machine. A section may be given a setting: `grounds=FOLDER`. */
@@ -48,11 +49,15 @@ console.log(
 );
 console.log('Medians; compare within this run only.');
 
+const words = process.argv.slice(2);
+const isKept = words.includes('--keep');
 const wanted = new Map(
-	process.argv.slice(2).map((argument) => {
-		const [name, ...setting] = argument.split('=');
-		return [name!, setting.length > 0 ? setting.join('=') : null] as const;
-	}),
+	words
+		.filter((word) => word !== '--keep')
+		.map((word) => {
+			const [name, ...setting] = word.split('=');
+			return [name!, setting.length > 0 ? setting.join('=') : null] as const;
+		}),
 );
 for (const name of wanted.keys()) {
 	if (!(name in sections)) {
@@ -60,8 +65,14 @@ for (const name of wanted.keys()) {
 		process.exit(2);
 	}
 }
+const measured: Table[] = [];
 for (const [name, load] of Object.entries(sections)) {
 	if (wanted.size > 0 && !wanted.has(name)) continue;
 	const { run } = await load();
-	for (const table of await run(wanted.get(name) ?? null)) console.log(textOfTable(table));
+	const tables = await run(wanted.get(name) ?? null);
+	measured.push(...tables);
+	for (const table of tables) console.log(textOfTable(table));
 }
+const beside = besideBaseline(measured);
+if (beside) console.log(textOfTable(beside));
+if (isKept) keepBaseline(measured);

@@ -9,6 +9,8 @@ export type Table = {
 	readonly columns: readonly string[];
 	readonly rows: readonly Row[];
 	readonly notes?: readonly string[];
+	/** Costs against a yardstick of the same run, by name: less is better. They are kept in BASELINE.json. */
+	readonly ratios?: Readonly<Record<string, number>>;
 };
 
 const shown = (figure: string | number): string =>
