@@ -10,6 +10,8 @@ export const FIT = {
 		close: 'liegt nahe bei',
 		some: 'liegt ein Stück weg von',
 		near: '{{share}} davon {{closeness}} {{asked}}',
+		oddAllNothing: 'es ist {{colour}}, und das passt zu nichts in der Palette',
+		oddAllSome: 'es ist {{colour}}, und das {{closeness}} {{asked}}',
 		oddNothing: 'der Teil in {{colour}}, {{share}}, passt zu nichts in der Palette',
 		oddSome: 'der Teil in {{colour}}, {{share}}, {{closeness}} {{asked}}',
 		fits: 'Es passt.',

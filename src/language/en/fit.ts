@@ -10,6 +10,8 @@ export const FIT = {
 		close: 'is close to',
 		some: 'is some way from',
 		near: '{{share}} of it {{closeness}} {{asked}}',
+		oddAllNothing: 'it is {{colour}}, which matches nothing in the palette',
+		oddAllSome: 'it is {{colour}}, which {{closeness}} {{asked}}',
 		oddNothing: 'the {{colour}} part, {{share}}, matches nothing in the palette',
 		oddSome: 'the {{colour}} part, {{share}}, {{closeness}} {{asked}}',
 		fits: 'It fits.',

@@ -75,10 +75,18 @@ export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: P
 	return `${reasons.charAt(0).toUpperCase()}${reasons.slice(1)}. ${closing(fit, trust)}`;
 }
 
+/** From this share on a colour is all of a piece, as far as anybody would say. */
+const ALL_FROM = 0.95;
+
 function oddSentence({ swatch, distance, paletteColourId }: SwatchFit, palette: Palette): string {
 	const blanks = { colour: saidColour(swatch.lab), share: shareText(swatch.share) };
+	const isAll = swatch.share >= ALL_FROM;
 	const colour = palette.colours.find(({ id }) => id === paletteColourId);
 	return distance < NOTHING_FROM && colour
-		? say('fit.oddSome', { ...blanks, closeness: closeness(distance), asked: colourWord(colour) })
-		: say('fit.oddNothing', blanks);
+		? say(isAll ? 'fit.oddAllSome' : 'fit.oddSome', {
+				...blanks,
+				closeness: closeness(distance),
+				asked: colourWord(colour),
+			})
+		: say(isAll ? 'fit.oddAllNothing' : 'fit.oddNothing', blanks);
 }

@@ -27,8 +27,10 @@ export function surerLight(pieces: readonly Appearance[], palette: Palette): Sur
 		pieces: unsure.filter((piece) => !piece.isUnsure(Math.min(piece.error, error))).length,
 	}));
 	const worth = clearWith.filter(({ pieces: count }) => count > 0).sort((one, other) => other.pieces - one.pieces);
+	// Of aids that buy the same the simplest is told: both together are no news where the card alone does it.
 	const [best, ...rest] = worth;
-	const others = rest.map(({ aid, pieces: count }) => say('surerLight.alone', { aid: say(`aids.${aid}`), count }));
+	const less = rest.filter(({ pieces: count }) => count < best!.pieces);
+	const others = less.map(({ aid, pieces: count }) => say('surerLight.alone', { aid: say(`aids.${aid}`), count }));
 	const told = best && {
 		count: unsure.length,
 		aid: say(`aids.${best.aid}`),

@@ -8,7 +8,7 @@ import type { Season } from '../words/season.ts';
 
 /**
  * What outfits are made from. An outfit is a top and a bottom, or a full piece, with shoes; a jumper, cardigan or waistcoat may go over a top
- * that is not one itself; all of it without or with one of the outer pieces. Every pair of its parts goes together, every part is in season, and what is
+ * that is not one itself, a cardigan over a full piece; all of it without or with one of the outer pieces. Every pair of its parts goes together, every part is in season, and what is
  * worn without the coat is neither too warm nor too cold for the season's days. Where nobody owns shoes, outfits are counted without them.
  */
 export type OutfitTable = {
@@ -59,7 +59,9 @@ export function outfitShapes({ kinds, inSeason }: OutfitTable, members: Iterable
 	const bottoms = of((kind) => slotOfKind(kind) === 'bottom');
 	const shoes = of((kind) => slotOfKind(kind) === 'shoes');
 	const coats = of((kind) => slotOfKind(kind) === 'outer');
-	return [[tops, bottoms], [under, over, bottoms], [of((kind) => slotOfKind(kind) === 'full')]]
+	const full = of((kind) => slotOfKind(kind) === 'full');
+	const overFull = of((kind) => factsOfKind(kind).overFull ?? false);
+	return [[tops, bottoms], [under, over, bottoms], [full], [full, overFull]]
 		.filter((body) => body.every((list) => list.length > 0))
 		.map((body) => ({ lists: shoes.length > 0 ? [...body, shoes] : body, body: body.length, coats, bare: true }));
 }

@@ -59,6 +59,7 @@ export function garmentReports(
 	const wearOf = new Map(back.garments.map((one) => [one.garmentId, one]));
 	const lonerOf = new Map(loners.map((one) => [one.garmentId, one]));
 	const twinsOf = twinsByGarment(twins);
+	const nameOf = new Map(garments.map(({ id, name }) => [id, name]));
 	// Not worn means nothing before the first day on which any wear was noted.
 	const notedSince = wears.map(({ on }) => on).sort()[0] ?? today;
 	const reportOf = (garment: Garment, index: number): GarmentReport => {
@@ -68,9 +69,13 @@ export function garmentReports(
 		const loner = lonerOf.get(garment.id) ?? null;
 		const [twin = null] = own;
 		const other = twin && wearOf.get(twin.garmentA === garment.id ? twin.garmentB : twin.garmentA);
-		const [ownedSince] = [garment.addedAt.slice(0, 10), garment.boughtOn ?? '', notedSince].sort().reverse();
-		const knownDays = Math.max(0, daysBetween(ownedSince!, today));
-		const facts = { fit, wear, knownDays, loner, twin, twinIsWornMore: (other?.wears ?? 0) > wear.wears };
+		const [knownSince] = [garment.addedAt.slice(0, 10), garment.boughtOn ?? '', notedSince].sort().reverse();
+		const knownDays = Math.max(0, daysBetween(knownSince!, today));
+		const wornMore =
+			twin?.sureness === 'alike' && other && other.wears > wear.wears
+				? { name: nameOf.get(other.garmentId) ?? '', wears: other.wears }
+				: null;
+		const facts = { fit, wear, knownSince: knownSince!, knownDays, loner, wornMore };
 		return {
 			garmentId: garment.id,
 			name: garment.name,

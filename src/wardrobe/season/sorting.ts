@@ -1,7 +1,6 @@
 import { say } from '../../language/speak.ts';
 import { outOfSeason } from '../days/in-season.ts';
 import type { Fit } from '../fit/fit-result.ts';
-import type { Twin } from '../fit/twins.ts';
 import type { Loner } from '../pairs/loner.ts';
 import type { Garment, WayOut } from '../words/garment.ts';
 import { type GarmentWear, WORN_OFTEN } from '../words/garment-wears.ts';
@@ -22,11 +21,12 @@ export type SortingSuggestion = {
 export type SortingFacts = {
 	readonly fit: Fit;
 	readonly wear: GarmentWear;
-	/** Days since it is known to the program and owned, and wears are noted at all: before, its wears could not be noted. */
+	/** ISO date and days since it is known to the program and owned, and wears are noted at all: before, its wears could not be noted. */
+	readonly knownSince: string;
 	readonly knownDays: number;
 	readonly loner: Loner | null;
-	readonly twin: Twin | null;
-	readonly twinIsWornMore: boolean;
+	/** The twin that is surely alike and worn more: its name and wears; null where there is none. */
+	readonly wornMore: { readonly name: string; readonly wears: number } | null;
 };
 
 /** Days unworn in which two seasons have passed, by the parts of the year a garment serves; 3 stands for all. Common practice, no source. */
@@ -46,12 +46,14 @@ const twoSeasonsDays = ({ yearParts, place }: Garment): number =>
 /** Reasons to keep have weights above 0, reasons to part below. */
 function reasonsFor(
 	garment: Garment,
-	{ fit, wear, knownDays, loner, twin, twinIsWornMore }: SortingFacts,
+	{ fit, wear, knownSince, knownDays, loner, wornMore }: SortingFacts,
 	wearsNoted: boolean,
 ): Reason[] {
 	const all: (Reason | false)[] = [
 		garment.condition === 'worn-out' && { weight: -2, words: say('sorting.wornOut') },
-		wearsNoted && wear.wears === 0 && knownDays >= HALF_A_YEAR_DAYS && { weight: -1, words: say('sorting.noWear') },
+		wearsNoted &&
+			wear.wears === 0 &&
+			knownDays >= HALF_A_YEAR_DAYS && { weight: -1, words: say('sorting.noWear', { date: knownSince }) },
 		wear.unwornDays !== null &&
 			wear.unwornDays > twoSeasonsDays(garment) && {
 				weight: -2,
@@ -65,7 +67,7 @@ function reasonsFor(
 			fit.likely === 'off' &&
 			fit.swatches.length > 0 && { weight: -0.5, words: say('sorting.likelyOff') },
 		(loner?.flagged ?? false) && { weight: -1, words: say('sorting.loner') },
-		twin?.sureness === 'alike' && twinIsWornMore && { weight: -1, words: say('sorting.twin') },
+		wornMore !== null && { weight: -1, words: say('sorting.twin', { ...wornMore, own: wear.wears }) },
 		garment.loved === 3 && { weight: 3, words: say('sorting.loved') },
 		garment.loved === 0 && { weight: -1, words: say('sorting.notLoved') },
 		wear.wearsThisYear >= WORN_OFTEN && { weight: 3, words: say('sorting.wornOften', { count: wear.wearsThisYear }) },
@@ -113,7 +115,11 @@ export function sortingOf(
 		return { garmentId: garment.id, suggestion, reasons, wayOut, sentence };
 	};
 	if (garment.place === 'leaving') return answer('let-go', [say('sorting.leaves')]);
-	if (garment.basic) return answer('keep', [say('sorting.basic')]);
+	if (garment.basic)
+		return answer('keep', [
+			say('sorting.basic'),
+			...(garment.condition === 'worn-out' ? [say('sorting.basicWornOut')] : []),
+		]);
 	const out = outOfSeason(garment, season);
 	if (out !== null) return answer('store', [out]);
 	const reasons = reasonsFor(garment, facts, wearsNoted);

@@ -2,10 +2,12 @@ import { say } from '../../language/speak.ts';
 import { outOfSeason } from '../days/in-season.ts';
 import type { Loner } from '../pairs/loner.ts';
 import type { PairTable } from '../pairs/pair-table.ts';
+import { daysBetween } from '../words/days-between.ts';
 import type { Garment } from '../words/garment.ts';
 import { garmentWears, WORN_OFTEN } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
 import type { SeasonInput } from '../words/season-input.ts';
+import { SLOTS } from '../words/slot.ts';
 
 /** What the wears say beyond single garments. */
 export type WornOutfits = {
@@ -15,18 +17,21 @@ export type WornOutfits = {
 		readonly days: number;
 		readonly sentence: string;
 	}[];
-	/** Favourites that go together and were never worn on one day. */
+	/** Favourites, loved dearly or worn often, that go together and were never worn on one day; each of them once. */
 	readonly neverCombined: readonly { readonly garmentIds: readonly [string, string]; readonly sentence: string }[];
 	/** What was never worn in twelve months, and why that may be; null where nothing speaks for a reason. */
 	readonly neverWorn: readonly {
 		readonly garmentId: string;
-		readonly why: 'season' | 'loner' | 'no-partner' | null;
+		readonly why: 'season' | 'season-passed' | 'loner' | 'no-partner' | null;
 		readonly sentence: string;
 	}[];
 };
 
 /** Most of each kind that are told. */
 const TOLD_AT_MOST = 5;
+
+/** Places in which the parts of an outfit are told: body first, shoes last. */
+const placeOf = ({ kind }: Garment): number => SLOTS.indexOf(slotOfKind(kind));
 
 /** Sets of clothes (accessories and legwear apart) by the days on which exactly they were worn. */
 function wornAgain(garments: readonly Garment[], { wears, today }: SeasonInput): WornOutfits['wornAgain'] {
@@ -48,8 +53,10 @@ function wornAgain(garments: readonly Garment[], { wears, today }: SeasonInput):
 		.sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1))
 		.slice(0, TOLD_AT_MOST)
 		.map(([key, count]) => {
-			const garmentIds = key.split('\n');
-			const names = garmentIds.map((id) => byId.get(id)!.name).join(say('lookBack.with'));
+			const worn = key.split('\n').map((id) => byId.get(id)!);
+			worn.sort((a, b) => placeOf(a) - placeOf(b) || (a.id < b.id ? -1 : 1));
+			const garmentIds = worn.map(({ id }) => id);
+			const names = worn.map(({ name }) => name).join(say('lookBack.with'));
 			return {
 				garmentIds,
 				days: count,
@@ -65,10 +72,18 @@ function neverCombined(table: PairTable, { wears, today }: SeasonInput): WornOut
 			place === 'rail' && (loved === 3 || worn[index]!.wearsThisYear >= WORN_OFTEN) ? [index] : [],
 		)
 		.sort((a, b) => (table.garments[a]!.id < table.garments[b]!.id ? -1 : 1));
+	const told = new Set<number>();
+	/** One pair a favourite, so that one jumper does not fill the list. */
+	const isNew = ([one, other]: readonly [number, number]) => {
+		if (told.has(one) || told.has(other)) return false;
+		told.add(one).add(other);
+		return true;
+	};
 	return favourites
 		.flatMap((one, at) => favourites.slice(at + 1).map((other) => [one, other] as const))
 		.filter(([one, other]) => table.together(one, other) && table.supported(one, other))
 		.filter(([one, other]) => table.kind(one, other) !== 'worn' && !wornOnOneDay(table, one, other, wears))
+		.filter(isNew)
 		.slice(0, TOLD_AT_MOST)
 		.map(([one, other]) => {
 			const [a, b] = [table.garments[one]!, table.garments[other]!];
@@ -86,18 +101,34 @@ function wornOnOneDay(table: PairTable, one: number, other: number, wears: Seaso
 	return [...daysOf(other)].some((day) => days.has(day));
 }
 
-/** Why a garment may not have been worn: of another part of the year, going with nothing, or with nothing on the rail. */
+/** In so many days every part of the year has come. */
+const WHOLE_YEAR_DAYS = 365;
+
+/** Days in which wears of the garment could be noted: since it was owned and known, and any wear was noted at all. */
+function notedDays({ addedAt, boughtOn }: Garment, { wears, today }: SeasonInput): number {
+	const first = wears.reduce((earliest, { on }) => (on < earliest ? on : earliest), today);
+	const [since] = [addedAt.slice(0, 10), boughtOn ?? '', first].sort().reverse();
+	return daysBetween(since!, today);
+}
+
+/** Why a garment may not have been worn: its part of the year has not come yet, or came and went; it goes with nothing, or with nothing on the rail. */
 function whyUnworn(
 	table: PairTable,
 	index: number,
 	loner: Loner | undefined,
-	{ season }: SeasonInput,
+	input: SeasonInput,
 ): Omit<WornOutfits['neverWorn'][number], 'garmentId'> {
 	const garment = table.garments[index]!;
 	const { name } = garment;
-	const out = outOfSeason(garment, season);
-	if (out !== null) return { why: 'season', sentence: say('lookBack.unwornSeason', { name, out }) };
-	if (loner?.flagged) return { why: 'loner', sentence: say('lookBack.unwornLoner', { name }) };
+	const out = outOfSeason(garment, input.season);
+	if (out !== null)
+		return notedDays(garment, input) < WHOLE_YEAR_DAYS
+			? { why: 'season', sentence: say('lookBack.unwornSeason', { name, out }) }
+			: { why: 'season-passed', sentence: say('lookBack.unwornSeasonPassed', { name, out }) };
+	if (loner?.flagged) {
+		const carrier = table.garments.find(({ id }) => id === loner.carrierId)?.name ?? '';
+		return { why: 'loner', sentence: say('lookBack.unwornLoner', { name, carrier }) };
+	}
 	const hasPartner = table.garments.some(
 		({ place }, other) =>
 			other !== index && place === 'rail' && table.together(index, other) && table.supported(index, other),

@@ -8,10 +8,11 @@ const isInsteadOf = (full: Slot, other: Slot): boolean => full === 'full' && (ot
 export const areComplementary = (one: Slot, other: Slot): boolean =>
 	one !== other && !isInsteadOf(one, other) && !isInsteadOf(other, one);
 
-/** Whether two pieces of these kinds are worn in one outfit: their slots are complementary, or one is a top worn over the other, as a cardigan over a shirt. */
+/** Whether two pieces of these kinds are worn in one outfit: their slots are complementary, or one is a top worn over the other, as a cardigan over a shirt or a dress. */
 export const areWornTogether = (one: Kind, other: Kind): boolean => {
 	const [a, b] = [factsOfKind(one), factsOfKind(other)];
 	if (a.slot === 'top' && b.slot === 'top') return (a.over ?? false) !== (b.over ?? false);
+	if ((a.overFull && b.slot === 'full') || (b.overFull && a.slot === 'full')) return true;
 	return areComplementary(a.slot, b.slot);
 };
 

@@ -19,6 +19,8 @@ type KindFacts = {
 	readonly wears: number;
 	/** Worn over another top: alone it leaves something under it. */
 	readonly over?: true;
+	/** Worn over a dress or one-piece too. Common practice, no source. */
+	readonly overFull?: true;
 	/** Not for a season whose warm days stay under this, or whose cold days stay above this, in degrees Celsius. Common practice, no source. */
 	readonly fromWarm?: number;
 	readonly upToCold?: number;
@@ -44,7 +46,16 @@ export const KINDS = {
 		upToCold: 16,
 		notFor: ['work', 'dressed-up'],
 	},
-	cardigan: { slot: 'top', warmth: 2, label: 'cardigan', clo: 0.25, wears: 5, over: true, notFor: ['outdoors'] },
+	cardigan: {
+		slot: 'top',
+		warmth: 2,
+		label: 'cardigan',
+		clo: 0.25,
+		wears: 5,
+		over: true,
+		overFull: true,
+		notFor: ['outdoors'],
+	},
 	waistcoat: { slot: 'top', warmth: 1, label: 'waistcoat', clo: 0.1, wears: 6, over: true, notFor: ['outdoors'] },
 	blazer: { slot: 'outer', warmth: 1, label: 'blazer', clo: 0.36, wears: 10, notFor: ['outdoors'] },
 	jacket: { slot: 'outer', warmth: 2, label: 'jacket', clo: 0.35, wears: 20 },

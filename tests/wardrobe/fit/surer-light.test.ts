@@ -22,6 +22,22 @@ describe('what paper and a grey card would buy', () => {
 		expect(sentence).toContain(`${count} pieces are unsure`);
 	});
 
+	it('does not tell of paper and card together where the card alone buys as much', () => {
+		for (let far = 0; far <= 30; far += 0.5) {
+			const { clearWith, sentence } = surerLight([piece('a', [OAT[0], OAT[1] + far, OAT[2]], 10)], palette);
+			const [paper, card, both] = ['paper', 'card', 'both'].map(
+				(aid) => clearWith.find((one) => one.aid === aid)!.pieces,
+			);
+			if (card === 0 || paper === 1) continue;
+			expect(both).toBe(1);
+			expect(sentence).toBe(
+				'1 piece is unsure because of the light. Photographed with a grey card beside it, about 1 would be clear.',
+			);
+			return;
+		}
+		expect.unreachable('no distance at which the card buys what paper does not');
+	});
+
 	it('is nothing where nothing is unsure, no photo is read, or there is no palette', () => {
 		expect(surerLight([piece('a', OAT, 1)], palette)).toMatchObject({ unsure: 0, sentence: null });
 		expect(surerLight([aGarment({ id: 'b', swatches: [] })], palette)).toMatchObject({ unsure: 0, sentence: null });

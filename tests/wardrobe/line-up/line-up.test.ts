@@ -80,6 +80,16 @@ describe('a line-up', () => {
 		expect(garmentIds).not.toContain('old shirt');
 	});
 
+	it('says of a must-keep of another part of the year that it is one, and keeps it', () => {
+		const garments = [...few, aGarment({ id: 'linen shirt', yearParts: ['summer'] })];
+		const { problems, garmentIds } = buildLineUp(
+			{ ...input, garments },
+			wanting({ top: 2 }, { mustKeep: ['linen shirt'] }),
+		);
+		expect(problems).toContain('linen shirt must be kept, though it is for summer, not spring.');
+		expect(garmentIds).toContain('linen shirt');
+	});
+
 	it('has an outer piece that is warm enough, or says that none is', () => {
 		const cold = { ...input, season: { ...season, days: { ...daysOfSeason(season), coldDay: 0 } } };
 		expect(buildLineUp(cold, wanting({ outer: 1 })).garmentIds).toEqual(['oat coat']);

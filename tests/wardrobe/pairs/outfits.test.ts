@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { defaultSeason } from '../../../src/wardrobe/days/season-defaults.ts';
+import { daysOfSeason } from '../../../src/wardrobe/days/usual-days.ts';
 import { countOutfits } from '../../../src/wardrobe/pairs/outfit-count.ts';
 import {
 	eachOutfit,
@@ -24,8 +25,8 @@ function countedOneByOne(table: OutfitTable, members: readonly number[]): number
 		const isOver = (kind: Kind) => 'over' in KINDS[kind];
 		const alone = tops.length === 1 && tops[0] !== 'cardigan' && tops[0] !== 'waistcoat';
 		const layered = tops.length === 2 && tops.filter(isOver).length === 1;
-		const body =
-			count('full') === 1 ? tops.length + count('bottom') === 0 : count('bottom') === 1 && (alone || layered);
+		const overDress = tops.length === 0 || (tops.length === 1 && tops[0] === 'cardigan');
+		const body = count('full') === 1 ? overDress && count('bottom') === 0 : count('bottom') === 1 && (alone || layered);
 		const clo = pieces.reduce(
 			(sum, one) => sum + (slotOfKind(table.kinds[one]!) === 'outer' ? 0 : table.clo[one]!),
 			0.04,
@@ -131,6 +132,13 @@ describe('outfits', () => {
 			't-shirt jumper jeans',
 		]);
 		expect(outfitsOf(['jumper', 'cardigan', 'trousers'])).toEqual(['jumper trousers']);
+	});
+
+	it('wear a cardigan over a dress too, which then suits days that are too cold for the dress alone', () => {
+		expect(outfitsOf(['dress', 'cardigan'])).toEqual(['dress', 'dress cardigan']);
+		expect(outfitsOf(['dress', 'jumper', 'waistcoat'])).toEqual(['dress']);
+		const frost = { ...WINTER, days: { ...daysOfSeason(WINTER), coldDay: -8, warmDay: 0 } };
+		expect(outfitsOf(['dress', 'cardigan', 'boots'], frost)).toEqual(['dress cardigan boots']);
 	});
 
 	it('suit the days of the season: no jumper over a shirt in summer, no bare legs in winter', () => {

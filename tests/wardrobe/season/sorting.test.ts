@@ -19,10 +19,10 @@ function sorted(garment: Garment, days: readonly string[] = [], facts: Partial<S
 	const known = {
 		fit: fitOf(garment, aPalette()),
 		wear: wear!,
+		knownSince: '2025-02-03',
 		knownDays: 400,
 		loner: null,
-		twin: null,
-		twinIsWornMore: false,
+		wornMore: null,
 	};
 	return sortingOf(garment, { ...known, ...facts }, season, wearsNoted);
 }

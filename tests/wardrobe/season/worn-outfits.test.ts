@@ -23,9 +23,9 @@ describe('what the wears say of outfits', () => {
 	it('finds the outfits worn again and again', () => {
 		expect(told(days).wornAgain).toEqual([
 			{
-				garmentIds: ['ink trousers', 'oat shirt'],
+				garmentIds: ['oat shirt', 'ink trousers'],
 				days: 2,
-				sentence: 'ink trousers with oat shirt: worn on 2 days. An outfit that works.',
+				sentence: 'oat shirt with ink trousers: worn on 2 days. An outfit that works.',
 			},
 		]);
 	});
@@ -41,7 +41,33 @@ describe('what the wears say of outfits', () => {
 			['rust shirt', null],
 			['shorts', 'season'],
 		]);
-		expect(unworn[1]!.sentence).toBe('shorts was not worn: it is for summer, not spring.');
+		expect(unworn[1]!.sentence).toBe('shorts was not worn: it is for summer, not spring. Its time is still to come.');
+	});
+
+	it('does not excuse by the season what was not worn in a whole year', () => {
+		const old = garments.map((garment) => ({ ...garment, addedAt: '2024-01-01T00:00:00Z' }));
+		const wears = worn('2025-02-01', 'oat shirt', 'ink trousers', 'teal skirt');
+		const unworn = (since: string) =>
+			seasonReport(aSeasonInput({ garments: old, wears: [...wears, ...worn(since, 'oat shirt')] })).wornOutfits
+				.neverWorn;
+		expect(unworn('2025-02-01').find(({ garmentId }) => garmentId === 'shorts')).toMatchObject({
+			why: 'season-passed',
+			sentence:
+				'shorts was not worn for a whole year, its own season included (it is for summer, not spring): let it go?',
+		});
+	});
+
+	it('tells each favourite once, not one jumper with everything', () => {
+		const favourites = ['jumper', 'one', 'two', 'three'].map((id) =>
+			aGarment({ id, kind: id === 'jumper' ? 'jumper' : 'shirt', lab: OAT, loved: 3 }),
+		);
+		const trousers = aGarment({ id: 'trousers', kind: 'trousers', lab: INK, loved: 3 });
+		const { neverCombined } = seasonReport(
+			aSeasonInput({ garments: [...favourites, trousers], wears: worn('2026-01-01', 'one') }),
+		).wornOutfits;
+		const named = neverCombined.flatMap(({ garmentIds }) => garmentIds);
+		expect(new Set(named).size).toBe(named.length);
+		expect(neverCombined.length).toBeGreaterThan(1);
 	});
 
 	it('says nothing where no wears are noted', () => {
