@@ -1653,13 +1653,13 @@ export const wornOutfits = Type.Unsafe<WornOutfits>({
 			Type.Array(
 				exact({ garmentIds: Type.Array(Type.String(), { minItems: 2, maxItems: 2 }), sentence: Type.String() }),
 			),
-			'Favourites that go together and were never worn on one day.',
+			'Favourites, loved dearly or worn often, that go together and were never worn on one day; each of them once.',
 		),
 		neverWorn: told(
 			Type.Array(
 				exact({
 					garmentId: Type.String(),
-					why: Type.Union([oneOf(['season', 'loner', 'no-partner']), Type.Null()]),
+					why: Type.Union([oneOf(['season', 'loner', 'season-passed', 'no-partner']), Type.Null()]),
 					sentence: Type.String(),
 				}),
 			),

@@ -6,15 +6,15 @@ import { rereadsOf } from '../fit/rereads.ts';
 import { REACH } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
 import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
-import { type AlonePartners, alonenessOf, carrierOf } from './aloneness.ts';
+import { alonenessOf, carrierOf } from './aloneness.ts';
 import type { Loner } from './loner.ts';
 import { lonerSentence } from './loner-sentence.ts';
 import { CODE } from './pair-codes.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
 import type { PairContext } from './support.ts';
 
-/** From here on a piece stands alone. Measured as `alonenessOf` was: finds 9.9 of 12 planted pieces at 0.3 false flags per 33 garments. */
-const ALONE_FROM = 82;
+/** From here on a piece stands alone: three flags in ten real sets of 33 garments, see bench/NOTES.md. */
+const ALONE_FROM = 117;
 
 /** With fewer possible partners nothing can be said (measured on wardrobes of nine real outfits). */
 const LEAST_POSSIBLE_PARTNERS = 4;
@@ -57,15 +57,6 @@ function candidatesIn(table: PairTable, context: PairContext): Candidate[] {
 	});
 }
 
-/** The partners with their colours, packed. */
-function packedPartners(
-	table: PairTable,
-	partners: readonly number[],
-	labOf: (partner: number) => Lab65,
-): AlonePartners {
-	return { labs: packLabs(partners.map(labOf)), slots: partners.map((partner) => table.slots[partner]!) };
-}
-
 /** Whether a partner wears nearly the same colour, in its main part or another that is seen: then nothing is alone. */
 const isEchoed = (main: Lab65, partners: readonly Garment[]): boolean =>
 	partners.some((partner) => seenSwatches(partner).some(({ lab }) => distanceBetween(lab, main) <= REACH));
@@ -81,11 +72,11 @@ export function lonersOf(
 ): Loner[] {
 	const table = options.table ?? pairTable(garments, context);
 	const mains = table.garments.map((garment) => mainSwatch(garment)?.lab ?? null);
-	const alone = (main: Lab65, partners: AlonePartners) =>
+	const alone = (main: Lab65, partners: Float64Array) =>
 		alonenessOf(main, partners, nearestColour(main, context.palette)?.margin ?? null);
 	const furthest = candidatesIn(table, context)
 		.map((candidate) => {
-			const asRead = packedPartners(table, candidate.partners, (partner) => mains[partner]!);
+			const asRead = packLabs(candidate.partners.map((partner) => mains[partner]!));
 			return { ...candidate, aloneness: alone(candidate.main, asRead) };
 		})
 		.sort((one, other) => other.aloneness - one.aloneness || (one.garment.id < other.garment.id ? -1 : 1))
@@ -94,7 +85,7 @@ export function lonersOf(
 	/** Share of the re-reads in which the candidate stands alone. */
 	const heldShare = ({ index, main, partners }: Candidate): number =>
 		rereads.filter(({ shifted }) => {
-			const packed = packedPartners(table, partners, (partner) => shifted(partner, mains[partner]!));
+			const packed = packLabs(partners.map((partner) => shifted(partner, mains[partner]!)));
 			return alone(shifted(index, main), packed) >= ALONE_FROM;
 		}).length / rereads.length;
 	return furthest.map((candidate, position) => {

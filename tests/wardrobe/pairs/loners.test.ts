@@ -84,7 +84,7 @@ describe('the garment that goes with nothing', () => {
 	it('is less sure the worse the photos are', () => {
 		const blurred = quietWardrobe(loud()).map((garment) => ({
 			...garment,
-			swatches: garment.id === 'loud' ? [aSwatch([50, 55, -17], 1, 'top')] : garment.swatches,
+			swatches: garment.id === 'loud' ? [aSwatch([50, 59, -18], 1, 'top')] : garment.swatches,
 			trust: { ...garment.trust, error: 15 },
 		}));
 		const sharp = blurred.map((garment) => ({ ...garment, trust: { ...garment.trust, error: 1 } }));
@@ -105,7 +105,7 @@ describe('the garment that goes with nothing', () => {
 	});
 
 	it('is the same in another home, where the same photos belong to garments of other ids', () => {
-		const blurred = quietWardrobe(loud({ swatches: [aSwatch([50, 50, -16], 1, 'top')] })).map((garment, index) => ({
+		const blurred = quietWardrobe(loud({ swatches: [aSwatch([50, 59, -18], 1, 'top')] })).map((garment, index) => ({
 			...garment,
 			photoIds: [`photo ${index}`],
 			trust: { ...garment.trust, error: 15 },

@@ -55,7 +55,7 @@ describe('sorting', () => {
 			sorted(aGarment({ id: 'basic', lab: LIME, basic: true, condition: 'worn-out' }), ['2023-01-01']),
 		).toMatchObject({
 			suggestion: 'keep',
-			reasons: ['it is a year-round basic'],
+			reasons: ['it is a year-round basic', 'it is worn out: mend it, or wish for another'],
 		});
 	});
 
