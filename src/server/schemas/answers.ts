@@ -250,7 +250,7 @@ export const twoGarments = Type.Unsafe<TwoGarments>({
 	description: 'What is answered when one entry became two.',
 });
 
-const paletteRoleWords = oneOf(['base', 'main', 'accent', 'hint']);
+const paletteRoleWords = oneOf(['hint', 'base', 'main', 'accent']);
 
 export const paletteColour = Type.Unsafe<PaletteColour>({
 	...exact({
@@ -682,7 +682,7 @@ export const splitProposal = Type.Unsafe<SplitProposal>({
 	description: 'What a photo without a person may be cut into, each part a photo of its own.',
 });
 
-const lightSourceWords = oneOf(['none', 'by-hand', 'neutral-pointed', 'neutral-found', 'ground', 'group', 'estimate']);
+const lightSourceWords = oneOf(['none', 'ground', 'group', 'by-hand', 'neutral-pointed', 'neutral-found', 'estimate']);
 
 export const lightModel = Type.Unsafe<LightModel>({
 	...exact({
@@ -917,7 +917,7 @@ export const intakeItem = Type.Unsafe<IntakeItem>({
 
 export const staleThing = Type.Unsafe<StaleThing>({
 	...exact({
-		kind: oneOf(['garment', 'photo', 'season', 'inspiration', 'wish', 'candidate', 'maker', 'line-up', 'palette']),
+		kind: oneOf(['photo', 'garment', 'season', 'inspiration', 'wish', 'candidate', 'maker', 'line-up', 'palette']),
 		id: Type.String(),
 		fields: Type.Array(Type.String()),
 		now: Type.Object({}),
@@ -1161,7 +1161,7 @@ export const whatIf = Type.Unsafe<WhatIf>({
 	description: 'A change to a set, without searching.',
 });
 
-const supportKindWords = oneOf(['no', 'worn', 'palette', 'base', 'approved', 'unproven', 'inspired', 'echo']);
+const supportKindWords = oneOf(['worn', 'no', 'palette', 'base', 'approved', 'unproven', 'inspired', 'echo']);
 
 export const support = Type.Unsafe<Support>({
 	...exact({ kind: supportKindWords, sentence: Type.String() }),
@@ -1181,7 +1181,7 @@ export const partner = Type.Unsafe<Partner>({
 	description: 'A garment of a complementary slot and what speaks for wearing the two together.',
 });
 
-const styleAxisWords = oneOf(['warmth', 'pattern', 'lightness', 'vividness']);
+const styleAxisWords = oneOf(['lightness', 'warmth', 'pattern', 'vividness']);
 
 export const axisProfile = Type.Unsafe<AxisProfile>({
 	...exact({
@@ -1308,7 +1308,7 @@ export const fit = Type.Unsafe<Fit>({
 
 export const axisFit = Type.Unsafe<AxisFit>({
 	...exact({
-		axis: oneOf(['slot', 'warmth', 'pattern', 'lightness', 'vividness']),
+		axis: oneOf(['lightness', 'warmth', 'pattern', 'slot', 'vividness']),
 		position: told(
 			oneOf(['beside', 'unknown', 'within', 'far']),
 			'`within` the middle 80 % of the pictures, `beside` up to half that range outside it, `far` beyond; `unknown` where either side does not tell.',
@@ -1600,9 +1600,9 @@ export const wishStanding = Type.Unsafe<WishStanding>({
 		parts: told(
 			exact({
 				pictures: Type.Number(),
+				price: Type.Number(),
 				palette: Type.Number(),
 				outfits: Type.Number(),
-				price: Type.Number(),
 				waiting: Type.Number(),
 				seasons: Type.Number(),
 			}),
@@ -1694,8 +1694,8 @@ export const report = Type.Unsafe<Report>({
 			Type.Union([
 				Type.Null(),
 				exact({
-					sentence: Type.String(),
 					share: told(Type.Number(), 'Share of the cloth, every picture weighing the same, 0..1; 0 without pictures.'),
+					sentence: Type.String(),
 					leftOut: Type.Array(exact({ inspirationId: Type.String(), title: Type.String(), share: Type.Number() })),
 				}),
 			]),
