@@ -73,6 +73,7 @@ const SHAPES: Readonly<Record<string, TSchema>> = {
 		priceLimit: amount,
 		wantedSince: text,
 		state: oneOf(['open', 'answered', 'dropped']),
+		seenIn: Type.Optional(text),
 	}),
 	candidate: Type.Object({
 		id: text,

@@ -51,7 +51,7 @@ describe.skipIf(!hasBrowser())('the same way by keyboard alone', () => {
 		await page.keyboard.press('Enter');
 		await page.getByText(`${INSPIRATIONS.length} of ${INSPIRATIONS.length} photos read`).waitFor();
 		await site.services.jobs.settled();
-		await press(page.getByRole('button', { name: 'Derive it from the pictures' }));
+		await press(page.getByRole('button', { name: 'Take the colours of the pictures' }));
 		await page.locator('.palette-card').first().waitFor();
 	});
 

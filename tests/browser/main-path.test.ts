@@ -55,7 +55,7 @@ describe.skipIf(!hasBrowser())('from an empty home to a wish made from a gap', (
 			.first()
 			.setInputFiles(INSPIRATIONS);
 		await page.getByText(`${INSPIRATIONS.length} of ${INSPIRATIONS.length} photos read`).waitFor();
-		await page.getByRole('button', { name: 'Derive it from the pictures' }).click();
+		await page.getByRole('button', { name: 'Take the colours of the pictures' }).click();
 		await page.locator('.palette-card').first().waitFor();
 		const { palette } = await report();
 		expect(palette.colours.length).toBeGreaterThan(3);

@@ -59,7 +59,7 @@ export const LINE_UP = {
 		fit: 'so gut passen die Stücke, Ähnliches zählt immer weniger',
 		loved: 'geliebt und getragen',
 		outfits: 'Paare, die zusammenpassen, von allen möglichen',
-		weight: 'zählt {{weight}}',
+		weight: 'zählt: {{weight}}',
 		details: 'Wie das gerechnet ist',
 		better_one: 'Eine bessere Auswahl wurde gefunden: {{count}} Stück ist ein anderes. {{sentence}}',
 		better_other: 'Eine bessere Auswahl wurde gefunden: {{count}} Stücke sind andere. {{sentence}}',
@@ -84,10 +84,11 @@ export const LINE_UP = {
 	},
 	onePiece: {
 		title: 'Ein Stück mehr',
-		caption: 'Die beste Farbe jeder Sorte, und was sie neben einem Stück bringt, das zu allem passt',
+		caption: 'Die Farbe, in der ein weiteres Stück jeder Sorte am meisten brächte',
 		sort: 'Sorte',
-		in: 'In',
+		in: 'Farbe',
 		added: 'Mehr Outfits',
-		share: 'Vom Möglichen',
+		all: 'passt zu allem, wozu es passen kann',
+		most: '{{percent}} dessen, was ein Stück brächte, das zu allem passt',
 	},
 } as const;

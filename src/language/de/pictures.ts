@@ -45,6 +45,7 @@ export const PICTURES: SameKeys<typeof ENGLISH> = {
 		guessed: 'geraten',
 	},
 	wishPage: {
+		pieceOf: '{{name}}, wie ein Bild es zeigt',
 		title: 'Teile, nach denen Ihre Bilder fragen',
 		none: 'Zu jedem Teil auf Ihren Bildern besitzen Sie etwas Ähnliches.',
 		wish: 'Als Wunsch merken',

@@ -76,6 +76,7 @@ export const SEASONS = {
 		code: 'Code',
 		letIn: 'Einlassen',
 	},
+	weights: { nothing: 'gar nicht', little: 'wenig', some: 'etwas', much: 'viel', most: 'sehr viel' },
 	lineUpWeights: {
 		pictures: 'Bilder, die du tragen kannst',
 		enough: 'Genug zwischen zwei Wäschen',

@@ -59,7 +59,7 @@ export const LINE_UP = {
 		fit: 'fit of its pieces, look-alikes counting less and less',
 		loved: 'loved and worn',
 		outfits: 'pairs that go together, of all that could be',
-		weight: 'counts {{weight}}',
+		weight: 'counts: {{weight}}',
 		details: 'How that was worked out',
 		better_one: 'A better set was found: {{count}} piece of it is another. {{sentence}}',
 		better_other: 'A better set was found: {{count}} pieces of it are others. {{sentence}}',
@@ -84,10 +84,11 @@ export const LINE_UP = {
 	},
 	onePiece: {
 		title: 'One more piece',
-		caption: 'The best colour of each sort, and what it adds beside a piece that would go with everything',
+		caption: 'The colour in which one more piece of each sort would help most',
 		sort: 'Sort of piece',
-		in: 'In',
+		in: 'Colour',
 		added: 'Outfits added',
-		share: 'Of the most possible',
+		all: 'goes with all it could go with',
+		most: '{{percent}} of what a piece that goes with everything would add',
 	},
 } as const;

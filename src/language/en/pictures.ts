@@ -42,6 +42,7 @@ export const PICTURES = {
 		guessed: 'a guess',
 	},
 	wishPage: {
+		pieceOf: '{{name}}, as a picture shows it',
 		title: 'Pieces your pictures ask for',
 		none: 'You own something like every piece that your pictures wear.',
 		wish: 'Make it a wish',

@@ -76,6 +76,7 @@ export const SEASONS = {
 		code: 'Code',
 		letIn: 'Let it in',
 	},
+	weights: { nothing: 'not at all', little: 'a little', some: 'some', much: 'much', most: 'very much' },
 	lineUpWeights: {
 		pictures: 'Pictures you can wear',
 		enough: 'Enough between washes',

@@ -525,6 +525,9 @@ export const wish = Type.Unsafe<Wish>({
 		wantedSince: told(Type.String(), 'ISO date since when it is wanted.'),
 		state: oneOf(['open', 'answered', 'dropped']),
 		paletteColourId: told(Type.Union([Type.Null(), Type.String()]), 'Palette colour of the gap it came from, or null.'),
+		seenIn: Type.Optional(
+			told(Type.String(), 'Inspiration whose piece it was made from; absent where it was made otherwise.'),
+		),
 		notes: Type.String(),
 	}),
 	title: 'Wish',
@@ -1565,6 +1568,7 @@ export const picturesReport = Type.Unsafe<PicturesReport>({
 						Type.Boolean(),
 						'True where something owned answers it today, in every picture, but so barely that other photos may say otherwise.',
 					),
+					exampleIn: told(Type.String(), 'The inspiration that shows the example.'),
 					pictures: told(
 						Type.Array(Type.String()),
 						'Pictures that lack it, or perhaps lack it, and those that it alone would make wearable, both by inspiration.',

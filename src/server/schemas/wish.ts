@@ -18,6 +18,7 @@ export const wishFields = {
 	wantedSince: isoDate,
 	state: oneOf(['open', 'answered', 'dropped'] as const),
 	paletteColourId: orNull(Type.String({ maxLength: 100 })),
+	seenIn: Type.Optional(Type.String({ maxLength: 100 })),
 	notes,
 };
 export const wishChanges = Type.Partial(exact({ ...wishFields, version }), { additionalProperties: false });

@@ -41,6 +41,8 @@ export type WishedPiece = {
 	readonly exampleTrust: Trust;
 	/** True where something owned answers it today, in every picture, but so barely that other photos may say otherwise. */
 	readonly perhaps: boolean;
+	/** The inspiration that shows the example. */
+	readonly exampleIn: string;
 	/** Pictures that lack it, or perhaps lack it, and those that it alone would make wearable, both by inspiration. */
 	readonly pictures: readonly string[];
 	readonly completes: readonly string[];
@@ -128,6 +130,7 @@ function wishedPiece(all: readonly Member[], awayOf: ReadonlyMap<string, number>
 		example: { ...example, kind: kind === middle.kind ? example.kind : kind },
 		exampleTrust: middle.picture.trust,
 		perhaps,
+		exampleIn: middle.picture.inspirationId,
 		pictures,
 		completes: pictures.filter((id) => awayOf.get(id) === 1 && lacking.some((one) => isWorn(one, id))),
 		completesLikely: all.reduce((sum, { chance }) => sum + chance.completing, 0),

@@ -25,6 +25,8 @@ export type Wish = Versioned & {
 	readonly state: 'open' | 'answered' | 'dropped';
 	/** Palette colour of the gap it came from, or null. */
 	readonly paletteColourId: string | null;
+	/** Inspiration whose piece it was made from; absent where it was made otherwise. */
+	readonly seenIn?: string;
 	readonly notes: string;
 };
 

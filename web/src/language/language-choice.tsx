@@ -12,7 +12,7 @@ const OWN_NAMES: Readonly<Record<Language, string>> = {
 
 /** The language of the page on this device. */
 export const LanguageChoice = () => (
-	<section>
+	<section className="field-narrow">
 		<SelectField
 			label={say('frame.language')}
 			value={chosenLanguage() ?? ''}

@@ -13,7 +13,7 @@ const GLYPHS: Readonly<Record<Verdict, readonly string[]>> = {
 type Likely = Exclude<Verdict, 'unsure'>;
 const LIKELY = { fits: 'verdicts.likelyFits', near: 'verdicts.likelyNear', off: 'verdicts.likelyOff' } as const;
 
-/** The verdict as a word with its sign, and how far the number can be believed. */
+/** The verdict as a word with its sign, and how far the number can be believed, unless in brief. */
 export function VerdictMark({
 	verdict,
 	percent,
@@ -21,8 +21,11 @@ export function VerdictMark({
 	high,
 	likely,
 	swatches = [],
+	brief = false,
 }: {
 	verdict: Verdict;
+	/** The word alone, for lists; the figures stand where one piece is looked at. */
+	brief?: boolean;
 	percent?: number;
 	low?: number;
 	high?: number;
@@ -47,7 +50,7 @@ export function VerdictMark({
 				))}
 			</svg>
 			<span>{say(verdict === 'unsure' && likely ? LIKELY[likely] : `verdicts.${verdict}`)}</span>
-			{percent === undefined ? null : (
+			{percent === undefined || brief ? null : (
 				<span className="number quiet">
 					{Math.round(percent)}
 					{low !== undefined && high !== undefined && Math.round(high) > Math.round(low) ? (

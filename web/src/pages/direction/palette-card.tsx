@@ -19,32 +19,36 @@ const FAIRLY_FROM = 0.5;
 const steadiness = (firmness: number): string =>
 	say(firmness >= STEADY_FROM ? 'palette.firm' : firmness >= FAIRLY_FROM ? 'palette.middling' : 'palette.tentative');
 
-/** How much of the palette it is, where it was seen, and how sure that is; the figures on demand. */
-function ColourWords({ colour }: { colour: PaletteColour }) {
-	const { origin, firmness, photos, weight, spread, name, lab } = colour;
+/** How much of the palette it is, where it was seen, and how sure that is. */
+function ColourWords({ colour: { origin, firmness, photos, weight } }: { colour: PaletteColour }) {
 	const weighs = say('palette.weighs', { percent: percentText(weight) });
+	return (
+		<p className="small quiet">
+			{weighs}{' '}
+			{origin === 'by-hand'
+				? say('palette.byHand')
+				: `${say('palette.seen', { pictures: say('counts.pictures', { count: photos }) })} ${steadiness(firmness)}`}
+		</p>
+	);
+}
+
+/** Its systematic name and its figures. */
+function ColourFigures({ colour: { origin, firmness, spread, name, lab } }: { colour: PaletteColour }) {
 	return (
 		<>
 			<p className="small quiet">
-				{weighs}{' '}
-				{origin === 'by-hand'
-					? say('palette.byHand')
-					: `${say('palette.seen', { pictures: say('counts.pictures', { count: photos }) })} ${steadiness(firmness)}`}
+				{name}, <span className="number">{colourNumbers(lab)}</span>
 			</p>
-			<details className="small quiet">
-				<summary>{say('palette.details')}</summary>
-				<p>
-					{name}, <span className="number">{colourNumbers(lab)}</span>
+			{origin === 'by-hand' ? null : (
+				<p className="small quiet">
+					{say('palette.again100', { percent: Math.round(firmness * 100), spread: numberText(spread) })}
 				</p>
-				{origin === 'by-hand' ? null : (
-					<p>{say('palette.again100', { percent: Math.round(firmness * 100), spread: numberText(spread) })}</p>
-				)}
-			</details>
+			)}
 		</>
 	);
 }
 
-/** What can be changed of it: its word, its role, whether it is one colour or two. */
+/** What can be changed of it: its word, its role, whether it is one colour or two; its figures stand below. */
 function ChangeColour({ colour, onEdit }: { colour: PaletteColour; onEdit: (edit: PaletteEdit) => void }) {
 	const { id, label, role } = colour;
 	return (
@@ -71,6 +75,7 @@ function ChangeColour({ colour, onEdit }: { colour: PaletteColour; onEdit: (edit
 						{say('palette.remove')}
 					</Button>
 				</span>
+				<ColourFigures colour={colour} />
 			</div>
 		</details>
 	);

@@ -10,7 +10,7 @@ const FILES = [
 	['getPalettePng', 'palette.png'],
 ] as const;
 
-/** Merging the colours that are ticked, and the palette as files for other programs. */
+/** Merging the colours that are ticked; the palette as files for other programs on demand. */
 export function PaletteTools({
 	seasonId,
 	names,
@@ -24,15 +24,20 @@ export function PaletteTools({
 	onMerge: () => void;
 }) {
 	return (
-		<div className="row palette-tools">
+		<div className="palette-tools">
 			<Button isPending={isBusy} isDisabled={names.length < 2} onPress={onMerge}>
 				{names.length < 2 ? say('palette.mergeHow') : say('palette.merge', { names: listText(names) })}
 			</Button>
-			{FILES.map(([file, name]) => (
-				<a key={file} href={addressOfCall(file, { params: { id: seasonId } })}>
-					{say(name)}
-				</a>
-			))}
+			<details>
+				<summary>{say('palette.files')}</summary>
+				<div className="row">
+					{FILES.map(([file, name]) => (
+						<a key={file} href={addressOfCall(file, { params: { id: seasonId } })}>
+							{say(name)}
+						</a>
+					))}
+				</div>
+			</details>
 		</div>
 	);
 }

@@ -32,7 +32,7 @@ export function PieceKind({ piece, name, inspiration }: { piece: SeenPiece; name
 				</Button>
 			))}
 			<select
-				className="select"
+				className="select select-small"
 				aria-label={say('wearPage.sayKind', { name })}
 				value={piece.kind ?? ''}
 				onChange={(event) => tell.run(event.target.value as Kind)}

@@ -1,7 +1,10 @@
+import { listText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
 import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/fit/style.ts';
 import type { StyleAxis } from '../../../../src/wardrobe/fit/style-axes.ts';
 import { counted } from '../../../../src/wardrobe/words/counted.ts';
+import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
+import { KIND_FAMILIES, type KindFamily } from '../../../../src/wardrobe/words/kind-family.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { percentText, seenFrom } from '../../parts/colour-text.ts';
 
@@ -45,6 +48,52 @@ function Axis({ axis }: { axis: AxisProfile }) {
 	);
 }
 
+/** From how far apart, CIEDE2000, the parts of an outfit are said to stand clearly apart, or a little; judged by looking at outfits, no source. */
+const CLEARLY_APART = 30;
+const A_LITTLE_APART = 15;
+
+/** How far the parts of an outfit stand apart, in words; the figure on demand. */
+function Contrast({ contrast }: { contrast: NonNullable<StyleProfile['contrast']> }) {
+	const { mean } = contrast;
+	const words = mean >= CLEARLY_APART ? 'apartStrong' : mean >= A_LITTLE_APART ? 'apartMiddling' : 'apartSoft';
+	return (
+		<div className="small">
+			<p>{say(`styleShown.${words}`)}</p>
+			<details className="quiet">
+				<summary>{say('styleShown.figures')}</summary>
+				<p>
+					{say('styleShown.contrast', { difference: mean.toFixed(0) })} {seenFrom()}
+				</p>
+			</details>
+		</div>
+	);
+}
+
+const kindsOf = (family: KindFamily): string => listText(KIND_FAMILIES[family].map((kind) => say(`kinds.${kind}`)));
+
+/** The same for each sort of piece: coats are held against coats. Families that no picture shows for sure are left out. */
+function StyleBySort({ families }: { families: StyleProfile['families'] }) {
+	if (families.length === 0) return null;
+	const slotOf = (family: KindFamily) => slotOfKind(KIND_FAMILIES[family][0]);
+	return (
+		<details>
+			<summary>{say('styleShown.bySort')}</summary>
+			<div className="style-columns">
+				{SLOTS.flatMap((slot) => families.filter(({ family }) => slotOf(family) === slot)).map(({ family, axes }) => (
+					<div key={family}>
+						<h3 className="small">{kindsOf(family)}</h3>
+						<ul>
+							{axes.map((axis) => (
+								<Axis key={axis.axis} axis={axis} />
+							))}
+						</ul>
+					</div>
+				))}
+			</div>
+		</details>
+	);
+}
+
 /** What the pictures have in common besides their colours. */
 export function StyleAxes({ style }: { style: StyleProfile }) {
 	if (style.photos === 0) return null;
@@ -59,11 +108,7 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 							<Axis key={axis.axis} axis={axis} />
 						))}
 					</ul>
-					{style.contrast ? (
-						<p className="small">
-							{say('styleShown.contrast', { difference: style.contrast.mean.toFixed(0) })} {seenFrom()}
-						</p>
-					) : null}
+					{style.contrast ? <Contrast contrast={style.contrast} /> : null}
 				</div>
 				<table>
 					<caption>{say('styleShown.wornIn', { pictures: counted(style.wornPhotos, 'picture') })}</caption>
@@ -83,6 +128,7 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 					</tbody>
 				</table>
 			</div>
+			<StyleBySort families={style.families} />
 		</section>
 	);
 }

@@ -45,10 +45,12 @@ function PictureRow({
 				</p>
 				<ul aria-label={say('wearPage.pieces')}>
 					{picture.answers.map(({ name, sentence, piece }) => (
-						<li key={piece.place}>
-							<strong>{name}</strong>
-							{piece.told ? ` (${say('wearPage.told')})` : piece.kind ? '' : ` (${say('wearPage.guessed')})`}:{' '}
-							{sentence}
+						<li key={piece.place} className="wear-piece">
+							<p>
+								<strong>{name}</strong>
+								{piece.told ? ` (${say('wearPage.told')})` : piece.kind ? '' : ` (${say('wearPage.guessed')})`}:{' '}
+								{sentence}
+							</p>
 							{inspiration ? <PieceKind piece={piece} name={name} inspiration={inspiration} /> : null}
 						</li>
 					))}

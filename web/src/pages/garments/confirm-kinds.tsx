@@ -124,16 +124,18 @@ export function ConfirmKinds({ garments, onOpen }: { garments: readonly Garment[
 				{say('confirm.title')} <span className="small quiet">{garments.length}</span>
 			</h2>
 			<p className="quiet">{say('confirm.how')}</p>
-			{kindGroups(shown).map((group) => (
-				<Group
-					key={group.kind ?? 'unknown'}
-					group={group}
-					photos={photos}
-					onOpen={onOpen}
-					onNext={() => focusNextKind(place.current)}
-					onSplit={setSplitting}
-				/>
-			))}
+			<div className="kind-groups">
+				{kindGroups(shown).map((group) => (
+					<Group
+						key={group.kind ?? 'unknown'}
+						group={group}
+						photos={photos}
+						onOpen={onOpen}
+						onNext={() => focusNextKind(place.current)}
+						onSplit={setSplitting}
+					/>
+				))}
+			</div>
 			<div className="row">
 				{known.length > 0 ? (
 					<Button look="main" onPress={() => confirm.run(known)} isPending={confirm.busy}>

@@ -88,7 +88,7 @@ export const GarmentListRow = memo(function GarmentListRow({
 				{garment.swatches.length === 0 ? (
 					<span className="small quiet">{say('garments.noColours')}</span>
 				) : said ? (
-					<VerdictMark {...said.fit} />
+					<VerdictMark {...said.fit} brief />
 				) : (
 					<span className="small quiet loading">{say('garments.compared')}</span>
 				)}

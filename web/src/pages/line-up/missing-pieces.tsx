@@ -6,6 +6,9 @@ import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { percentText } from '../../parts/colour-text.ts';
 import { Chip } from '../../parts/swatch.tsx';
 
+/** Share of the most possible that is said to be all of it: what rounds to 100 %. */
+const ALL_OF_IT = 0.995;
+
 /** For every slot the palette colour in which one more piece would add most outfits. */
 export function MissingPieces({ report }: { report: Report }) {
 	const best = SLOTS.flatMap((slot) => {
@@ -27,9 +30,6 @@ export function MissingPieces({ report }: { report: Report }) {
 							<th scope="col" className="figure">
 								{say('onePiece.added')}
 							</th>
-							<th scope="col" className="figure">
-								{say('onePiece.share')}
-							</th>
 						</tr>
 					</thead>
 					<tbody>
@@ -42,8 +42,14 @@ export function MissingPieces({ report }: { report: Report }) {
 										{colourWord(colour)}
 									</span>
 								</td>
-								<td className="figure">{outfitsText(piece.outfitsAdded)}</td>
-								<td className="figure">{percentText(piece.shareOfBest)}</td>
+								<td className="figure">
+									{outfitsText(piece.outfitsAdded)}
+									<span className="small quiet one-piece-share">
+										{piece.shareOfBest >= ALL_OF_IT
+											? say('onePiece.all')
+											: say('onePiece.most', { percent: percentText(piece.shareOfBest) })}
+									</span>
+								</td>
 							</tr>
 						))}
 					</tbody>

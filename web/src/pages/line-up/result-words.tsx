@@ -1,9 +1,9 @@
-import { numberText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
 import type { LineUpProof, LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
 import type { LineUpWeights } from '../../../../src/wardrobe/words/season.ts';
 import { Button } from '../../parts/button.tsx';
 import { percentText } from '../../parts/colour-text.ts';
+import { weightWord } from '../../parts/weight-word.ts';
 
 function proofText(proof: LineUpProof): string {
 	if (proof.kind === 'best-possible') return say('worth.best');
@@ -24,7 +24,7 @@ function Parts({ result, weights }: { result: LineUpResult; weights: LineUpWeigh
 						<tr key={part}>
 							<th scope="row">{say(`worth.${part}`)}</th>
 							<td className="figure">{percentText(result.parts[part])}</td>
-							<td className="figure quiet">{say('worth.weight', { weight: numberText(weights[part]) })}</td>
+							<td className="figure quiet">{say('worth.weight', { weight: weightWord(weights[part]) })}</td>
 						</tr>
 					))}
 				</tbody>

@@ -1,4 +1,6 @@
 import { say } from '../../../../src/language/speak.ts';
+import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing } from '../../api/change-thing.ts';
@@ -18,11 +20,9 @@ import { WornOutfitWords } from './worn-outfit-words.tsx';
 import { WornToday } from './worn-today.tsx';
 import './look-back.css';
 
-/** What was worn, what was not, and what was missed; notes come back when the same season does. */
-export default function LookBackPage({ report }: PageProps) {
-	const { season, lookBack, palette } = report;
-	const { data: garments = [] } = useGarments();
-	const note = useChange((notes: string) => changeThing('changeSeason', season.id, season, { notes }));
+/** What was worn against what is owned, by sort, by colour and by garment: nothing to say before a wear is noted. */
+function WhatWasWorn({ report, garments }: { report: Report; garments: readonly Garment[] }) {
+	const { lookBack, palette } = report;
 	const byColour = lookBack.byColour.map(({ paletteColourId, owned, worn }) => {
 		const colour = palette.colours.find(({ id }) => id === paletteColourId);
 		return {
@@ -34,11 +34,7 @@ export default function LookBackPage({ report }: PageProps) {
 		};
 	});
 	return (
-		<div className="page-body">
-			<PageTitle name={say('places.look-back')} purpose={purposeOf('look-back')} />
-			<LastYearNotes report={report} />
-			<WornToday garments={garments} today={report.madeOn} />
-			<p className="look-back-sum">{lookBack.sentence}</p>
+		<>
 			<div className="look-back-columns">
 				<section aria-labelledby="by-slot">
 					<h2 id="by-slot">{say('lookBackPage.bySlot')}</h2>
@@ -58,6 +54,22 @@ export default function LookBackPage({ report }: PageProps) {
 			</div>
 			<WornOutfitWords outfits={report.wornOutfits} />
 			<WearTable report={report} garments={garments} />
+		</>
+	);
+}
+
+/** What was worn, what was not, and what was missed; notes come back when the same season does. */
+export default function LookBackPage({ report }: PageProps) {
+	const { season, lookBack } = report;
+	const { data: garments = [] } = useGarments();
+	const note = useChange((notes: string) => changeThing('changeSeason', season.id, season, { notes }));
+	return (
+		<div className="page-body">
+			<PageTitle name={say('places.look-back')} purpose={purposeOf('look-back')} />
+			<LastYearNotes report={report} />
+			<WornToday garments={garments} today={report.madeOn} />
+			<p className="look-back-sum">{lookBack.sentence}</p>
+			{lookBack.wearsThisYear > 0 ? <WhatWasWorn report={report} garments={garments} /> : null}
 			<section className="section look-back-columns" aria-label={say('lookBackPage.notes')}>
 				<div className="stack">
 					<h2>{say('lookBackPage.nextYear')}</h2>

@@ -61,9 +61,9 @@ function Occasions({ days: { occasions }, onChange }: PartProps) {
 	return (
 		<>
 			<h3>{say('seasonDays.purpose')}</h3>
-			<ul className="plain stack">
+			<ul className="stack">
 				{occasions.map((occasion, index) => (
-					<li key={occasion.name} className="fields">
+					<li key={occasion.name} className="fields occasion">
 						<OccasionFields
 							occasion={occasion}
 							onChange={(changes) => change(index, changes)}
@@ -93,7 +93,7 @@ export function SeasonDaysFields({ season, onChange }: { season: Season; onChang
 	const days = daysOfSeason(season);
 	const set = (changes: Partial<SeasonDays>) => onChange({ ...days, ...changes });
 	return (
-		<section className="section" aria-labelledby="season-days">
+		<section className="section stack" aria-labelledby="season-days">
 			<h2 id="season-days">{say('seasonDays.title')}</h2>
 			<div className="fields">
 				<NumberField

@@ -1,4 +1,3 @@
-import { numberText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
 import { YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { weightsOf } from '../../../../src/wardrobe/words/line-up-weights.ts';
@@ -10,6 +9,7 @@ import { Check, Field, SelectField, TextArea, TextField } from '../../parts/fiel
 import { NumberField } from '../../parts/number-field.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { weightWord } from '../../parts/weight-word.ts';
 import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
 import { SeasonDaysFields } from './season-days.tsx';
@@ -21,7 +21,7 @@ type PartProps = { season: Season; onChange: (changes: Partial<Season>) => void 
 /** Its name and its time. */
 function AboutFields({ season, onChange }: PartProps) {
 	return (
-		<section className="section" aria-labelledby="about">
+		<section className="section stack" aria-labelledby="about">
 			<h2 id="about">{say('seasonSettings.about')}</h2>
 			<div className="fields">
 				<TextField label={say('fields.name')} value={season.name} onCommit={(name) => onChange({ name })} />
@@ -67,7 +67,7 @@ function QuotaFields({ season, onChange }: PartProps) {
 	return (
 		<section className="section" aria-labelledby="quotas">
 			<h2 id="quotas">{say('seasonSettings.wanted')}</h2>
-			<div className="fields">
+			<div className="fields fields-short">
 				{SLOTS.map((slot) => (
 					<NumberField
 						key={slot}
@@ -102,7 +102,7 @@ function WeightFields({ season, onChange }: PartProps) {
 					const keep = (slider: HTMLInputElement) => onChange({ weights: { ...weights, [key]: Number(slider.value) } });
 					const what = say(`lineUpWeights.${key}`);
 					return (
-						<Field key={key} label={say('seasonSettings.weight', { what, weight: numberText(weights[key]) })}>
+						<Field key={key} label={say('seasonSettings.weight', { what, weight: weightWord(weights[key]) })}>
 							{(ids) => (
 								<input
 									{...ids}

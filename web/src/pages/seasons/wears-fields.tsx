@@ -16,7 +16,7 @@ export function WearsFields({
 		<details>
 			<summary>{say('seasonDays.wears')}</summary>
 			<p className="small quiet">{say('seasonDays.practice')}</p>
-			<div className="fields">
+			<div className="fields fields-short">
 				{washed.map((kind) => (
 					<NumberField
 						key={kind}

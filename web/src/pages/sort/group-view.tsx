@@ -51,31 +51,33 @@ function Group({ lean, items, sorting }: { lean: SortLean; items: readonly SortI
 				{say(TITLES[lean])} <span className="small quiet">{items.length}</span>
 			</h2>
 			<p className="quiet">{say(HOW[lean])}</p>
-			<ul className="picks">
-				{items.map((item) => (
-					<li key={item.garment.id}>
-						<PhotoPick garment={item.garment} ticked={isTicked(item)} onFlip={() => flip(item.garment.id)}>
-							{item.said.sorting.reasons[0]}
-						</PhotoPick>
-					</li>
-				))}
-			</ul>
-			<fieldset className="row group-decision">
-				<legend className="hidden-visually">{say('sort.yourDecision')}</legend>
-				{WORDS.map(([word, name, named]) => (
-					<Button
-						key={word}
-						look={word === lean ? 'main' : 'plain'}
-						isDisabled={ticked.length === 0}
-						onPress={() => sorting.decide(ticked, word)}
-					>
-						{ticked.length === 0 ? say(name) : say(named, { count: ticked.length })}
+			<div className="group-pieces">
+				<ul className="picks">
+					{items.map((item) => (
+						<li key={item.garment.id}>
+							<PhotoPick garment={item.garment} ticked={isTicked(item)} onFlip={() => flip(item.garment.id)}>
+								{item.said.sorting.reasons[0]}
+							</PhotoPick>
+						</li>
+					))}
+				</ul>
+				<fieldset className="row group-decision">
+					<legend className="hidden-visually">{say('sort.yourDecision')}</legend>
+					{WORDS.map(([word, name, named]) => (
+						<Button
+							key={word}
+							look={word === lean ? 'main' : 'plain'}
+							isDisabled={ticked.length === 0}
+							onPress={() => sorting.decide(ticked, word)}
+						>
+							{ticked.length === 0 ? say(name) : say(named, { count: ticked.length })}
+						</Button>
+					))}
+					<Button look="bare" small onPress={() => tickAll(ticked.length < items.length)}>
+						{say(ticked.length < items.length ? 'sort.tickAll' : 'sort.tickNone')}
 					</Button>
-				))}
-				<Button look="bare" small onPress={() => tickAll(ticked.length < items.length)}>
-					{say(ticked.length < items.length ? 'sort.tickAll' : 'sort.tickNone')}
-				</Button>
-			</fieldset>
+				</fieldset>
+			</div>
 		</section>
 	);
 }

@@ -21,7 +21,7 @@ function RailItem({ item: { garment, said } }: { item: SortItem }) {
 			<GarmentPhoto garment={garment} shape="tall" />
 			<span className="tile-name">{garment.name}</span>
 			<SwatchStrip swatches={garment.swatches} label={say('garments.coloursOf', { name: garment.name })} />
-			<VerdictMark {...said.fit} />
+			<VerdictMark {...said.fit} brief />
 			<span className="small quiet">{say('garments.partners', { count: said.partnerCount })}</span>
 			<select
 				className="select rail-place"

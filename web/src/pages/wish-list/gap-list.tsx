@@ -43,7 +43,6 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 					<span className="italic">{say('wishPage.wished')}</span>
 				) : (
 					<Button
-						look="main"
 						small
 						onPress={() => wish.run(undefined)}
 						isPending={wish.busy}

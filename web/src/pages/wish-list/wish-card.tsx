@@ -4,9 +4,11 @@ import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing, removeThing } from '../../api/change-thing.ts';
+import { useInspirations } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { Swatch } from '../../parts/swatch.tsx';
+import { PiecePicture } from '../../photo/piece-picture.tsx';
 import { WishFields } from './wish-fields.tsx';
 import { WishWords } from './wish-words.tsx';
 
@@ -40,6 +42,8 @@ export function WishCard({
 	standing: WishStanding | undefined;
 	season: Season;
 }) {
+	const { data: inspirations = [] } = useInspirations(season.id);
+	const photoId = inspirations.find(({ id }) => id === wish.seenIn)?.photoId;
 	const change = useChange((changes: Partial<Wish>) => changeThing('changeWish', wish.id, wish, changes));
 	const strike = useChange(() => removeThing('removeWish', wish.id, wish));
 	return (
@@ -52,11 +56,14 @@ export function WishCard({
 					<span className="italic">{say(`wishList.state_${wish.state}`)}</span>
 				)}
 			</header>
-			{wish.target ? (
-				<Swatch lab={wish.target} note={say('wishes.orNear')} />
-			) : (
-				<p className="quiet">{say('wishList.anyOfPalette')}</p>
-			)}
+			<span className="seen-piece">
+				<PiecePicture photoId={photoId} slot={wish.slot} alt={say('wishPage.pieceOf', { name: wish.name })} />
+				{wish.target ? (
+					<Swatch lab={wish.target} note={say('wishes.orNear')} />
+				) : (
+					<span className="quiet">{say('wishList.anyOfPalette')}</span>
+				)}
+			</span>
 			{standing ? <WishWords standing={standing} waitingDays={season.waitingDays} /> : null}
 			<WishFields wish={wish} onChange={change.run} />
 			<span className="row">

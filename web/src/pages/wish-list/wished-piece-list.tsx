@@ -5,9 +5,11 @@ import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
+import { useInspirations } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { Swatch } from '../../parts/swatch.tsx';
+import { PiecePicture } from '../../photo/piece-picture.tsx';
 
 /** Pieces shown before the rest is asked for. */
 const SHOWN = 5;
@@ -17,7 +19,18 @@ const MOST_TOLERANCE = 20;
 
 type Wished = PicturesReport['wishedPieces'][number];
 
-function PieceRow({ piece, report, wished }: { piece: Wished; report: Report; wished: boolean }) {
+function PieceRow({
+	piece,
+	report,
+	wished,
+	photoId,
+}: {
+	piece: Wished;
+	report: Report;
+	wished: boolean;
+	/** The picture that shows it. */
+	photoId: string | undefined;
+}) {
 	const titles = new Map(report.pictures.pictures.map(({ inspirationId, title }) => [inspirationId, title]));
 	const shown = piece.pictures.map((id) => titles.get(id)).filter(Boolean);
 	const wish = useChange(() =>
@@ -34,18 +47,21 @@ function PieceRow({ piece, report, wished }: { piece: Wished; report: Report; wi
 			wantedSince: report.madeOn,
 			state: 'open',
 			paletteColourId: null,
+			seenIn: piece.exampleIn,
 			notes: say('wishPage.from', { pictures: shown.join(', ') }),
 		}),
 	);
 	return (
 		<li className="gap">
-			<Swatch lab={piece.lab} label={piece.name} />
+			<span className="seen-piece">
+				<PiecePicture photoId={photoId} slot={piece.example.slot} alt={say('wishPage.pieceOf', { name: piece.name })} />
+				<Swatch lab={piece.lab} label={piece.name} />
+			</span>
 			<p>{piece.sentence}</p>
 			{wished ? (
 				<span className="italic">{say('wishPage.wished')}</span>
 			) : (
 				<Button
-					look="main"
 					small
 					onPress={() => wish.run(undefined)}
 					isPending={wish.busy}
@@ -62,6 +78,8 @@ function PieceRow({ piece, report, wished }: { piece: Wished; report: Report; wi
 /** What the board's pictures wear and nothing owned answers; the piece that makes most pictures wearable first. */
 export function WishedPieceList({ report, wishes }: { report: Report; wishes: readonly Wish[] }) {
 	const [all, setAll] = useState(false);
+	const { data: inspirations = [] } = useInspirations(report.season.id);
+	const photoOf = new Map(inspirations.map(({ id, photoId }) => [id, photoId]));
 	const { wishedPieces, pictures } = report.pictures;
 	if (pictures.length === 0) return null;
 	const wished = ({ name }: Wished) => wishes.some((wish) => wish.name === name);
@@ -72,7 +90,13 @@ export function WishedPieceList({ report, wishes }: { report: Report; wishes: re
 			{wishedPieces.length === 0 ? <p>{say('wishPage.none')}</p> : null}
 			<ol className="gap-list" aria-labelledby="wished-pieces">
 				{wishedPieces.slice(0, all ? undefined : SHOWN).map((piece) => (
-					<PieceRow key={piece.id} piece={piece} report={report} wished={wished(piece)} />
+					<PieceRow
+						key={piece.id}
+						piece={piece}
+						report={report}
+						wished={wished(piece)}
+						photoId={photoOf.get(piece.exampleIn)}
+					/>
 				))}
 			</ol>
 			{rest > 0 && !all ? <Button onPress={() => setAll(true)}>{say('wishPage.more', { count: rest })}</Button> : null}
