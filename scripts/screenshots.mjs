@@ -92,11 +92,17 @@ async function demoSeason() {
 async function take(page, name, whole = true) {
 	// The page keeps one request open for news, so that "no request" never comes: half a second stands for it.
 	await page.getByRole('heading', { level: 1 }).first().waitFor();
+	// Photos far below are fetched when they come near: every screenful is passed by once.
 	await page.evaluate(async () => {
-		scrollTo(0, document.body.scrollHeight);
-		await new Promise((done) => setTimeout(done, 500));
+		const rest = (ms) => new Promise((done) => setTimeout(done, ms));
+		for (let at = 0; at < document.body.scrollHeight; at += innerHeight) {
+			scrollTo(0, at);
+			await rest(100);
+		}
+		const pictures = [...document.images].filter(({ complete, offsetParent }) => !complete && offsetParent);
+		await Promise.race([Promise.all(pictures.map((one) => one.decode().catch(() => {}))), rest(10_000)]);
 		scrollTo(0, 0);
-		await new Promise((done) => setTimeout(done, 500));
+		await rest(500);
 	});
 	await page.screenshot({ path: join(folder, `${name}.png`), fullPage: whole });
 	console.log(`${name}.png`);
@@ -148,7 +154,10 @@ try {
 	await send('PATCH', `/api/seasons/${season.id}/line-up`, { garmentIds });
 	await everyLook(places.map((place) => [place, at(place)]));
 	if (!asked.places) {
-		await everyLook([['seasons', `${address}/seasons`]]);
+		await everyLook([
+			['seasons', `${address}/seasons`],
+			['devices', `${address}/devices`],
+		]);
 		await pocketPages(season.id);
 		await sheets(season.id);
 	}

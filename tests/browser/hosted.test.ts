@@ -42,12 +42,15 @@ describe.skipIf(!postgres.ok || !hasBrowser())('a host in a browser', () => {
 		return { page, context };
 	}
 	async function isSound(page: Page) {
-		const { violations } = await new AxeBuilder({ page }).exclude('.skip').exclude('[data-live-announcer]').analyze();
-		expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+		for (const colorScheme of ['dark', 'light'] as const) {
+			await page.emulateMedia({ colorScheme });
+			const { violations } = await new AxeBuilder({ page }).exclude('.skip').exclude('[data-live-announcer]').analyze();
+			expect(violations.map(({ id, nodes }) => `${colorScheme}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
+			const folder = process.env.DYELOT_PICTURES;
+			if (folder) await page.screenshot({ path: `${folder}/hosted-${pictures++}-${colorScheme}.png`, fullPage: true });
+		}
 		const width = await page.evaluate(() => [document.documentElement.scrollWidth, window.innerWidth]);
 		expect(width[0]).toBeLessThanOrEqual(width[1]!);
-		const folder = process.env.DYELOT_PICTURES;
-		if (folder) await page.screenshot({ path: `${folder}/hosted-${pictures++}.png`, fullPage: true });
 	}
 	let pictures = 0;
 

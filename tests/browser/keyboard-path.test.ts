@@ -1,23 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { tabTo } from '../support/keyboard.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}.jpg`, import.meta.url));
 const INSPIRATIONS = ['i01-quay-river-jumper', 'i02-oat-coat', 'i06-rust-dress'].map(demo);
-
-/** Far more stops than any page has: a keyboard trap or something out of reach ends here. */
-const MOST_STOPS = 250;
-
-/** Presses Tab until the element has the focus. */
-async function tabTo(page: Page, target: Locator): Promise<void> {
-	await target.waitFor({ state: 'attached' });
-	for (let stop = 0; stop < MOST_STOPS; stop++) {
-		if (await target.evaluate((element) => element === document.activeElement)) return;
-		await page.keyboard.press('Tab');
-	}
-	throw new Error(`Expected to reach ${target} by Tab; ${MOST_STOPS} stops did not.`);
-}
 
 describe.skipIf(!hasBrowser())('the same way by keyboard alone', () => {
 	let site: Site;

@@ -17,6 +17,8 @@ export const SHOP = {
 		cannotShow:
 			'Erwartet wurde ein Bild, das dieser Browser zeigen kann, um es zuzuschneiden; dieses kann er nicht zeigen. Nimm es ganz: Dyelot kann es vielleicht trotzdem lesen.',
 		crop: 'Auf das Stück zuschneiden',
+		cropProposed:
+			'Das Bild ist auf dem Bildschirmfoto gefunden. Verschieb die Kanten, wo sie nicht stimmen, oder nimm es ganz.',
 		cropHow: 'Zieh einen Rahmen um das Stück oder nimm das ganze Bild.',
 		picture: 'Das Bild des Angebots',
 		checkWhole: 'Das ganze Bild prüfen',

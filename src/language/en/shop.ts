@@ -17,6 +17,7 @@ export const SHOP = {
 		cannotShow:
 			'Expected a picture that this browser can show, to crop it; it cannot show this one. Take it whole: Dyelot may read it all the same.',
 		crop: 'Crop it to the piece',
+		cropProposed: 'The picture was found on the screenshot. Move the edges where they are not right, or take it whole.',
 		cropHow: 'Draw a box round the piece, or take the whole picture.',
 		picture: 'The picture of the candidate',
 		checkWhole: 'Check the whole picture',

@@ -1,3 +1,6 @@
+import { pictureOnScreen } from '../../../src/reading/screen-picture.ts';
+import type { PictureBox } from '../../../src/wardrobe/words/reading.ts';
+
 /** Longest side on which outlines are corrected: fine enough for a finger, small enough that a tap answers at once. */
 const WORKING_SIDE = 512;
 
@@ -5,6 +8,17 @@ const WORKING_SIDE = 512;
 export function workingSize(width: number, height: number): { readonly width: number; readonly height: number } {
 	const scale = Math.min(1, WORKING_SIDE / Math.max(width, height));
 	return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+/** The size that screenshots are looked at in, see `pictureOnScreen`. */
+const SCREEN_SIDE = 320;
+
+/** Where the picture lies in a screenshot; null where it is no screenshot. */
+export function offeredPicture(picture: HTMLImageElement): PictureBox | null {
+	const scale = Math.min(1, SCREEN_SIDE / Math.max(picture.naturalWidth, picture.naturalHeight));
+	const width = Math.max(1, Math.round(picture.naturalWidth * scale));
+	const height = Math.max(1, Math.round(picture.naturalHeight * scale));
+	return pictureOnScreen(pixelsOf(picture, { width, height }, true));
 }
 
 /** Fetches a picture of our own server, ready to draw. */

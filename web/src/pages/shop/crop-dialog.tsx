@@ -4,10 +4,32 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { type Box, BoxChooser } from '../../photo/box-chooser.tsx';
-import { cropAsFile, loadPicture } from '../../photo/picture-pixels.ts';
+import { cropAsFile, loadPicture, offeredPicture } from '../../photo/picture-pixels.ts';
 import '../../photo/photo-editor.css';
 
 const WHOLE: Box = { left: 0, top: 0, right: 1, bottom: 1 };
+
+/** The file as an address to show, and the box on it: of a screenshot, where its picture lies, until the user says otherwise. */
+function useBox(file: File) {
+	const [address, setAddress] = useState<string | null>(null);
+	const [proposed, setProposed] = useState<Box | null>(null);
+	const [drawn, setBox] = useState<Box | null>(null);
+	useEffect(() => {
+		const made = URL.createObjectURL(file);
+		let left = false;
+		setAddress(made);
+		loadPicture(made).then(
+			(picture) => !left && setProposed(offeredPicture(picture)),
+			// A format that the browser cannot show is taken whole.
+			() => !left && setProposed(null),
+		);
+		return () => {
+			left = true;
+			URL.revokeObjectURL(made);
+		};
+	}, [file]);
+	return { address, box: drawn ?? proposed ?? WHOLE, isProposed: proposed !== null && drawn === null, setBox };
+}
 
 /** A picture of an offer, cropped to the piece or taken whole. A format the browser cannot show is taken whole. */
 export function CropDialog({
@@ -21,14 +43,8 @@ export function CropDialog({
 	onUse: (file: File) => void;
 	onClose: () => void;
 }) {
-	const [address, setAddress] = useState<string | null>(null);
-	const [box, setBox] = useState(WHOLE);
+	const { address, box, isProposed, setBox } = useBox(file);
 	const [problem, setProblem] = useState<Error | null>(null);
-	useEffect(() => {
-		const made = URL.createObjectURL(file);
-		setAddress(made);
-		return () => URL.revokeObjectURL(made);
-	}, [file]);
 	const crop = async () => {
 		try {
 			const picture = await loadPicture(address!);
@@ -49,7 +65,7 @@ export function CropDialog({
 		<Dialog title={say('shopPage.crop')} onClose={onClose}>
 			<div className="stack">
 				<p>
-					{say('shopPage.cropHow')}
+					{say(isProposed ? 'shopPage.cropProposed' : 'shopPage.cropHow')}
 					{left > 0 ? say('shopPage.more', { count: left }) : ''}
 				</p>
 				{address ? <BoxChooser address={address} box={box} label={say('shopPage.picture')} onChange={setBox} /> : null}
