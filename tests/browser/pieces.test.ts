@@ -48,14 +48,12 @@ describe.skipIf(!hasBrowser())('pieces of pictures', () => {
 		await go('direction');
 		const tap = page.getByRole('button', { name: /^Say what .+ is: / }).first();
 		await tap.waitFor();
-		const row = page.locator('.wear-piece', { has: tap });
 		const told = async () =>
 			(await site.services.store.inspirations.list()).flatMap(({ pieceKinds = [] }) => pieceKinds);
 		const before = await told();
 		await tap.click();
 		await expect.poll(async () => (await told()).length).toBe(before.length + 1);
 		await page.locator('.wear-piece').getByText('as you said').first().waitFor();
-		expect(await row.count()).toBeLessThan(2);
 		await page.getByRole('button', { name: 'Undo', exact: true }).click();
 		await expect.poll(told).toEqual(before);
 	});

@@ -108,6 +108,7 @@ describe('ids that name nothing', () => {
 		};
 		const unknown = { ...wish, paletteColourId: 'nothing' };
 		expect((await test.send('POST', '/api/wishes', unknown)).status).toBe(404);
+		expect((await test.send('POST', '/api/wishes', { ...wish, seenIn: 'nothing' })).status).toBe(404);
 		const { id: wishId } = (await test.send('POST', '/api/wishes', wish)).body;
 		expect((await test.send('PATCH', `/api/wishes/${wishId}`, { paletteColourId: 'nothing' })).status).toBe(404);
 		const { id } = await garment('Known');

@@ -21,7 +21,9 @@ export const wishFields = {
 	seenIn: Type.Optional(Type.String({ maxLength: 100 })),
 	notes,
 };
-export const wishChanges = Type.Partial(exact({ ...wishFields, version }), { additionalProperties: false });
+/** What may change of it: the picture that it was made from stays. */
+const { seenIn: _stays, ...changing } = wishFields;
+export const wishChanges = Type.Partial(exact({ ...changing, version }), { additionalProperties: false });
 export type WishChanges = Static<typeof wishChanges>;
 
 /** What the user may set of a candidate. */

@@ -1,11 +1,11 @@
 import { deltaE2000Matrix, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
-import { colourName } from '../../colour/name.ts';
 import { SAME_SURFACE } from '../../colour/same-colour.ts';
 import { reachOf } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { type Palette, type PaletteColour, vouchingColours } from '../words/palette-colour.ts';
+import { saidColour } from '../words/said-colour.ts';
 import { slotSize } from '../words/slot-size.ts';
 import { partialTransport } from './transport.ts';
 
@@ -108,7 +108,7 @@ function heldColours({ swatches, surplus }: Carried): { held: HeldColour[]; grou
 		return {
 			id: `held-${group + 1}`,
 			lab,
-			name: colourName(lab),
+			name: saidColour(lab),
 			amount: members.reduce((sum, { amount }) => sum + amount, 0),
 			surplus: members.reduce((sum, one) => sum + one.surplus, 0),
 			garmentIds: [...byGarment].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).map(([id]) => id),

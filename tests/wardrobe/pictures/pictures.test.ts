@@ -149,6 +149,7 @@ describe('pieces to look for', () => {
 	it('gathers near-equal ones and puts first what makes most pictures wearable', () => {
 		const [first, ...rest] = wishedOn(board, [skirt]);
 		expect(first).toMatchObject({ kind: 'jacket', slot: 'outer', pictures: ['a', 'b', 'c'], completes: ['a', 'b'] });
+		expect(first!.pictures).toContain(first!.exampleIn);
 		expect(rest.map(({ kind }) => kind)).toEqual(['boots', 'scarf']);
 		expect(rest.every(({ completes }) => completes.length === 0)).toBe(true);
 	});

@@ -22,7 +22,7 @@ export function Swatch({
 	size = 'medium',
 }: {
 	lab: Lab65;
-	/** The user's own word for it, or ''. */
+	/** The user's own word for it, or ''; the word people use stands below where the label lacks it. */
 	label?: string;
 	note?: string;
 	/** Expected error of its photo in CIEDE2000 units; 0 for a colour that nobody photographed. */
@@ -35,7 +35,7 @@ export function Swatch({
 			<Chip lab={lab} size={size} />
 			<div className="swatch-words">
 				<span className="swatch-name">{label || word}</span>
-				{label && label !== word ? <span className="small quiet">{word}</span> : null}
+				{label && !label.includes(word) ? <span className="small quiet">{word}</span> : null}
 				{note ? <span className="small quiet">{note}</span> : null}
 				<ColourDetails lab={lab} />
 			</div>
