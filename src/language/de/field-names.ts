@@ -101,6 +101,7 @@ export const FIELD_NAMES = {
 		priceLimit: 'Preisgrenze',
 		expectedWearsPerYear: 'wie oft im Jahr getragen',
 		wantedSince: 'gewünscht seit',
+		seenIn: 'Bild, in dem es zu sehen ist',
 		state: 'Stand des Wunsches',
 		paletteColourId: 'Farbe der Palette',
 		gapId: 'Lücke',

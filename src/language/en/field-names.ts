@@ -101,6 +101,7 @@ export const FIELD_NAMES = {
 		priceLimit: 'price limit',
 		expectedWearsPerYear: 'wears expected in a year',
 		wantedSince: 'wanted since',
+		seenIn: 'picture it was seen in',
 		state: 'state',
 		paletteColourId: 'colour of the palette',
 		gapId: 'gap',
