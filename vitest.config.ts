@@ -31,6 +31,7 @@ export default defineConfig({
 					include: ['tests/browser/**/*.test.ts'],
 					globalSetup: ['tests/support/browser-setup.ts'],
 					setupFiles: ['tests/support/leave-nothing.ts', 'tests/support/path-steps.ts'],
+					...SHARED,
 					...NEVER_BY_THE_CLOCK,
 					expect: { poll: { timeout: 180_000 } },
 					fileParallelism: false,

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { join } from 'node:path';
 import { say } from '../language/speak.ts';
-import { createReaderPool, readerThreads } from '../photo/readers/pool.ts';
+import { createReaderPool, type ReaderPool, readerThreads } from '../photo/readers/pool.ts';
 import { writeBackup } from '../store/backup.ts';
 import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
 import { openHome } from '../store/open-home.ts';
@@ -23,6 +23,8 @@ export type OpenSettings = {
 	readonly share: boolean;
 	/** Where sentences for the person at the terminal go. */
 	readonly log: (sentence: string) => void;
+	/** Who reads photos, and is closed with all else; left out: readers of its own. */
+	readonly pool?: ReaderPool;
 	/** Starts the program anew over an archive that was checked; the home of now goes to `aside`. Left out: nothing is restored while it runs. */
 	readonly startAnew?: (aside: string) => void;
 };
@@ -39,7 +41,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 	const now = () => new Date();
 	const home = await openHome(settings.homePath, { now });
 	const { store } = home;
-	const pool = createReaderPool({});
+	const pool = settings.pool ?? createReaderPool({});
 	const events = createEventHub();
 	const following = followPhotos(store, events, (id) => jobs.enqueue(id));
 	const jobs = createPhotoJobs({

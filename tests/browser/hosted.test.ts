@@ -1,10 +1,9 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { freePort } from '../support/free-port.ts';
 import { type HostedTest, hostedTestApp, PASSWORD } from '../support/hosted-app.ts';
-import { launch } from '../support/launch-browser.ts';
-import { hasBrowser } from '../support/open-page.ts';
+import { hasBrowser, sharedBrowser } from '../support/open-page.ts';
 import { startPostgres } from '../support/postgres.ts';
 
 const postgres = await startPostgres();
@@ -16,11 +15,13 @@ describe.skipIf(!postgres.ok || !hasBrowser())('a host in a browser', () => {
 	let test: HostedTest;
 	let browser: Browser;
 	let ada: { page: Page; context: BrowserContext };
+	const contexts: BrowserContext[] = [];
 	const complaints: string[] = [];
 
 	/** A device of its own, with an authenticator that makes and shows passkeys as a phone's does (Chrome DevTools protocol, WebAuthn domain). */
 	async function device(options: object = {}) {
 		const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, locale: 'en-GB', ...options });
+		contexts.push(context);
 		context.setDefaultTimeout(180_000);
 		const page = await context.newPage();
 		page.on('pageerror', (error) => complaints.push(String(error)));
@@ -62,11 +63,11 @@ describe.skipIf(!postgres.ok || !hasBrowser())('a host in a browser', () => {
 			report: () => {},
 		});
 		await test.app.listen({ port, host: '127.0.0.1' });
-		browser = await launch(inject('browserPlace'));
+		browser = await sharedBrowser();
 		ada = await device();
 	});
 	afterAll(async () => {
-		await browser?.close();
+		for (const context of contexts) await context.close();
 		await test?.close();
 	});
 

@@ -1,11 +1,12 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { type RunningServer, serve } from '../../src/server/serve.ts';
 import { copyDemoHome } from './demo-home.ts';
 import { launch } from './launch-browser.ts';
+import { sharedReaders } from './shared-readers.ts';
 
 /** Whether this machine has a browser; tests in one are skipped without. */
 export const hasBrowser = (): boolean => inject('browserPlace').ok;
@@ -26,6 +27,14 @@ export type Site = {
 	close(): Promise<void>;
 };
 
+let browser: Promise<Browser> | null = null;
+
+/** The browser of all files of a worker, which ends with the worker: starting one takes seconds. Each page has cookies and storage of its own. */
+export function sharedBrowser(): Promise<Browser> {
+	browser ??= launch(inject('browserPlace'));
+	return browser;
+}
+
 /** The program over a new home, empty or with the demo, listening on a free port, and a browser to look at it. */
 export async function openSite({ demo = false, share = false } = {}): Promise<Site> {
 	const said: string[] = [];
@@ -37,14 +46,17 @@ export async function openSite({ demo = false, share = false } = {}): Promise<Si
 		port: 0,
 		share,
 		log: (sentence) => said.push(sentence),
+		pool: sharedReaders(),
 	});
-	const browser: Browser = await launch(inject('browserPlace'));
+	const browser = await sharedBrowser();
+	const contexts: BrowserContext[] = [];
 	return {
 		address: server.address.replace(/\/$/, ''),
 		services: server.services,
 		async open(options = {}, from = server.address) {
 			const own = new URL(from).host;
 			const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB', ...options });
+			contexts.push(context);
 			// Two seconds of a free machine can be a minute of a busy one: that is no fault of the page.
 			context.setDefaultTimeout(180_000);
 			const page = await context.newPage();
@@ -62,7 +74,7 @@ export async function openSite({ demo = false, share = false } = {}): Promise<Si
 			return { page, foreign, complaints };
 		},
 		async close() {
-			await browser.close();
+			for (const context of contexts) await context.close();
 			await server.close();
 			rmSync(homePath, { recursive: true, force: true });
 		},

@@ -5,6 +5,7 @@ import type { Services } from '../../src/app/services.ts';
 import { buildApp } from '../../src/server/app.ts';
 import { ownEntrance } from '../../src/server/entrance.ts';
 import { checkAnswers } from './answer-check.ts';
+import { sharedReaders } from './shared-readers.ts';
 import { temporaryFolder } from './temporary-home.ts';
 
 /** What a test knows of an answer: its status, and a body that it looks into as it pleases. */
@@ -54,6 +55,7 @@ export async function testApp(
 		homePath: options.homePath ?? temporaryFolder(),
 		share: options.share ?? false,
 		log: (sentence) => problems.push(sentence),
+		pool: sharedReaders(),
 	});
 	const app = await buildApp(ownEntrance(services), options.onRoute ? { onRoute: options.onRoute } : {});
 	checkAnswers(app, (problem) => problems.push(problem));
