@@ -22,10 +22,10 @@ const LONG = process.env.DYELOT_FAULTS === 'long';
 const HOURS_MS = 2 * 3600 * 1000;
 
 const sections: readonly (readonly [string, () => Promise<Figures>])[] = [
-	['a program killed at every step of its work', () => storeKills(LONG ? 580 : 10)],
+	['a program killed at every step of its work', () => storeKills(LONG ? 580 : 6)],
 	['decisions killed between two statements', () => halfDecisions(LONG ? Number.POSITIVE_INFINITY : 3)],
 	['two processes on one database', () => twoProcesses(LONG ? 500 : 40)],
-	['a table of many lines', () => (LONG ? largeTables(100_000, 10) : largeTables(18_000, 1))],
+	['a table of many lines', () => (LONG ? largeTables(100_000, 10) : largeTables(4_000, 1))],
 	['the server killed in the middle of an import', () => serverKills(LONG ? 20 : 1)],
 	['a full disk', () => fullDisk()],
 	['a slow disk', () => slowDisk(LONG ? 12 : 2)],

@@ -12,6 +12,12 @@ import { stallWatch } from './stall-watch.ts';
 const MOST_SECONDS = 5;
 const MOST_STALL_MS = 100;
 
+/** Bytes that make a table large enough for a thread of its own, see `LARGE`: where the lines are few, their notes are long. */
+const LEAST_BYTES = 1_200_000;
+const BYTES_OF_A_LINE = 70;
+const largeTable = (lines: number): string =>
+	tableOfGarments(lines, ' and so on'.repeat(Math.max(0, Math.ceil((LEAST_BYTES / lines - BYTES_OF_A_LINE) / 10))));
+
 const post = (server: ServerProcess, path: string, body: string | null = null): Promise<Response> =>
 	fetch(new URL(path, server.address), {
 		method: 'POST',
@@ -34,8 +40,8 @@ async function timesOf(lines: number): Promise<{ figures: Figure[]; seconds: num
 		const figures: Figure[] = [];
 		let longest = 0;
 		for (const [what, path, body] of [
-			[`${lines} lines shown first`, 'api/garments/import?preview=true', tableOfGarments(lines)],
-			[`${lines} lines taken in`, 'api/garments/import', tableOfGarments(lines)],
+			[`${lines} lines shown first`, 'api/garments/import?preview=true', largeTable(lines)],
+			[`${lines} lines taken in`, 'api/garments/import', largeTable(lines)],
 			['all of them taken back', 'api/undo', null],
 			['all of them done again', 'api/redo', null],
 		] as const) {
@@ -66,7 +72,7 @@ async function timesOf(lines: number): Promise<{ figures: Figure[]; seconds: num
 async function garmentsAfterKill(lines: number, afterMs: number): Promise<number> {
 	const homePath = join(temporaryFolder(), 'home');
 	const server = await startServer(homePath);
-	const asking = post(server, 'api/garments/import', tableOfGarments(lines)).then(
+	const asking = post(server, 'api/garments/import', largeTable(lines)).then(
 		() => 'answered',
 		() => 'broken off',
 	);
