@@ -12,6 +12,18 @@ const NEVER_BY_THE_CLOCK = { testTimeout: 900_000, hookTimeout: 900_000, teardow
  */
 const SHARED = { isolate: false, restoreMocks: true };
 
+/**
+ * What drives the whole program, kills it, or reads photo after photo: nearly every change may break these, and they take minutes. `npm run check` leaves
+ * them to `npm test`.
+ */
+const SLOW = [
+	'tests/faults/**',
+	'tests/hosted/**',
+	'tests/server/hosted/**',
+	'tests/photo/*.test.ts',
+	'tests/app/demo-readings.test.ts',
+];
+
 export default defineConfig({
 	test: {
 		projects: [
@@ -19,7 +31,7 @@ export default defineConfig({
 				test: {
 					name: 'unit',
 					include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-					exclude: ['tests/browser/**', 'tests/downloads/**'],
+					exclude: ['tests/browser/**', 'tests/downloads/**', ...(process.env.DYELOT_CHECK === 'quick' ? SLOW : [])],
 					setupFiles: ['tests/support/leave-nothing.ts'],
 					...SHARED,
 					...NEVER_BY_THE_CLOCK,
