@@ -57,7 +57,7 @@ const pairsOf = <T>(all: readonly T[]): [T, T][] =>
 describe('real phone photos of a chart', () => {
 	// [way, these 8 photos (measured 2026-11), what the project wants of photos never fitted on]
 	it.each<[Way, number, number]>([
-		['nothing', 7.62, 8.5],
+		['nothing', 7.59, 8.5],
 		['white', 4.95, 6.5],
 		['light grey', 4.31, 4.7],
 		['middle grey', 4.89, 5.2],

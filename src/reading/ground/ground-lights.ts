@@ -19,7 +19,14 @@ const OF_DARK = 0.6;
 /** The median chroma of a set's nearly grey cloth may grow by no more than this: more, and its ground leads astray. Parts of the way that are tried. */
 const MAY_GROW = 0.3;
 const NEARLY_GREY = 12;
-const PARTS = [1, 0.75, 0.5, 0.25, 0] as const;
+const PARTS = [
+	{ lightness: 1, chromaticity: 1 },
+	{ lightness: 1, chromaticity: 0.75 },
+	{ lightness: 1, chromaticity: 0.5 },
+	{ lightness: 1, chromaticity: 0.25 },
+	{ lightness: 1, chromaticity: 0 },
+	{ lightness: 0.5, chromaticity: 0 },
+] as const;
 
 const clamp01 = (value: number): number => Math.min(1, Math.max(0, value));
 
@@ -45,14 +52,25 @@ function growthOf(told: Told): number {
 	return medianOf(greys.map(([, now]) => now)) - medianOf(greys.map(([own]) => own));
 }
 
-/** The lights of the photos, no further in chromaticity than leaves their nearly grey cloth grey. */
-function modelsOf(photos: readonly GroundPhoto[], all: readonly GroundPhoto[], agreed: Lab65): Told {
+/** The lights of the photos, no further than leaves their nearly grey cloth grey. */
+function modelsOf(
+	photos: readonly GroundPhoto[],
+	all: readonly GroundPhoto[],
+	{ lab: agreed, measuredBy }: AgreedGround,
+): Told {
 	const vivid = clamp01((chromaOf(agreed) - DULL) / (VIVID - DULL));
 	const dark = clamp01((LIGHT - agreed[0]) / (LIGHT - DARK));
 	const lightness = Math.min(1 - (1 - OF_VIVID) * vivid, 1 - (1 - OF_DARK) * dark);
 	const whole = (1 - vivid) * rateOfFollowing(all, agreed);
-	const tried = PARTS.map((part) => toldBy(photos, agreed, { lightness, chromaticity: part * whole }));
-	return tried.find((told) => growthOf(told) <= MAY_GROW) ?? tried.at(-1)!;
+	let told: Told = [];
+	for (const part of PARTS) {
+		// A lightness that was measured is not in question.
+		if (measuredBy.length > 0 && part.lightness < 1) break;
+		const degrees = { lightness: part.lightness * lightness, chromaticity: part.chromaticity * whole };
+		told = toldBy(photos, agreed, degrees);
+		if (growthOf(told) <= MAY_GROW) break;
+	}
+	return told;
 }
 
 const reasonOf = ({ measuredBy }: AgreedGround, photos: number): string =>
@@ -68,7 +86,7 @@ export function groundLights(photos: readonly GroundPhoto[]): ReadonlyMap<string
 	const error = errorOfGround(agreed.measuredError);
 	const untold = photos.filter(({ id }) => !agreed.measuredBy.includes(id));
 	return new Map(
-		modelsOf(untold, photos, agreed.lab).map(([{ id }, model]): [string, Light] => {
+		modelsOf(untold, photos, agreed).map(([{ id }, model]): [string, Light] => {
 			const [X, Y, Z] = model.white;
 			const reason = reasonOf(agreed, photos.length);
 			const strength = agreed.measuredBy.length > 0 ? 1 : 0.5;

@@ -25,5 +25,6 @@ export function modelFromGround(
 	if (!white) return null;
 	const Y = applyMatrix(bradfordMatrix(white, WHITE_D65), from)[1];
 	const wantedY = xyzFromLab([own[0] + lightness * (L - own[0]), 0, 0])[1];
-	return { ...curve, white, full: 1, gain: wantedY / unpressed(Y, curve.steepness, curve.press) };
+	const gain = wantedY / unpressed(Y, curve.steepness, curve.press);
+	return { ...curve, white, full: 1, gain, tintGain: wantedY / Y };
 }

@@ -701,6 +701,12 @@ export const lightModel = Type.Unsafe<LightModel>({
 			Type.Number(),
 			'What a* and b* are multiplied with in the end: under 1 takes out the saturation that phones add.',
 		),
+		tintGain: Type.Optional(
+			told(
+				Type.Number(),
+				'Plain gain of light that moves a* and b*, where the curve moves lightness alone; absent where they go along with it, the ratios of the channels kept.',
+			),
+		),
 	}),
 	title: 'LightModel',
 	description:

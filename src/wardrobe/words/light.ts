@@ -33,6 +33,8 @@ export type LightModel = {
 	readonly gain: number;
 	/** What a* and b* are multiplied with in the end: under 1 takes out the saturation that phones add. */
 	readonly chroma: number;
+	/** Plain gain of light that moves a* and b*, where the curve moves lightness alone; absent where they go along with it, the ratios of the channels kept. */
+	readonly tintGain?: number;
 };
 
 /** The light the photo was taken in, and what was done about it. */

@@ -102,11 +102,10 @@ describe('taking the light out of a colour', () => {
 		expect(correct([10, 0, 0])[0]).toBeLessThan(20);
 		fc.assert(
 			fc.property(colour, (lab) => {
-				const [L, a, b] = correct(lab);
-				fc.pre(chroma(lab) > 5 && L > 2 && L < 99);
-				const [before, after] = [xyzFromLab(lab), xyzFromLab([L, a / 0.83, b / 0.83])];
-				expect(after[0] / after[1]).toBeCloseTo(before[0] / before[1], 6);
-				expect(after[2] / after[1]).toBeCloseTo(before[2] / before[1], 6);
+				fc.pre(lab[0] > 0.1);
+				const [, a, b] = correct(lab);
+				expect(a).toBeCloseTo(0.83 * lab[1], 6);
+				expect(b).toBeCloseTo(0.83 * lab[2], 6);
 			}),
 		);
 	});
