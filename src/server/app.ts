@@ -7,12 +7,14 @@ import swagger from '@fastify/swagger';
 import Fastify, {
 	type FastifyError,
 	type FastifyInstance,
+	type FastifyReply,
 	type FastifyServerOptions,
 	type onRouteHookHandler,
 } from 'fastify';
 import { UserError } from '../app/errors.ts';
 import { say } from '../language/speak.ts';
 import { MAX_PHOTO_BYTES } from '../photo/file/limits.ts';
+import { takeArchives } from './archive-bodies.ts';
 import { BODY_LIMITS } from './body-limits.ts';
 import type { Entrance } from './entrance.ts';
 import { answerInLanguage } from './language-of.ts';
@@ -105,6 +107,16 @@ function answerErrors(app: FastifyInstance, meaningOf: Entrance['meaningOf']): v
 	});
 }
 
+/** An address that is none is answered before any hook: in the words of the interface all the same. */
+const answerNoAddress: NonNullable<FastifyServerOptions['frameworkErrors']> = (
+	_error,
+	{ url },
+	reply: FastifyReply,
+) => {
+	const message = say('serverWords.badAddress', { received: url.slice(0, 80) });
+	return reply.code(400).send({ error: { code: 'bad-request', message } });
+};
+
 /** Answers of the interface are not kept by browsers, unless their route says for how long. */
 function keepNoCopies(app: FastifyInstance): void {
 	app.addHook('onSend', async (request, reply) => {
@@ -157,6 +169,7 @@ export async function buildApp(
 		forceCloseConnections: true,
 		bodyLimit: BODY_LIMITS.decision,
 		requestTimeout: 120_000,
+		frameworkErrors: answerNoAddress,
 		routerOptions: { maxParamLength: MOST_LETTERS_A_PARAMETER },
 		...options.server,
 	});
@@ -186,8 +199,7 @@ export async function buildApp(
 	refuseForeignPages(app);
 	keepNoCopies(app);
 	entrance.guard(app);
-	// As it comes: an archive is never held as a whole.
-	app.addContentTypeParser('application/x-tar', (_request, body, done) => done(null, body));
+	takeArchives(app);
 
 	registerRoutes(app, entrance);
 	await servePage(app, entrance.page);

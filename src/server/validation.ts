@@ -6,6 +6,7 @@ import { eitherText } from '../language/numbers.ts';
 import { say } from '../language/speak.ts';
 import { isDay } from '../wardrobe/words/iso-day.ts';
 import { TRIMMED } from './schemas/basics.ts';
+import { valueInShort } from './value-in-short.ts';
 
 /**
  * Bodies are taken literally (a wrong type or unknown key is refused, never repaired), while query and path strings are
@@ -94,6 +95,6 @@ export function sentenceOfComplaints(complaints: readonly Complaint[], where: st
 	return say('validation.sentence', {
 		expected: expectedBy(first),
 		where: fieldPathWords(asked.length > 0 ? asked : [where]),
-		received: value === undefined ? say('paletteEdits.nothing') : JSON.stringify(value).slice(0, 80),
+		received: value === undefined ? say('paletteEdits.nothing') : valueInShort(value),
 	});
 }

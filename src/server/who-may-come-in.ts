@@ -2,15 +2,15 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { UserError } from '../app/errors.ts';
 import { type Sharing, UNUSED_LIFETIME_S } from '../app/sharing.ts';
 import { say } from '../language/speak.ts';
+import { limitLines } from './lines-a-device.ts';
+import { isLoopback } from './loopback.ts';
 import { OPEN_ROUTES, ROUTES_OF_THIS_COMPUTER } from './open-routes.ts';
 
 /** Cookie by which a paired device is known again. */
 export const PAIRING_COOKIE = 'dyelot-paired';
 
-const LOOPBACK = new Set(['127.0.0.1', '::1', '::ffff:127.0.0.1']);
-
 /** Whether the request was made on the computer that runs the program. */
-const isOnThisComputer = (request: FastifyRequest): boolean => LOOPBACK.has(request.ip);
+const isOnThisComputer = (request: FastifyRequest): boolean => isLoopback(request.ip);
 
 const hasNoBody = (method: string): boolean => method === 'GET' || method === 'HEAD';
 
@@ -36,6 +36,7 @@ export const isLetIn = (request: FastifyRequest, sharing: Sharing | null): boole
  * will answer, never the address as it was written: an address has many spellings, and the router knows them all.
  */
 export function guardRoutes(app: FastifyInstance, sharing: Sharing | null): void {
+	limitLines(app.server);
 	app.addHook('onRequest', async (request, reply) => {
 		if (request.is404) {
 			// Answered before its body is read: nobody's bytes are worth work for an address that does not exist.

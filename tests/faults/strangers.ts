@@ -7,6 +7,8 @@ import { atLeast, type Figure, type Figures, noneOf } from './figure.ts';
 import { stallWatch } from './stall-watch.ts';
 
 const MOST_STALL_MS = 50;
+/** Far more than a device needs. */
+const LINES = 300;
 const MEGABYTE = 1024 * 1024;
 const JSON_TYPE = { 'content-type': 'application/json' };
 
@@ -50,6 +52,7 @@ export async function strangers(rounds: number, isJudged: boolean): Promise<Figu
 				tried++;
 				if (status !== 401 && status !== 404) letIn.push(`${method} ${form}: ${status}`);
 			}
+		const kept = await stranger.linesKept(LINES);
 		await watch.longestStallMs(server.process.pid!);
 		const middles: number[] = [];
 		for (const path of ['/api/pair', '/api/garments', '/nothing'])
@@ -74,6 +77,12 @@ export async function strangers(rounds: number, isJudged: boolean): Promise<Figu
 			figures: [
 				noneOf(`of ${tried} spellings of ${routes.length} routes, let in without a code`, letIn),
 				atLeast('spellings tried', tried, 5_000),
+				{
+					what: `of ${LINES} lines opened at once by one device, kept`,
+					found: String(kept),
+					asked: 'some, and at most 64',
+					met: kept > 0 && kept <= 64,
+				},
 				noneOf('hostile posts not refused', wrong),
 				noneOf('that brought the server down', endOf(server)),
 				...(isJudged ? [stall] : []),

@@ -1,4 +1,5 @@
 import { Agent, request } from 'node:http';
+import { connect } from 'node:net';
 import { networkInterfaces } from 'node:os';
 
 /**
@@ -51,5 +52,23 @@ export function strangerTo(port: number) {
 			);
 			call.end(body);
 		});
-	return { host: `${host}:${port}`, ask, statusOf, close: () => agent.destroy() };
+	/** How many of so many lines, opened at once and left silent, the server keeps. */
+	async function linesKept(lines: number): Promise<number> {
+		const sockets = Array.from({ length: lines }, () => connect({ host, port, localAddress: host }));
+		const told = await Promise.all(
+			sockets.map(
+				(socket) =>
+					new Promise<boolean>((resolve) => {
+						socket.on('error', () => resolve(false));
+						socket.on('close', () => resolve(false));
+						// Whoever is kept is answered, that it asked for nothing known.
+						socket.on('data', () => resolve(true));
+						socket.write(`GET /nothing HTTP/1.1\r\nHost: ${host}:${port}\r\n\r\n`);
+					}),
+			),
+		);
+		for (const socket of sockets) socket.destroy();
+		return told.filter((kept) => kept).length;
+	}
+	return { host: `${host}:${port}`, ask, statusOf, linesKept, close: () => agent.destroy() };
 }

@@ -1,6 +1,10 @@
 /** What the server says of a request, and as it starts. */
 export const SERVER = {
 	serverWords: {
+		archiveTooLarge: 'Erwartet wurde ein Archiv von höchstens {{most}} GB; gesendet wurde ein größeres.',
+		noArchiveHere: 'Erwartet wurde an dieser Adresse JSON; gesendet wurde ein Archiv.',
+		badAddress:
+			'Erwartet wurde eine Adresse, deren Zeichen so geschrieben sind, wie eine Adresse sie haben darf; gesendet wurde „{{received}}“.',
 		diskFull:
 			'Erwartet wurde Platz auf der Platte, um dies zu speichern; die Platte ist voll. Nichts wurde geändert: Schaffe Platz und versuche es noch einmal.',
 		failed: 'Das Programm ist an dieser Anfrage gescheitert. Nichts Gespeichertes ging verloren.',

@@ -1,6 +1,9 @@
 /** What the server says of a request, and as it starts. */
 export const SERVER = {
 	serverWords: {
+		archiveTooLarge: 'Expected an archive of at most {{most}} GB; received a larger one.',
+		noArchiveHere: 'Expected JSON at this address; received an archive.',
+		badAddress: 'Expected an address whose signs are written as an address may hold them; received "{{received}}".',
 		diskFull:
 			'Expected room on the disk to store this; the disk is full. Nothing was changed: free some space and try again.',
 		failed: 'The program failed on this request. Nothing stored was lost.',

@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { Readable } from 'node:stream';
 import type { FastifyRequest } from 'fastify';
 import { UserError } from '../../../app/errors.ts';
 import { bringHomeIn, MOST_HOMES, takeHomeOff } from '../../../app/hosting/homes.ts';
@@ -58,10 +59,8 @@ export function homeRoutes(app: App, shared: HostedRoutes): void {
 		bodyLimit: ARCHIVE_BYTES,
 		handler: async (request, reply) => {
 			await requireRoom(request);
-			const archive = await receiveFile(
-				request.body as Parameters<typeof receiveFile>[0],
-				join(host.workFolder, INCOMING_FOLDER),
-			);
+			if (!(request.body instanceof Readable)) throw new UserError('bad-request', say('serverWords.noArchive'));
+			const archive = await receiveFile(request.body, join(host.workFolder, INCOMING_FOLDER));
 			try {
 				const home = { id: host.newId(), name: request.query.name };
 				await bringHomeIn(host, archive.path, { ...home, person: comerOf(request).person.id });
