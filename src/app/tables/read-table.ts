@@ -1,4 +1,3 @@
-import { CsvError, parse } from 'csv-parse/sync';
 import { say } from '../../language/speak.ts';
 import { textOfCell } from '../../store/export/csv.ts';
 import { encodingOf } from './table-encoding.ts';
@@ -26,7 +25,7 @@ export type ReadTable<Column extends string> =
 			readonly ok: true;
 			readonly form: TableForm;
 			readonly columns: readonly Column[];
-			readonly rows: AsyncGenerator<TableRow<Column> | Problem>;
+			readonly rows: Iterable<TableRow<Column> | Problem>;
 	  }
 	| { readonly ok: false; readonly form: TableForm; readonly problem: Problem };
 
@@ -64,9 +63,10 @@ const isWorkbook = (bytes: Uint8Array): boolean =>
 /** The first record of the text, whatever comes after it. */
 function headingOf(text: string, separator: Separator): readonly string[] {
 	try {
-		return parse(text, { delimiter: separator, to: 1, relax_quotes: true, skip_empty_lines: true })[0] ?? [];
+		for (const { cells } of recordsOf([text], separator)) return cells;
+		return [];
 	} catch (error) {
-		if (error instanceof CsvError) return [];
+		if (error instanceof BrokenTableError) return [];
 		throw error;
 	}
 }
@@ -90,14 +90,14 @@ function beginningOf(pieces: Iterator<string>): { first: string; told: Separator
 }
 
 /** Rows after the heading; the last one is a problem where the table breaks off. `linesBefore` the text were taken off. */
-async function* rowsAfterHeading<Column extends string>(
-	records: AsyncGenerator<TableRecord>,
+function* rowsAfterHeading<Column extends string>(
+	records: Generator<TableRecord>,
 	places: ReadonlyMap<Column, number>,
 	linesBefore: number,
-): AsyncGenerator<TableRow<Column> | Problem> {
+): Generator<TableRow<Column> | Problem> {
 	try {
-		await records.next();
-		for await (const { line, cells } of records) {
+		records.next();
+		for (const { line, cells } of records) {
 			const row: Partial<Record<Column, string>> = {};
 			for (const [column, place] of places) row[column] = textOfCell(cells[place] ?? '').trim();
 			yield { line: line + linesBefore, cells: row };

@@ -1,3 +1,4 @@
+import { setImmediate as letOthersIn } from 'node:timers/promises';
 import type { Problem, ReadTable, TableRow } from './read-table.ts';
 
 /** A line cannot be taken; the message says what was expected of which column, and what came. */
@@ -7,8 +8,10 @@ export class LineError extends Error {}
 export type Problems = { readonly first: readonly Problem[]; readonly count: number };
 
 const TOLD = 100;
+/** Rows after which other requests have their turn: a millisecond of work. */
+const ROWS_A_TURN = 200;
 
-/** Gives the rows of a table to `take` one by one and collects what cannot be taken: {@link LineError}s, a heading that lacks a column, a table that breaks off. */
+/** Gives the rows of a table to `take` one by one and collects what cannot be taken: {@link LineError}s, a heading that lacks a column, a table that breaks off. Other work has its turn in between. */
 export async function takeRows<Column extends string>(
 	table: ReadTable<Column>,
 	take: (row: TableRow<Column>) => void,
@@ -20,7 +23,10 @@ export async function takeRows<Column extends string>(
 		count++;
 		if (first.length < TOLD) first.push(problem);
 	};
-	for await (const row of table.rows) {
+	let rows = 0;
+	for (const row of table.rows) {
+		rows++;
+		if (rows % ROWS_A_TURN === 0) await letOthersIn();
 		if ('message' in row) {
 			add(row);
 			continue;
