@@ -106,6 +106,7 @@ const WHOLE_YEAR_DAYS = 365;
 
 /** Days in which wears of the garment could be noted: since it was owned and known, and any wear was noted at all. */
 function notedDays({ addedAt, boughtOn }: Garment, { wears, today }: SeasonInput): number {
+	// biome-ignore lint/complexity/useMathMinMax: days are texts, not numbers
 	const first = wears.reduce((earliest, { on }) => (on < earliest ? on : earliest), today);
 	const [since] = [addedAt.slice(0, 10), boughtOn ?? '', first].sort().reverse();
 	return daysBetween(since!, today);
