@@ -58,7 +58,7 @@ function NewHome() {
 		make.run(undefined);
 	};
 	return (
-		<form className="stack" onSubmit={send}>
+		<form className="stack field-narrow" onSubmit={send}>
 			<TextField label={say('doorway.nameOfHome')} value={name} live maxLength={80} required onCommit={setName} />
 			<p>
 				<Button type="submit" isPending={make.busy}>
