@@ -8,6 +8,7 @@ import type { SeasonInput } from '../src/wardrobe/words/season-input.ts';
 import { generatedBoard, generatedWardrobe, styledBoard } from './generated-wardrobe.ts';
 import { SEASON, seasonHome } from './season-home.ts';
 import type { Row, Table } from './table.ts';
+import { untoldStability } from './untold-stability.ts';
 
 const GARMENTS = 44;
 const PICTURES = 12;
@@ -156,10 +157,11 @@ export async function run(): Promise<readonly Table[]> {
 		['a board of one style', styledBoard],
 		['a board of unrelated pictures, the worst case', generatedBoard],
 	];
-	return boards.map(([name, boardOf]) => ({
+	const tables = boards.map(([name, boardOf]) => ({
 		title: `Stability over ${ROUNDS} re-reads of ${GARMENTS} garments, ${name}`,
 		columns: COLUMNS,
 		rows: HOMES.map((seed) => rowOf(seed, boardOf)),
 		notes: ['A verdict flips where the likely one is another; an unsure one says so beforehand.'],
 	}));
+	return [...tables, untoldStability()];
 }

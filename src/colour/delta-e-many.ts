@@ -96,8 +96,9 @@ export const distanceBetween = (one: Lab65, other: Lab65): number =>
 	deltaE2000Of(one[0], one[1], one[2], other[0], other[1], other[2]);
 
 /** Whether two colours lie within `most` of each other (CIEDE2000, `most` included); the difference in lightness alone tells most that do not. */
-export const liesWithin = (one: Lab65, other: Lab65, most: number): boolean =>
-	Math.abs(one[0] - other[0]) <= most * MOST_LIGHTNESS_DIVISOR && distanceBetween(one, other) <= most;
+export const liesWithin = (one: Lab65, other: Lab65, most: number, lightnessWeight = 1): boolean =>
+	Math.abs(one[0] - other[0]) <= most * MOST_LIGHTNESS_DIVISOR * lightnessWeight &&
+	deltaE2000Of(one[0], one[1], one[2], other[0], other[1], other[2], lightnessWeight) <= most;
 
 /** Packed colours: L, a, b triples, the layout that the functions for many pairs take. */
 export function packLabs(labs: readonly Lab65[]): Float64Array {

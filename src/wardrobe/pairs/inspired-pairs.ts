@@ -1,5 +1,6 @@
 import { liesWithin } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
+import { pairLightnessWeight } from '../words/photo-distance.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
 import type { Pairing } from './pairings.ts';
 
@@ -23,18 +24,24 @@ function bitsBySide(garments: number, wearing: readonly (readonly number[])[], w
 	return bits;
 }
 
-/** Finds the pairs that the pairings show. `mains[i]` is the garment's main colour, or `null`, which no picture shows. */
-export function inspiredPairs(
-	slots: readonly Slot[],
-	mains: readonly (Lab65 | null)[],
-	pairings: readonly Pairing[],
-): InspiredPairs {
-	const coloured = new Map<Slot, { readonly garment: number; readonly main: Lab65 }[]>(SLOTS.map((slot) => [slot, []]));
-	for (const [garment, main] of mains.entries()) if (main) coloured.get(slots[garment]!)!.push({ garment, main });
+/** Garments as pictures wear them, in one order: where each is worn, its main colour (`null` is shown by no picture), and whether nothing tells its light. */
+export type WornColours = {
+	readonly slots: readonly Slot[];
+	readonly mains: readonly (Lab65 | null)[];
+	readonly untold: readonly boolean[];
+};
+
+/** Finds the pairs that the pairings show. */
+export function inspiredPairs({ slots, mains, untold }: WornColours, pairings: readonly Pairing[]): InspiredPairs {
+	const coloured = new Map<Slot, { readonly garment: number; readonly main: Lab65; readonly weight: number }[]>(
+		SLOTS.map((slot) => [slot, []]),
+	);
+	for (const [garment, main] of mains.entries())
+		if (main) coloured.get(slots[garment]!)!.push({ garment, main, weight: pairLightnessWeight(untold[garment]) });
 	const wearing = (slot: Slot, lab: Lab65): number[] =>
 		coloured
 			.get(slot)!
-			.filter(({ main }) => liesWithin(main, lab, INSPIRED_WITHIN))
+			.filter(({ main, weight }) => liesWithin(main, lab, INSPIRED_WITHIN, weight))
 			.map(({ garment }) => garment);
 	const sideA = pairings.map(({ slotA, labA }) => wearing(slotA, labA));
 	const sideB = pairings.map(({ slotB, labB }) => wearing(slotB, labB));

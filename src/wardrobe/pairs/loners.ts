@@ -1,4 +1,4 @@
-import { distanceBetween, packLabs } from '../../colour/delta-e-many.ts';
+import { distanceBetween, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { isNeutral } from '../../colour/neutrality.ts';
 import { fitsPalette, nearestColour } from '../fit/fit.ts';
@@ -6,6 +6,8 @@ import { rereadsOf } from '../fit/rereads.ts';
 import { REACH } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
 import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
+import { pairLightnessWeight } from '../words/photo-distance.ts';
+import type { Trust } from '../words/reading.ts';
 import { alonenessOf, carrierOf } from './aloneness.ts';
 import type { Loner } from './loner.ts';
 import { lonerSentence } from './loner-sentence.ts';
@@ -58,8 +60,11 @@ function candidatesIn(table: PairTable, context: PairContext): Candidate[] {
 }
 
 /** Whether a partner wears nearly the same colour, in its main part or another that is seen: then nothing is alone. */
-const isEchoed = (main: Lab65, partners: readonly Garment[]): boolean =>
-	partners.some((partner) => seenSwatches(partner).some(({ lab }) => distanceBetween(lab, main) <= REACH));
+const isEchoed = (main: Lab65, trust: Trust, partners: readonly Garment[]): boolean =>
+	partners.some((partner) => {
+		const weight = pairLightnessWeight(trust.untold, partner.trust.untold);
+		return seenSwatches(partner).some(({ lab }) => liesWithin(lab, main, REACH, weight));
+	});
 
 /**
  * The coloured garments outside the palette, the most alone first, at most three of them flagged as perhaps going with nothing. `seed` fixes the re-reads. Empty without coloured garments outside
@@ -93,6 +98,7 @@ export function lonersOf(
 		const labs = partners.map((partner) => mains[partner]!);
 		const echoed = isEchoed(
 			main,
+			garment.trust,
 			partners.map((partner) => table.garments[partner]!),
 		);
 		const isAlone = aloneness >= ALONE_FROM && !echoed;

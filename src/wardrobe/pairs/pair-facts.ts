@@ -30,14 +30,18 @@ export type PairFacts = {
 export function pairFacts(garments: readonly Garment[], context: PairContext): PairFacts {
 	const slots = garments.map(({ kind }) => slotOfKind(kind));
 	const mains = garments.map((garment) => mainSwatch(garment)?.lab ?? null);
+	const untold = garments.map(({ trust }) => trust.untold === true);
 	return {
 		together: togetherAmong(garments.map(({ kind }) => kind)),
 		slots,
 		mains,
 		greyed: mains.map((lab) => (lab ? withExactGrey(lab) : null)),
-		echoes: echoesAmong(garments.map((garment) => seenSwatches(garment).map(({ lab }) => withExactGrey(lab)))),
+		echoes: echoesAmong(
+			garments.map((garment) => seenSwatches(garment).map(({ lab }) => withExactGrey(lab))),
+			untold,
+		),
 		inPalette: garments.map((garment) => fitsPalette(garment, context.palette)),
 		base: garments.map((garment) => isBaseNeutral(garment, context.palette)),
-		inspired: inspiredPairs(slots, mains, context.pairings),
+		inspired: inspiredPairs({ slots, mains, untold }, context.pairings),
 	};
 }

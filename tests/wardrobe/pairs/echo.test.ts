@@ -47,4 +47,17 @@ describe('pieces that echo each other', () => {
 		expect(echoesAmong([[rust!], [lighter!]])(0, 1)).toBe(true);
 		expect(echoesAmong([[rust!], [lightest!]])(0, 1)).toBe(false);
 	});
+
+	it('may differ more in lightness where nothing tells the light of one of the photos, by 1.6 times, and no more in hue', () => {
+		const [rust, lighter, lightest, redder]: Lab65[] = [
+			[46, 38, 40],
+			[58, 38, 40],
+			[63, 38, 40],
+			[46, 52, 30],
+		];
+		const echo = (other: Lab65, untold: boolean) => echoesAmong([[rust!], [other]], [false, untold])(0, 1);
+		expect([echo(lighter!, false), echo(lighter!, true)]).toEqual([false, true]);
+		expect([echo(lightest!, false), echo(lightest!, true)]).toEqual([false, false]);
+		expect([echo(redder!, false), echo(redder!, true)]).toEqual([false, false]);
+	});
 });
