@@ -23,6 +23,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 		for (const { kind, id, body } of things) {
 			await keep([{ source: `things/${kind}`, id, body: String(body) }]);
 			await trx.deleteFrom('things').where('kind', '=', kind).where('id', '=', id).execute();
+			await trx.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', '=', id).execute();
 		}
 		if (things.length > 0) {
 			findings.push(say('homeChecks.unreadRows', { count: things.length, kind: things[0]!.kind, id: things[0]!.id }));

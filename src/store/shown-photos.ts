@@ -8,7 +8,7 @@ export type ShowingKind = (typeof SHOWING_KINDS)[number];
 /** One thing may show many photos; three values a row stay below what a statement takes. */
 const ROWS_AT_ONCE = 2000;
 
-const isShowing = (kind: string): kind is ShowingKind => SHOWING_KINDS.some((one) => one === kind);
+export const isShowing = (kind: string): kind is ShowingKind => SHOWING_KINDS.some((one) => one === kind);
 
 /** Ids of the photos that a thing of these fields shows. */
 export function shownPhotoIds({ photoIds, photoId }: Readonly<Record<string, unknown>>): string[] {
@@ -16,18 +16,19 @@ export function shownPhotoIds({ photoIds, photoId }: Readonly<Record<string, unk
 	return [...new Set(ids.filter((id): id is string => typeof id === 'string'))];
 }
 
+/** A thing and the photos that it shows now; of one that `isNew` nothing was noted before. */
+export type ShownNow = { readonly id: string; readonly photoIds: readonly string[]; readonly isNew: boolean };
+
 /** Notes which photos things of a kind show, so that what shows a photo is found without reading every thing. */
 export async function noteShownPhotos(
 	db: Kysely<Tables> | Transaction<Tables>,
-	kind: string,
-	things: readonly { readonly id: string; readonly fields: Readonly<Record<string, unknown>> }[],
+	kind: ShowingKind,
+	things: readonly ShownNow[],
 ): Promise<void> {
-	if (!isShowing(kind) || things.length === 0) return;
-	const ids = things.map(({ id }) => id);
-	await db.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', 'in', ids).execute();
-	const rows = things.flatMap(({ id, fields }) =>
-		shownPhotoIds(fields).map((photo_id) => ({ photo_id, kind, thing_id: id })),
-	);
+	const known = things.filter(({ isNew }) => !isNew).map(({ id }) => id);
+	if (known.length > 0)
+		await db.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', 'in', known).execute();
+	const rows = things.flatMap(({ id, photoIds }) => photoIds.map((photo_id) => ({ photo_id, kind, thing_id: id })));
 	for (let at = 0; at < rows.length; at += ROWS_AT_ONCE)
 		await db
 			.insertInto('shown_photos')

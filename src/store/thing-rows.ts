@@ -1,4 +1,4 @@
-import { noteShownPhotos } from './shown-photos.ts';
+import { isShowing, noteShownPhotos, type ShownNow, shownPhotoIds } from './shown-photos.ts';
 import {
 	CORRECTION,
 	type Connection,
@@ -111,10 +111,17 @@ async function setThings(db: Connection, kind: string, settings: readonly Settin
 				})),
 			)
 			.execute();
-	const shown = settings
-		.filter(({ before, after }) => before.state?.body !== after?.body)
-		.map(({ thing, after }) => ({ id: thing.id, fields: after === null ? {} : fieldsOf(after.body) }));
-	await noteShownPhotos(db, kind, shown);
+	if (isShowing(kind)) await noteShownPhotos(db, kind, settings.flatMap(nowShown));
+}
+
+/** Nothing to look for in bodies that show no photo: of many things reading each takes long. */
+const SHOWS_NONE = '"photoIds":[]';
+
+/** What a thing shows now, where its body changed. */
+function nowShown({ thing, before, after }: Setting): ShownNow[] {
+	if (before.state?.body === after?.body) return [];
+	const photoIds = after === null || after.body.includes(SHOWS_NONE) ? [] : shownPhotoIds(fieldsOf(after.body));
+	return [{ id: thing.id, photoIds, isNew: before.state === null }];
 }
 
 /** A changed correction makes the photo wait to be read again. */

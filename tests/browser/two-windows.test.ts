@@ -1,8 +1,28 @@
+import { loadavg } from 'node:os';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { medianOf } from '../../src/colour/median.ts';
 import { hasBrowser, openSite, type Site } from '../support/open-page.ts';
 
 const NAME = 'Ink trousers';
+
+const CHANGES = 20;
+
+/** The moment, by the clock of this computer, at which a page first shows the text among its fields; looked for frame by frame by the page itself. */
+const shownFrom = (page: Page, text: string): Promise<number> =>
+	page.evaluate(
+		(wanted) =>
+			new Promise<number>((resolve) => {
+				requestAnimationFrame(function look() {
+					const fields = [
+						...document.querySelectorAll<HTMLTextAreaElement>('[role=dialog] input, [role=dialog] textarea'),
+					];
+					if (fields.some(({ value }) => value === wanted)) resolve(Date.now());
+					else requestAnimationFrame(look);
+				});
+			}),
+		text,
+	);
 
 describe.skipIf(!hasBrowser())('two windows on one garment', () => {
 	let site: Site;
@@ -37,6 +57,26 @@ describe.skipIf(!hasBrowser())('two windows on one garment', () => {
 		await expect.poll(() => field(other, 'Notes').inputValue()).toBe('from the market');
 		await tell(other, 'Care', 'wash cold');
 		await expect.poll(() => field(one, 'Care').inputValue()).toBe('wash cold');
+	});
+
+	it('how soon each shows it is told', async () => {
+		const delaysMs: number[] = [];
+		for (let change = 0; change < CHANGES; change++) {
+			const [from, to] = change % 2 === 0 ? [one, other] : [other, one];
+			const text = `change ${change}`;
+			await field(from, 'Notes').fill(text);
+			const shownAt = shownFrom(to, text);
+			const leftAt = await from.evaluate(() => {
+				(document.activeElement as HTMLElement).blur();
+				return Date.now();
+			});
+			delaysMs.push((await shownAt) - leftAt);
+		}
+		const [middle, longest] = [medianOf(delaysMs), Math.max(...delaysMs)];
+		process.stdout.write(
+			`\nwhat one window changed stood in the other after ${middle} ms, at most ${longest} ms (${CHANGES} changes, load ${loadavg()[0]!.toFixed(0)})\n`,
+		);
+		expect(delaysMs).toHaveLength(CHANGES);
 	});
 
 	it('a window that has not heard of a change keeps it when it changes another field', async () => {

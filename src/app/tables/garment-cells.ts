@@ -28,7 +28,8 @@ const SAME_WORDS: Readonly<Record<string, string>> = {
 
 const wordIn = <T extends string>(words: readonly T[], text: string): T | undefined => {
 	const given = text.toLowerCase();
-	return words.find((word) => word === given || word === SAME_WORDS[given]);
+	const same = SAME_WORDS[given];
+	return words.find((word) => word === given || word === same);
 };
 
 function oneOf<T extends string>(words: readonly T[], text: string, said: (word: T) => Said): Said {

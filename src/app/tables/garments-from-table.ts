@@ -46,8 +46,9 @@ function addedFrom(row: Row): ImportedGarment {
 	const { name = '', kind = '' } = row.cells;
 	if (name === '') throw expected(say('tableCells.name'), 'name', '');
 	if (kind === '') throw expected(say('tableCells.kind'), 'kind', '');
-	const told = entriesOf(row).filter(([, text]) => text !== '');
-	return Object.assign({}, ...told.map(([column, text]) => meaningOf(column, text))) as ImportedGarment;
+	const told: Partial<GarmentDetails> = {};
+	for (const [column, text] of entriesOf(row)) if (text !== '') Object.assign(told, meaningOf(column, text));
+	return told as ImportedGarment;
 }
 
 /** Fields of `said` that are not so already. */
