@@ -101,10 +101,10 @@ describe.skipIf(!hasBrowser())('from 38 photos to a confirmed, named, sorted war
 			return [last.getBoundingClientRect().bottom, document.querySelector('.dock')!.getBoundingClientRect().top];
 		});
 		expect(pageEnd).toBeLessThanOrEqual(dockTop!);
-		await expect.poll(async () => (await garments()).length, { timeout: 240_000 }).toBe(PHOTOS);
+		await expect.poll(async () => (await garments()).length, { timeout: 800_000 }).toBe(PHOTOS);
 		await site.services.jobs.settled();
 		await dock.waitFor({ state: 'detached' });
-	}, 300_000);
+	});
 
 	it('what is wrong among the kinds is put right piece by piece, the rest is confirmed at one press', async () => {
 		const { page } = opened;
@@ -124,7 +124,7 @@ describe.skipIf(!hasBrowser())('from 38 photos to a confirmed, named, sorted war
 		await hands.press(page.getByRole('button', { name: /^All \d+ left are right$/ }));
 		await expect.poll(async () => (await garments()).every(({ kindFrom }) => kindFrom === 'user')).toBe(true);
 		await page.getByRole('heading', { name: /What are they/ }).waitFor({ state: 'detached' });
-	}, 240_000);
+	});
 
 	it('every garment has a name of its own by its looks, and none is called by its file', async () => {
 		const listed = (await (await fetch(`${site.address}/api/garments`)).json()) as { name: string }[];
@@ -160,7 +160,7 @@ describe.skipIf(!hasBrowser())('from 38 photos to a confirmed, named, sorted war
 		expect(await decided()).toBe(PHOTOS);
 		await page.getByRole('heading', { name: 'All sorted' }).waitFor();
 		await page.locator('.station[data-state="done"]').filter({ hasText: 'Sort' }).waitFor();
-	}, 180_000);
+	});
 
 	it(`takes at most ${MOST_ACTIONS} actions in all`, () => {
 		process.stderr.write(`38 photos to a confirmed, named, sorted wardrobe: ${hands.actions} actions\n`);

@@ -42,7 +42,7 @@ describe.skipIf(!hasBrowser())('photos that share a ground', () => {
 		await opened.page.goto(`${site.address}/season/${seasonId}/garments`);
 		await section().getByText('Photos of one bed, floor or wall').click();
 		await section().locator('.ground-photo').first().waitFor();
-	}, 300_000);
+	});
 	afterAll(() => site?.close());
 
 	it('stand there in sets, as the program tells them apart', async () => {

@@ -3,12 +3,11 @@ import type { ServerEvent } from '../../src/app/events.ts';
 import { RUST } from '../support/build-wardrobe.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
-const HOOK_MS = 120_000;
 let test: TestApp;
 beforeAll(async () => {
 	test = await testApp();
-}, HOOK_MS);
-afterAll(() => test.close(), HOOK_MS);
+});
+afterAll(() => test.close());
 
 const garment = async (name: string) => (await test.send('POST', '/api/garments', { name })).body;
 

@@ -6,12 +6,11 @@ import { putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
-const HOOK_MS = 120_000;
 let test: TestApp;
 beforeAll(async () => {
 	test = await testApp();
-}, HOOK_MS);
-afterAll(() => test.close(), HOOK_MS);
+});
+afterAll(() => test.close());
 
 const UNTOLD = { source: 'none', cast: null, strength: 0, reason: '', model: UNTOLD_PHONE, error: 10 } as const;
 const QUALITY = { clothesShare: 0.4, clippedShare: 0, brightest: 0.9, sharpness: 0.3 };

@@ -1,12 +1,11 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
-const HOOK_MS = 120_000;
 let test: TestApp;
 beforeAll(async () => {
 	test = await testApp();
-}, HOOK_MS);
-afterAll(() => test.close(), HOOK_MS);
+});
+afterAll(() => test.close());
 
 describe('what goes with a garment', () => {
 	it('is listed whole: as many as the report counts', async () => {

@@ -2,12 +2,11 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Garment } from '../../src/wardrobe/words/garment.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
-const HOOK_MS = 120_000;
 let test: TestApp;
 beforeAll(async () => {
 	test = await testApp();
-}, HOOK_MS);
-afterAll(() => test.close(), HOOK_MS);
+});
+afterAll(() => test.close());
 
 const aSeason = async (name: string) =>
 	(await test.send('POST', '/api/seasons', { name, startsOn: '2026-09-01', endsOn: '2026-11-30' })).body;
