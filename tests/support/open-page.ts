@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { inject } from 'vitest';
+import { say } from '../../src/language/speak.ts';
 import { type RunningServer, serve } from '../../src/server/serve.ts';
 import { copyDemoHome } from './demo-home.ts';
 import { launch } from './launch-browser.ts';
@@ -26,6 +27,12 @@ export type Site = {
 	open(options?: BrowserContextOptions, from?: string): Promise<OpenedPage>;
 	close(): Promise<void>;
 };
+
+/** Whether the program tells of a fault of its own. */
+const isFault = (sentence: string): boolean =>
+	(['refusals.faultOfPhoto', 'refusals.faultOfDevice'] as const).some((key) =>
+		sentence.startsWith(say(key, { error: '' })),
+	);
 
 let browser: Promise<Browser> | null = null;
 
@@ -77,6 +84,8 @@ export async function openSite({ demo = false, share = false } = {}): Promise<Si
 			for (const context of contexts) await context.close();
 			await server.close();
 			rmSync(homePath, { recursive: true, force: true });
+			const faults = said.filter(isFault);
+			if (faults.length > 0) throw new Error(faults.join('\n'));
 		},
 	};
 }
