@@ -56,6 +56,14 @@ async function painted({ seen, surround }: RealChart): Promise<Buffer> {
 		.toBuffer();
 }
 
+/** Each chart painted once, whatever is pointed at. */
+const paintedCharts = new Map<RealChart, Promise<Buffer>>();
+function photoOf(chart: RealChart): Promise<Buffer> {
+	const photo = paintedCharts.get(chart) ?? painted(chart);
+	paintedCharts.set(chart, photo);
+	return photo;
+}
+
 const phones = realCharts().filter(({ camera }) => camera === 'phone');
 const at = Array.from({ length: 24 }, (_, patch) => middle(patch));
 
@@ -64,7 +72,7 @@ async function errorsWith(patches: readonly number[]): Promise<{ readonly error:
 	const read = [];
 	for (const chart of phones) {
 		const neutrals = patches.map((patch) => ({ ...middle(patch), lightness: chart.truth[patch]![0] }));
-		const result = await readPhoto(await painted(chart), { at, correction: { neutrals } });
+		const result = await readPhoto(await photoOf(chart), { at, correction: { neutrals } });
 		if (!result.ok) throw new Error(result.message);
 		const error = meanOf(result.at!.map(({ lab }, patch) => deltaE2000(lab, chart.truth[patch]!)));
 		read.push({ error, stated: result.reading.trust.error });

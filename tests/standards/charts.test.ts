@@ -12,7 +12,7 @@ import { type ChartPhoto, chartPhotos, meanOf, medianOf } from '../support/known
 const errorsOf = ({ patches }: ChartPhoto, correct: (lab: Lab65) => Lab65): number[] =>
 	patches.map(({ seen, truth }) => deltaE2000(correct(seen), truth));
 
-let charts: ChartPhoto[];
+let charts: readonly ChartPhoto[];
 beforeAll(async () => {
 	charts = await chartPhotos(false);
 });

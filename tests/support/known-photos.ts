@@ -61,8 +61,18 @@ function withoutNeutrals(pixels: Pixels, boxes: readonly Box[]): Pixels {
 	return { ...pixels, rgb: covered };
 }
 
+/** Made once for all test files of a worker: these hold what is made from the photos. */
+const charts = new Map<boolean, Promise<readonly ChartPhoto[]>>();
+let cloths: Promise<readonly ClothPhoto[]> | null = null;
+
 /** All chart photos; `hideNeutrals` covers the row of white and greys. */
-export async function chartPhotos(hideNeutrals: boolean): Promise<ChartPhoto[]> {
+export function chartPhotos(hideNeutrals: boolean): Promise<readonly ChartPhoto[]> {
+	const made = charts.get(hideNeutrals) ?? readCharts(hideNeutrals);
+	charts.set(hideNeutrals, made);
+	return made;
+}
+
+async function readCharts(hideNeutrals: boolean): Promise<readonly ChartPhoto[]> {
 	const folder = new URL('../../fixtures/charts/', import.meta.url);
 	const { patches, charts } = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as {
 		patches: { number: number; lab: Lab }[];
@@ -106,7 +116,12 @@ export type ClothPhoto = {
 type ClothTruth = Omit<ClothPhoto, 'pixels' | 'labels' | 'inside' | 'swatches'> & { readonly maskFile: string };
 
 /** All rendered photos with their masks and swatches. */
-export async function clothPhotos(): Promise<ClothPhoto[]> {
+export function clothPhotos(): Promise<readonly ClothPhoto[]> {
+	cloths ??= readCloths();
+	return cloths;
+}
+
+async function readCloths(): Promise<readonly ClothPhoto[]> {
 	const folder = new URL('../../fixtures/renders/', import.meta.url);
 	const { pictures } = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as { pictures: ClothTruth[] };
 	return Promise.all(

@@ -7,7 +7,7 @@ import { mainColourError } from '../../support/cloth-error.ts';
 import { type ClothPhoto, clothPhotos, medianOf } from '../../support/known-photos.ts';
 
 /** Rendered cloth whose true colours are known because we made them: fixtures/renders. */
-let photos: ClothPhoto[];
+let photos: readonly ClothPhoto[];
 beforeAll(async () => {
 	photos = await clothPhotos();
 });
