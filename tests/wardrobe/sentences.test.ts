@@ -1,126 +1,276 @@
 import { describe, expect, it } from 'vitest';
-import { enoughOf } from '../../src/wardrobe/days/enough.ts';
-import { outOfSeason } from '../../src/wardrobe/days/in-season.ts';
-import { daysOfSeason } from '../../src/wardrobe/days/usual-days.ts';
-import { fitOf } from '../../src/wardrobe/fit/fit.ts';
-import { buildLineUp } from '../../src/wardrobe/line-up/line-up.ts';
-import { lonersOf } from '../../src/wardrobe/pairs/loners.ts';
-import { paletteCover } from '../../src/wardrobe/palette/palette-cover.ts';
-import { seasonReport } from '../../src/wardrobe/season/report.ts';
-import { checkCandidate } from '../../src/wardrobe/wishes/candidate-check.ts';
-import { aCandidate, aSeasonInput, aWish } from '../support/build-season.ts';
-import { aGarment, aPalette, aSwatch, INK, OAT, RUST } from '../support/build-wardrobe.ts';
+import { inLanguage } from '../../src/language/speak.ts';
+import { JUDGEMENTS } from './judgement-sentences.ts';
 
-const garments = [
-	aGarment({ id: 'oat shirt', kind: 'shirt', lab: OAT }),
-	aGarment({ id: 'ink trousers', kind: 'trousers', lab: INK }),
-	aGarment({ id: 'ink boots', kind: 'boots', lab: INK }),
-	aGarment({ id: 'grey skirt', kind: 'skirt', lab: [55, 0, 0] }),
-	aGarment({ id: 'loud jumper', kind: 'jumper', lab: [55, 80, -20] }),
-];
-const input = aSeasonInput({
-	garments,
-	wishes: [aWish()],
-	wears: [{ garmentId: 'oat shirt', on: '2026-03-01' }],
-});
-const report = seasonReport(input);
-const sortingOf = (id: string) => report.garments.find(({ garmentId }) => garmentId === id)!.sorting.sentence;
-const blurred = { error: 9, reasons: ['the lamp is unknown'], advice: null };
-
-// One sentence of each judgement with the data behind it, to be read aloud: true of that case, short, and saying what to do where there is something to do.
-const TOLD: readonly (readonly [judgement: string, data: string, sentence: string, told: () => string])[] = [
+// One sentence of each judgement, to be read aloud: true of that case, short, and saying what to do where there is something to do.
+const TOLD: readonly (readonly [judgement: string, data: string, english: string, german: string])[] = [
+	['fit', 'a rust shirt', '100 % of it matches rust. It fits.', '100 % davon trifft rust. Es passt.'],
 	[
-		'fit',
-		'a rust shirt',
-		'100 % of it matches rust. It fits.',
-		() => fitOf(aGarment({ id: 'a', lab: RUST }), aPalette()).sentence,
+		'fit, off',
+		'a magenta shirt',
+		'It is hot pink, which matches nothing in the palette.',
+		'Es ist pink, und das passt zu nichts in der Palette.',
+	],
+	[
+		'fit, in parts',
+		'a shirt, rust with a third magenta',
+		'66 % of it matches rust; the hot pink part, 34 %, matches nothing in the palette. It is near the palette, not in it.',
+		'66 % davon trifft rust; der Teil in pink, 34 %, passt zu nichts in der Palette. Es liegt nahe an der Palette, nicht darin.',
 	],
 	[
 		'fit, unsure',
 		'a grey-oat shirt in bad light',
 		'100 % of it is some way from oat. Unsure, likely near: the photo leaves room for anything from off to fitting (the lamp is unknown). Look at it in daylight.',
-		() => fitOf(aGarment({ id: 'a', lab: [67.5, 1, 11], trust: blurred }), aPalette()).sentence,
+		'100 % davon liegt ein Stück weg von oat. Unsicher, wohl nahe dran: Das Foto lässt Raum für alles von unpassend bis passend (the lamp is unknown). Schau es bei Tageslicht an.',
+	],
+	[
+		'fit, no palette',
+		'a season without pictures',
+		'The season has no palette yet, so there is nothing to compare it with.',
+		'Die Saison hat noch keine Palette; es gibt nichts, womit es sich vergleichen ließe.',
+	],
+	[
+		'light',
+		'seven shirts farther and farther from oat, in bad light',
+		'6 pieces are unsure because of the light. Photographed with white paper and a grey card beside them, about 3 would be clear; with a grey card alone about 2; with white paper alone about 1.',
+		'6 Stücke sind wegen des Lichts unsicher. Mit weißem Papier und einer Graukarte daneben fotografiert, wären etwa 3 klar; mit einer Graukarte allein etwa 2; mit weißem Papier allein etwa 1.',
 	],
 	[
 		'palette cover',
 		'one picture of two in its colours',
 		'The palette holds 50 % of the cloth in your pictures. 1 picture is mostly left out: ask for more colours, add one by hand, or take the picture off the board.',
-		() => paletteCover([{ swatches: [aSwatch(OAT)] }, { swatches: [aSwatch([60, 60, -60])] }], aPalette()).sentence,
+		'Die Palette hält 50 % des Stoffs in deinen Bildern. 1 Bild bleibt größtenteils außen vor: Verlange mehr Farben, füge eine von Hand hinzu oder nimm das Bild von der Tafel.',
+	],
+	[
+		'palette change',
+		'teal new, plum gone',
+		"90 % of this palette was in last year's; new: teal; gone: plum.",
+		'90 % dieser Palette waren in der vom letzten Jahr; neu: teal; weg: plum.',
 	],
 	[
 		'season',
-		'shorts in spring',
+		'shorts in a cold spring',
 		'it is for days of 18 degrees or more, and a warm day of the season has 12',
-		() =>
-			outOfSeason(aGarment({ id: 'a', kind: 'shorts' }), {
-				...input.season,
-				days: { ...daysOfSeason(input.season), warmDay: 12 },
-			})!,
+		'es ist für Tage ab 18 Grad, und ein warmer Tag der Saison hat 12',
 	],
 	[
 		'enough',
 		'one shirt, one pair of trousers',
 		'Between two washes, 7 days apart, the tops last 1 day, the bottoms 4 days, dresses and one-pieces 0 days: 6 days short. Wash sooner, or add another top.',
-		() => enoughOf(garments.slice(0, 2), daysOfSeason(input.season)).sentence,
+		'Zwischen zwei Wäschen liegen 7 Tage; die Oberteile reichen 1 Tag, die Unterteile 4 Tage, Kleider und Einteiler 0 Tage: Es fehlen 6 Tage. Wasche früher oder nimm ein Oberteil dazu.',
 	],
 	[
 		'line-up',
 		'four pieces, two places open',
-		'3 garments dress 1 of 7 days between washes, cover 49 % of the palette. Another choice could gain 2 % at most. 2 places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
-		() =>
-			buildLineUp(input, {
-				quotas: { top: 2, outer: 1, bottom: 1, full: 0, legwear: 0, shoes: 1, accessory: 0 },
-				targetCount: 5,
-				mustKeep: [],
-				neverUse: [],
-			}).sentence,
+		'3 garments dress 1 of 7 days between washes and cover 49 % of the palette. Another choice could gain 2 % at most. 2 places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
+		'3 Kleidungsstücke kleiden 1 von 7 Tagen zwischen zwei Wäschen und decken 49 % der Palette. Eine andere Wahl könnte höchstens 2 % gewinnen. 2 Plätze bleiben offen: Nichts anderes, was du hast, ist einen wert. Mach aus jedem einen Wunsch oder verlange weniger.',
+	],
+	[
+		'line-up, what cannot be met',
+		'shorts that must be kept in spring',
+		'linen shorts must be kept, though it is for summer, not spring. Tops: 2 wanted, 1 can be chosen, 1 too few. Coats and jackets: 1 wanted, 0 can be chosen, 1 too few. Wanted a coat or jacket for cold days of 4 degrees; none that can be chosen is that warm.',
+		'linen shorts muss bleiben, obwohl: es ist für Sommer, nicht für Frühling. Oberteile: 2 gewünscht, 1 wählbar, 1 zu wenig. Mäntel und Jacken: 1 gewünscht, 0 wählbar, 1 zu wenig. Gewünscht war ein Mantel oder eine Jacke für kalte Tage mit 4 Grad; nichts Wählbares ist so warm.',
+	],
+	[
+		'what if',
+		'the boots taken out',
+		'4 garments make 4 outfits, about as many as before. They cover 50 % of the palette, before 52 %. No shoes are among them, so outfits are counted without.',
+		'4 Kleidungsstücke ergeben 4 Outfits, etwa so viele wie vorher. Sie decken 50 % der Palette, vorher 52 %. Schuhe sind nicht dabei, darum wird ohne sie gezählt.',
+	],
+	[
+		'pair',
+		'an oat shirt with ink trousers',
+		'Both lie in the season’s palette.',
+		'Beide liegen in der Palette der Saison.',
+	],
+	[
+		'pair, nothing known',
+		'a magenta jumper with a lime skirt',
+		'Nothing speaks for loud jumper with lime skirt yet, and nothing against. Wear it or approve it, and it counts.',
+		'Für „loud jumper“ mit „lime skirt“ spricht noch nichts, und nichts dagegen. Trag es oder sag ja, dann zählt es.',
+	],
+	[
+		'twins',
+		'two shirts of one colour',
+		'oat shirt and other shirt are nearly the same colour.',
+		'„oat shirt“ und „other shirt“ haben fast dieselbe Farbe.',
 	],
 	[
 		'loner',
 		'a magenta jumper among greys',
 		'Does loud jumper go with anything? It lies outside the palette, and far from most of what you own. grey skirt could carry it: wear the two together, and that settles it. New photos would most likely say the same.',
-		() => lonersOf(garments, { palette: aPalette(), pairings: [], pairWords: [], wornTogether: [] })[0]!.sentence,
+		'Passt loud jumper zu etwas? Es liegt außerhalb der Palette und weit weg von dem meisten, was du hast. grey skirt könnte es tragen: Zieh beides zusammen an, dann ist es entschieden. Neue Fotos sagten sehr wahrscheinlich dasselbe.',
+	],
+	[
+		'picture',
+		'one that lacks a plum coat',
+		'One piece is missing: plum coat.',
+		'Ein Teil fehlt: Mantel, dunkelviolett.',
+	],
+	[
+		'pictures',
+		'one that lacks a plum coat',
+		'You can wear 0 of 1 pictures now. One more is a single piece away.',
+		'0 von 1 Bildern kannst du jetzt tragen. Bei einem weiteren fehlt nur ein Teil.',
+	],
+	[
+		'gap, a piece',
+		'a plum coat of one picture',
+		'Missing: plum coat. In your only picture. With it you could wear one more picture. You own nothing like it. One such piece would add 1 outfit.',
+		'Es fehlt: Mantel, dunkelviolett. In deinem einzigen Bild. Damit kannst du ein Bild mehr tragen. So etwas besitzt du nicht. Ein solches Stück brächte dazu: 1 Outfit.',
+	],
+	[
+		'gap, perhaps',
+		'a plum coat of two pictures, and a violet one owned',
+		'Perhaps missing: plum coat. In 2 of your 2 pictures. Your violet coat may stand in for it, or be too far: hold it beside the picture in daylight. One such piece would add 1 outfit.',
+		'Vielleicht fehlt: Mantel, dunkelviolett. In 2 deiner 2 Bilder. Vielleicht tut es violet coat, vielleicht ist es zu weit weg: Halte es bei Tageslicht neben das Bild. Ein solches Stück brächte dazu: 1 Outfit.',
+	],
+	[
+		'gap, a colour',
+		'rust, of which nothing is held',
+		'Nothing you have here is rust. No picture shows where it is worn; as tops it would go with most. One such piece would add 1 outfit.',
+		'Nichts, was du hier hast, ist rust. Kein Bild zeigt, wo es getragen wird; am meisten passt es hier: Oberteile. Ein solches Stück brächte dazu: 1 Outfit.',
+	],
+	[
+		'gap, stored',
+		'rust, with a rust skirt in store',
+		'First bring rust skirt back: it is stored and could fill it. Nothing you have here is rust. No picture shows where it is worn; as tops it would go with most. One such piece would add 1 outfit.',
+		'Hol zuerst „rust skirt“ zurück: Es liegt im Lager und könnte es füllen. Nichts, was du hier hast, ist rust. Kein Bild zeigt, wo es getragen wird; am meisten passt es hier: Oberteile. Ein solches Stück brächte dazu: 1 Outfit.',
+	],
+	[
+		'gap, a slot',
+		'one pair of shoes of four wanted',
+		'Shoes: the season wants 4, you have 1. In oat one more would add most: 4 outfits.',
+		'Schuhe: Die Saison will 4, du hast 1. In oat brächte eines mehr am meisten dazu: 4 Outfits.',
 	],
 	[
 		'wish',
 		'a rust jumper wanted since January',
 		'It would add 1 outfit. It answers a colour of which 100 % is missing. Priority 23 of 100: 10 for the palette, 7 for waiting, 5 for outfits, 1 for the seasons it serves. Wanted for 68 days, longer than your waiting time, it is a real wish: used first, then new from makers you trust.',
-		() => report.wishes[0]!.sentence,
+		'Dazu kämen: 1 Outfit. Es antwortet auf eine Farbe, von der 100 % fehlen. Dringlichkeit 23 von 100: 10 für die Palette, 7 fürs Warten, 5 für Outfits, 1 für die Jahreszeiten. Gewünscht seit: 68 Tage. Das ist länger als deine Wartezeit, also ein echter Wunsch: Zuerst gebraucht, dann neu von Herstellern deines Vertrauens.',
 	],
 	[
-		'candidate',
+		'wish, waiting',
+		'a rust jumper wanted since last week, beside another wish',
+		'It would add 1 outfit. It answers a colour of which 100 % is missing. Priority 17 of 100: 10 for the palette, 5 for outfits, 1 for waiting, 1 for the seasons it serves. Look for it used; in 23 days, if you still want it, new from makers you trust is open. Other photos could put it before or behind one more wish, so the one wanted longer comes first.',
+		'Dazu kämen: 1 Outfit. Es antwortet auf eine Farbe, von der 100 % fehlen. Dringlichkeit 17 von 100: 10 für die Palette, 5 für Outfits, 1 fürs Warten, 1 für die Jahreszeiten. Such es gebraucht; noch 23 Tage, dann darf es, wenn du es noch willst, neu sein, von Herstellern deines Vertrauens. Andere Fotos könnten ihn vor oder hinter einen weiteren Wunsch stellen, darum steht der ältere vorn.',
+	],
+	[
+		'candidate, take',
 		'a rust jumper for 60',
-		'Take it: It answers the wish “rust jumper”.',
-		() => checkCandidate(aCandidate(), input).sentence,
+		'Take it. It answers the wish “rust jumper”.',
+		'Nehmen. Es erfüllt den Wunsch „rust jumper“.',
 	],
 	[
-		'sorting',
+		'candidate, think',
+		'a rust jumper over the limit',
+		'Think about it. It costs 95, over your limit of 80.',
+		'Überlegen. Es kostet 95, mehr als deine Grenze von 80.',
+	],
+	[
+		'candidate, leave',
+		'a lime jumper',
+		'Leave it. It is lime, which matches nothing in the palette.',
+		'Lassen. Es ist gelbgrün, und das passt zu nichts in der Palette.',
+	],
+	[
+		'candidate, ask',
+		'a jumper whose colour the photo cannot tell',
+		'Ask the seller for a photo beside a sheet of white paper: this one does not tell its colour well enough.',
+		'Bitte um ein Foto neben einem weißen Blatt: Dieses sagt seine Farbe nicht gut genug.',
+	],
+	[
+		'candidate, own',
+		'the very photo of an owned jumper',
+		'You own this: mine has the very same photo, or looks the same.',
+		'Das hast du schon: mine hat dasselbe Foto oder sieht ebenso aus.',
+	],
+	[
+		'sorting, keep',
 		'an oat shirt worn last week',
 		'Keep it on the rail: its colour fits the season.',
-		() => sortingOf('oat shirt'),
+		'Auf der Stange lassen: seine Farbe passt zur Saison.',
 	],
 	[
-		'sorting',
+		'sorting, store',
 		'a magenta jumper, wears noted for nine days',
 		'Store it: its colour is off the season’s palette; it may go with nothing else you have.',
-		() => sortingOf('loud jumper'),
+		'Einlagern: seine Farbe passt nicht zur Palette der Saison; es passt vielleicht zu nichts anderem, was du hast.',
+	],
+	[
+		'sorting, let go',
+		'a magenta jumper last worn three years ago',
+		'Let it go (swap): it was last worn on 2023-03-01, and two of its seasons have passed; its colour is off the season’s palette; it may go with nothing else you have.',
+		'Weggeben (tauschen): zuletzt getragen am 2023-03-01, und zwei seiner Saisons sind vergangen; seine Farbe passt nicht zur Palette der Saison; es passt vielleicht zu nichts anderem, was du hast.',
+	],
+	[
+		'sorting, another season',
+		'shorts in spring',
+		'Store it: it is for summer, not spring.',
+		'Einlagern: es ist für Sommer, nicht für Frühling.',
+	],
+	[
+		'sorting, up to you',
+		'a grey skirt not worn for half a year',
+		'Up to you: its colour fits the season; no wear of it is noted since 2025-08-01. Wear it once, in daylight, then decide.',
+		'Du entscheidest: seine Farbe passt zur Saison; seit 2025-08-01 ist kein Tragen vermerkt. Trag es einmal bei Tageslicht, dann weißt du mehr.',
+	],
+	[
+		'look-back, worn again',
+		'a shirt with trousers on two days',
+		'oat shirt with ink trousers: worn on 2 days. An outfit that works.',
+		'oat shirt mit ink trousers: an 2 Tagen getragen. Das funktioniert.',
+	],
+	[
+		'look-back, never combined',
+		'a loved shirt and loved boots',
+		'ink boots and oat shirt are favourites of yours and go together, but you never wore them on one day: try it.',
+		'ink boots und oat shirt gehören zu deinen Lieblingen und passen zusammen, aber du trugst sie nie an einem Tag: Probier es.',
+	],
+	[
+		'look-back, never worn',
+		'trousers that were not worn',
+		'ink trousers: not worn, though something on the rail goes with it. Wear it once, or let it go.',
+		'ink trousers: nicht getragen, obwohl auf der Stange etwas dazu passt. Trag es einmal oder gib es weg.',
+	],
+	[
+		'look-back, never worn',
+		'the jumper that goes with nothing',
+		'loud jumper: not worn, perhaps because it goes with nothing else you have. Try it once with grey skirt, or let it go.',
+		'loud jumper: nicht getragen, vielleicht weil es zu nichts anderem passt, das du hast. Versuch es einmal mit „grey skirt“ oder gib es weg.',
+	],
+	[
+		'look-back, never worn',
+		'shorts, wears noted since last week',
+		'linen shorts: not worn yet; it is for summer, not spring. Its time is still to come.',
+		'linen shorts: noch nicht getragen; es ist für Sommer, nicht für Frühling. Seine Zeit kommt noch.',
 	],
 	[
 		'look-back',
-		'trousers that were not worn',
-		'ink trousers was not worn, though it goes with what is on the rail: wear it once, or let it go.',
-		() => report.wornOutfits.neverWorn.find(({ garmentId }) => garmentId === 'ink trousers')!.sentence,
+		'one wear noted',
+		'1 wear in the last twelve months; 4 of 5 garments not worn once.',
+		'1-mal getragen in den letzten zwölf Monaten. 5 Kleidungsstücke, davon 4 kein einziges Mal getragen.',
 	],
 	[
 		'what is held',
 		'five pieces on the rail',
 		'5 garments on the rail make 4 outfits for the days of this season. They cover 52 % of the palette.',
-		() => report.held.sentence,
+		'5 Kleidungsstücke auf der Stange ergeben für die Tage dieser Saison 4 Outfits. Sie decken 52 % der Palette.',
 	],
 ];
 
 describe('the sentences of the judgements', () => {
-	it.each(TOLD)('%s: of %s it says "%s"', (_, __, sentence, told) => {
-		expect(told()).toBe(sentence);
+	it('are all here, each with the data behind it', () => {
+		expect(TOLD.map(([judgement, data]) => [judgement, data])).toEqual(
+			JUDGEMENTS.map(([judgement, data]) => [judgement, data]),
+		);
 	});
+
+	it.each(TOLD.map((told, index) => [...told, JUDGEMENTS[index]![2]] as const))(
+		'%s: of %s it says "%s"',
+		(_, __, english, german, told) => {
+			expect(inLanguage('en-GB', told)).toBe(english);
+			expect(inLanguage('de', told)).toBe(german);
+		},
+	);
 });

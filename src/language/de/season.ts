@@ -104,7 +104,7 @@ export const SEASON = {
 	lineUp: {
 		noSlot: 'Du verlangst noch nichts: Sag, wie viele du von jedem willst.',
 		nothing: 'Es gibt noch nichts zu wählen: Füge Stücke hinzu oder hänge welche auf die Stange.',
-		wears: 'tragen {{worn}} von {{pictures}}, die mit deinen Stücken gehen',
+		wears: 'können {{worn}} von {{pictures}} tragen, die mit deinen Stücken gehen',
 		dresses: 'kleiden {{dressed}} von {{asked}} Tagen zwischen zwei Wäschen',
 		covers: 'decken {{percent}} % der Palette',
 		told: '{{garments}} {{told}}. {{proof}}.',
@@ -118,20 +118,18 @@ export const SEASON = {
 	},
 	lookBack: {
 		with: ' mit ',
-		wornAgain: '{{names}}: getragen an so vielen Tagen: {{days}}. Das funktioniert.',
+		wornAgain: '{{names}}: an {{count}} Tagen getragen. Das funktioniert.',
 		neverCombined:
 			'{{one}} und {{other}} gehören zu deinen Lieblingen und passen zusammen, aber du trugst sie nie an einem Tag: Probier es.',
-		unwornSeason: '{{name}} wurde nicht getragen: {{out}}. Seine Zeit kommt noch.',
-		unwornSeasonPassed:
-			'{{name}} wurde ein ganzes Jahr nicht getragen, auch nicht in seiner Saison ({{out}}): weggeben?',
+		unwornSeason: '{{name}}: noch nicht getragen; {{out}}. Seine Zeit kommt noch.',
+		unwornSeasonPassed: '{{name}}: ein ganzes Jahr nicht getragen, auch nicht in seiner Saison ({{out}}). Weggeben?',
 		unwornLoner:
-			'{{name}} wurde nicht getragen, vielleicht weil es zu nichts anderem passt, das du hast: Versuch es einmal mit „{{carrier}}“ oder gib es weg.',
+			'{{name}}: nicht getragen, vielleicht weil es zu nichts anderem passt, das du hast. Versuch es einmal mit „{{carrier}}“ oder gib es weg.',
 		unwornNoPartner:
-			'{{name}} wurde nicht getragen, vielleicht weil nichts auf der Stange dazu passt: Such im Lager einen Partner oder gib es weg.',
-		unwornNoReason:
-			'{{name}} wurde nicht getragen, obwohl es zu dem auf der Stange passt: Trag es einmal oder gib es her.',
+			'{{name}}: nicht getragen, vielleicht weil nichts auf der Stange dazu passt. Such im Lager einen Partner oder gib es weg.',
+		unwornNoReason: '{{name}}: nicht getragen, obwohl auf der Stange etwas dazu passt. Trag es einmal oder gib es weg.',
 		none: 'In den letzten zwölf Monaten ist kein Tragen vermerkt; es lässt sich nicht sagen, was getragen wird. Tippe auf „heute getragen“ bei dem, was du trägst.',
-		some: '{{wears}} in den letzten zwölf Monaten; nicht ein einziges Mal: {{never}} von {{garments}}.',
+		some: '{{wears}} in den letzten zwölf Monaten. {{garments}}, davon {{never}} kein einziges Mal getragen.',
 	},
 	wears: {
 		none: 'Für „{{name}}“ ist kein Tragen vermerkt.',
@@ -180,13 +178,13 @@ export const SEASON = {
 		serves: 'Es dient für {{parts}}.',
 		stored: '„{{name}}“ liegt im Lager und könnte es zuerst füllen.',
 		wait: 'Such es gebraucht; noch {{days}}, dann darf es, wenn du es noch willst, neu sein, von Herstellern deines Vertrauens.',
-		open: 'Gewünscht seit so langer Zeit ({{days}}), länger als deine Wartezeit: ein echter Wunsch. Zuerst gebraucht, dann neu von Herstellern deines Vertrauens.',
+		open: 'Gewünscht seit: {{days}}. Das ist länger als deine Wartezeit, also ein echter Wunsch: Zuerst gebraucht, dann neu von Herstellern deines Vertrauens.',
 	},
 	candidates: {
 		own: 'Das hast du schon: {{name}} hat dasselbe Foto oder sieht ebenso aus.',
-		takeBecause: 'Nehmen: {{because}}',
-		thinkBecause: 'Überlegen: {{because}}',
-		leaveBecause: 'Lassen: {{because}}',
+		takeBecause: 'Nehmen. {{because}}',
+		thinkBecause: 'Überlegen. {{because}}',
+		leaveBecause: 'Lassen. {{because}}',
 		fillsPicture: 'Das fehlt dir noch: {{name}}, auf {{pictures}} zu sehen.',
 		fillsColour: 'Es ist {{colour}}, und davon fehlt der Saison noch etwas.',
 		newNoWish: 'Es ist neu, und kein Wunsch verlangt es: Gebraucht geht vor.',

@@ -52,6 +52,7 @@ export const PICTURES = {
 		from: 'From pictures: {{pictures}}.',
 	},
 	wishedPieces: {
+		seenOnly: 'In your only picture.',
 		seen_one: 'In one of your {{total}} pictures.',
 		seen_other: 'In {{count}} of your {{total}} pictures.',
 		completes_one: 'With it you could wear one more picture.',

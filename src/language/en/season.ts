@@ -105,7 +105,7 @@ export const SEASON = {
 	lineUp: {
 		noSlot: 'You ask for nothing yet: say how many you want of each.',
 		nothing: 'There is nothing to choose from yet: add garments, or put some on the rail.',
-		wears: 'wear {{worn}} of the {{pictures}} that your garments can wear',
+		wears: 'can wear {{worn}} of the {{pictures}} that your wardrobe can wear',
 		dresses: 'dress {{dressed}} of {{asked}} days between washes',
 		covers: 'cover {{percent}} % of the palette',
 		told: '{{garments}} {{told}}. {{proof}}.',
@@ -117,16 +117,16 @@ export const SEASON = {
 	},
 	lookBack: {
 		with: ' with ',
-		wornAgain: '{{names}}: worn on {{days}}. An outfit that works.',
+		wornAgain: '{{names}}: worn on {{count}} days. An outfit that works.',
 		neverCombined:
 			'{{one}} and {{other}} are favourites of yours and go together, but you never wore them on one day: try it.',
-		unwornSeason: '{{name}} was not worn: {{out}}. Its time is still to come.',
-		unwornSeasonPassed: '{{name}} was not worn for a whole year, its own season included ({{out}}): let it go?',
+		unwornSeason: '{{name}}: not worn yet; {{out}}. Its time is still to come.',
+		unwornSeasonPassed: '{{name}}: not worn for a whole year, its own season included ({{out}}). Let it go?',
 		unwornLoner:
-			'{{name}} was not worn, perhaps because it goes with nothing else you have: try it once with {{carrier}}, or let it go.',
+			'{{name}}: not worn, perhaps because it goes with nothing else you have. Try it once with {{carrier}}, or let it go.',
 		unwornNoPartner:
-			'{{name}} was not worn, perhaps because nothing on the rail is known to go with it: look for a partner in store, or let it go.',
-		unwornNoReason: '{{name}} was not worn, though it goes with what is on the rail: wear it once, or let it go.',
+			'{{name}}: not worn, perhaps because nothing on the rail is known to go with it. Look for a partner in store, or let it go.',
+		unwornNoReason: '{{name}}: not worn, though something on the rail goes with it. Wear it once, or let it go.',
 		none: 'No wear has been noted in the last twelve months, so nothing can be said of what is worn. Tap “worn today” on what you wear.',
 		some: '{{wears}} in the last twelve months; {{never}} of {{garments}} not worn once.',
 	},
@@ -181,9 +181,9 @@ export const SEASON = {
 	},
 	candidates: {
 		own: 'You own this: {{name}} has the very same photo, or looks the same.',
-		takeBecause: 'Take it: {{because}}',
-		thinkBecause: 'Think about it: {{because}}',
-		leaveBecause: 'Leave it: {{because}}',
+		takeBecause: 'Take it. {{because}}',
+		thinkBecause: 'Think about it. {{because}}',
+		leaveBecause: 'Leave it. {{because}}',
 		fillsPicture: 'This is the {{name}} of {{pictures}}, which you lack.',
 		fillsColour: 'It is {{colour}}, of which the season still lacks some.',
 		newNoWish: 'It is new, and no wish asks for it: used comes first.',

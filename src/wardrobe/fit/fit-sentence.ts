@@ -1,4 +1,5 @@
 import { say } from '../../language/speak.ts';
+import { asSentence } from '../words/as-sentence.ts';
 import { colourWord, type Palette, type PaletteColour } from '../words/palette-colour.ts';
 import type { Trust } from '../words/reading.ts';
 import { saidColour } from '../words/said-colour.ts';
@@ -71,8 +72,10 @@ export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: P
 		.filter(({ score }) => score < ODD_UNDER)
 		.sort((one, other) => other.swatch.share - one.swatch.share)[0];
 	if (odd) told.push(oddSentence(odd, palette));
-	const reasons = told.join('; ');
-	return `${reasons.charAt(0).toUpperCase()}${reasons.slice(1)}. ${closing(fit, trust)}`;
+	// Where nothing of it matches anything, the reason says the verdict already.
+	const isSaid = fit.verdict === 'off' && told.length === 1 && odd !== undefined && odd.distance >= NOTHING_FROM;
+	const reasons = `${asSentence(told.join('; '))}.`;
+	return isSaid ? reasons : `${reasons} ${closing(fit, trust)}`;
 }
 
 /** From this share on a colour is all of a piece, as far as anybody would say. */

@@ -1,6 +1,7 @@
 import { say } from '../../language/speak.ts';
 import { fitPercentOf } from '../fit/fit.ts';
 import { outfitsText, rangeOf } from '../pairs/outfit-range.ts';
+import { asSentence } from '../words/as-sentence.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { colourWord } from '../words/palette-colour.ts';
@@ -27,7 +28,7 @@ export function slotGap(
 		.map(({ garment }) => garment);
 	const sentence = [
 		stored ? say('gaps.stored', { name: stored.name }) : '',
-		say('gaps.slotShort', { slot: say(`slots.${slot}`), wanted, held }),
+		say('gaps.slotShort', { slot: asSentence(say(`slots.${slot}`)), wanted, held }),
 		best && colour && best.outfitsAdded.to > 0
 			? say('gaps.slotAdds', { colour: colourWord(colour), outfits: outfitsText(best.outfitsAdded) })
 			: '',

@@ -10,6 +10,7 @@ import { pairContextOf } from '../pairs/pair-context.ts';
 import { type PairTable, pairTable } from '../pairs/pair-table.ts';
 import { picturesOf } from '../pictures/picture.ts';
 import { answeringGarments } from '../pictures/wearable-count.ts';
+import { asSentence } from '../words/as-sentence.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { weightsOf } from '../words/line-up-weights.ts';
@@ -68,7 +69,7 @@ function unmetNeeds(
 	const bySlots = SLOTS.flatMap((slot) => {
 		const wanted = request.quotas[slot];
 		const can = choices[slot].length + keptIn[slot];
-		const said = { wanted, slot: say(`slots.${slot}`) };
+		const said = { wanted, slot: asSentence(say(`slots.${slot}`)) };
 		if (can < wanted) return [say('unmet.tooFew', { ...said, can, missing: wanted - can })];
 		const kept = keptIn[slot];
 		return kept > wanted ? [say('unmet.tooMany', { ...said, kept, over: kept - wanted })] : [];

@@ -67,7 +67,7 @@ function sentenceOf({ problem }: LineUpSetup, { members, parts }: ScoredSet, pro
 	const open = problem.size - members.length;
 	const whole = say('lineUp.told', {
 		garments: say('counts.garments', { count: members.length }),
-		told: told.join(', '),
+		told: [told.slice(0, -1).join(', '), told.at(-1)].filter(Boolean).join(say('inSeason.and')),
 		proof: proofWords(proof),
 	});
 	return open > 0 ? `${whole} ${say('lineUp.open', { count: open })}` : whole;

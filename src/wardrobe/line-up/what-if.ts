@@ -5,6 +5,7 @@ import { seasonGaps } from '../gaps/season-gaps.ts';
 import { type OutfitRange, outfitsText, rangeOf, type Tally, tallyDifference } from '../pairs/outfit-range.ts';
 import { wearableBoard } from '../pictures/wearable-pictures.ts';
 import { wishedPieces } from '../pictures/wished-pieces.ts';
+import { slotOfKind } from '../words/kind.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 
 /** A set tried out: what it makes and what it leaves open. */
@@ -78,6 +79,8 @@ export function whatIf(
 	const kept = change.garmentIds.filter((id) => !removed.has(id));
 	const { set: after, tally: tallyAfter } = triedSet(input, new Set([...kept, ...change.add]));
 	const outfitsChange = rangeOf(tallyDifference(tallyAfter, tally));
+	const shoes = new Set(input.garments.filter(({ kind }) => slotOfKind(kind) === 'shoes').map(({ id }) => id));
+	const hasShoes = (ids: readonly string[]) => ids.some((id) => shoes.has(id));
 	const without = (gaps: readonly Gap[], others: readonly Gap[]) =>
 		gaps.filter(({ id }) => !others.some((other) => other.id === id));
 	return {
@@ -87,11 +90,16 @@ export function whatIf(
 		coveredChange: after.coveredShare - before.coveredShare,
 		filled: without(before.gaps, after.gaps),
 		opened: without(after.gaps, before.gaps),
-		sentence: changeSentence({
-			garmentCount: after.garmentIds.length,
-			outfits: after.outfits,
-			outfitsChange,
-			covered: { before: before.coveredShare, after: after.coveredShare },
-		}),
+		sentence: [
+			changeSentence({
+				garmentCount: after.garmentIds.length,
+				outfits: after.outfits,
+				outfitsChange,
+				covered: { before: before.coveredShare, after: after.coveredShare },
+			}),
+			hasShoes(after.garmentIds) || !hasShoes(before.garmentIds) ? '' : say('held.noShoes'),
+		]
+			.filter(Boolean)
+			.join(' '),
 	};
 }

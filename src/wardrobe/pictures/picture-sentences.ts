@@ -55,13 +55,12 @@ export function wishedPieceSentence(piece: WishedPiece, total: number, names: Na
 	const { pictures, completes, perhaps, shownIn, nearestGarmentId, nearestDistance, kindSure } = piece;
 	const nearest = nearestGarmentId !== null && (nearestDistance ?? Number.POSITIVE_INFINITY) <= NEAREST_WITHIN;
 	const garment = nearest ? names.get(nearestGarmentId) : undefined;
+	const seen = (count: number) =>
+		total === 1 ? say('wishedPieces.seenOnly') : say('wishedPieces.seen', { count, total });
 	if (perhaps)
-		return [
-			say('wishedPieces.seen', { count: shownIn, total }),
-			say('wishedPieces.perhaps', { garment: names.get(nearestGarmentId ?? '') ?? '' }),
-		].join(' ');
+		return [seen(shownIn), say('wishedPieces.perhaps', { garment: names.get(nearestGarmentId ?? '') ?? '' })].join(' ');
 	return [
-		say('wishedPieces.seen', { count: pictures.length, total }),
+		seen(pictures.length),
 		completes.length > 0
 			? say('wishedPieces.completes', { count: completes.length })
 			: say('wishedPieces.completesNone'),

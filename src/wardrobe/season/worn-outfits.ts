@@ -60,7 +60,7 @@ function wornAgain(garments: readonly Garment[], { wears, today }: SeasonInput):
 			return {
 				garmentIds,
 				days: count,
-				sentence: say('lookBack.wornAgain', { names, days: say('counts.days', { count }) }),
+				sentence: say('lookBack.wornAgain', { names, count }),
 			};
 		});
 }

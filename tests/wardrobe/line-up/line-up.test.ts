@@ -44,15 +44,15 @@ describe('a line-up', () => {
 		expect(result.proof.kind).not.toBe('best-found');
 		expect(result.problems).toEqual([]);
 		expect(result.sentence).toMatch(
-			/^6 garments dress \d of 7 days between washes, cover \d+ % of the palette\. (No other choice does better|Another choice could gain \d+ % at most)\./,
+			/^6 garments dress \d of 7 days between washes and cover \d+ % of the palette\. (No other choice does better|Another choice could gain \d+ % at most)\./,
 		);
 	});
 
 	it('says which quotas cannot be met, and by how much', () => {
 		const { problems, garmentIds } = buildLineUp(input, wanting({ top: 5, bottom: 1, shoes: 3 }));
 		expect(problems).toEqual([
-			'tops: 5 wanted, 2 can be chosen, 3 too few.',
-			'shoes: 3 wanted, 1 can be chosen, 2 too few.',
+			'Tops: 5 wanted, 2 can be chosen, 3 too few.',
+			'Shoes: 3 wanted, 1 can be chosen, 2 too few.',
 		]);
 		expect(garmentIds).toHaveLength(4);
 	});
@@ -63,7 +63,7 @@ describe('a line-up', () => {
 			wanting({ top: 1, bottom: 1 }, { mustKeep: ['lime shirt', 'rust shirt'] }),
 		);
 		expect(garmentIds).toEqual(expect.arrayContaining(['lime shirt', 'rust shirt']));
-		expect(problems).toEqual(['tops: 1 wanted, 2 must be kept, 1 too many. All are kept.']);
+		expect(problems).toEqual(['Tops: 1 wanted, 2 must be kept, 1 too many. All are kept.']);
 	});
 
 	it('names must-keeps that contradict something else that was said', () => {

@@ -41,7 +41,7 @@ describe('what the wears say of outfits', () => {
 			['rust shirt', null],
 			['shorts', 'season'],
 		]);
-		expect(unworn[1]!.sentence).toBe('shorts was not worn: it is for summer, not spring. Its time is still to come.');
+		expect(unworn[1]!.sentence).toBe('shorts: not worn yet; it is for summer, not spring. Its time is still to come.');
 	});
 
 	it('does not excuse by the season what was not worn in a whole year', () => {
@@ -52,8 +52,7 @@ describe('what the wears say of outfits', () => {
 				.neverWorn;
 		expect(unworn('2025-02-01').find(({ garmentId }) => garmentId === 'shorts')).toMatchObject({
 			why: 'season-passed',
-			sentence:
-				'shorts was not worn for a whole year, its own season included (it is for summer, not spring): let it go?',
+			sentence: 'shorts: not worn for a whole year, its own season included (it is for summer, not spring). Let it go?',
 		});
 	});
 

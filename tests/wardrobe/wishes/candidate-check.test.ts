@@ -60,7 +60,7 @@ describe('the check of a candidate', () => {
 	it('tells to think where something speaks against it or no wish asks for it', () => {
 		expect(check({ price: 81 })).toMatchObject({ recommendation: 'think' });
 		expect(check({ price: 81 }).reasons.join(' ')).toContain('It costs 81, over your limit of 80.');
-		expect(check({ price: 81 }).sentence).toBe('Think about it: It costs 81, over your limit of 80.');
+		expect(check({ price: 81 }).sentence).toBe('Think about it. It costs 81, over your limit of 80.');
 		const rust = aGarment({ id: 'rust skirt', kind: 'skirt', lab: RUST });
 		const covered = { wishes: [], garments: [...garments, rust, { ...rust, id: 'another', kind: 'dress' as const }] };
 		expect(check({}, covered)).toMatchObject({ recommendation: 'think', wishId: null, fills: null });
@@ -69,7 +69,7 @@ describe('the check of a candidate', () => {
 	it('counts a piece that fills a gap as wanted, though no wish was written', () => {
 		const filling = check({}, { wishes: [] });
 		expect(filling).toMatchObject({ recommendation: 'take', wishId: null });
-		expect(filling.sentence).toBe('Take it: It is rust, of which the season still lacks some.');
+		expect(filling.sentence).toBe('Take it. It is rust, of which the season still lacks some.');
 	});
 
 	it('knows the very photo of an owned piece', () => {
