@@ -7,6 +7,8 @@ export const REPORTS = {
 		noneWarm: 'Wanted a coat or jacket for cold days of {{degrees}} degrees; none that can be chosen is that warm.',
 		keptNotWarm:
 			'Wanted a coat or jacket for cold days of {{degrees}} degrees; those that must be kept take all places, and none of them is that warm.',
+		lastCoat:
+			'{{name}} is off the palette, but nothing else is warm enough for cold days of {{degrees}} degrees: it stays until you find a coat that fits. Make that a wish.',
 		gone: 'A garment that must be kept is no longer in the wardrobe.',
 		notHere: '{{name}} must be kept, but is {{place}}: it is not in the set. Put it back on the rail.',
 		both: '{{name}} is both to be kept and never to be used; it is kept, since you can still take it out.',

@@ -12,7 +12,7 @@ import { picturesOf } from '../pictures/picture.ts';
 import { answeringGarments } from '../pictures/wearable-count.ts';
 import { asSentence } from '../words/as-sentence.ts';
 import type { Garment } from '../words/garment.ts';
-import { slotOfKind } from '../words/kind.ts';
+import { factsOfKind, slotOfKind } from '../words/kind.ts';
 import { weightsOf } from '../words/line-up-weights.ts';
 import { type Palette, vouchingColours } from '../words/palette-colour.ts';
 import type { Quotas } from '../words/season.ts';
@@ -42,6 +42,9 @@ export type LineUpSetup = {
 	/** What of the wishes cannot be met, and by how much, in sentences; empty when all is. */
 	readonly problems: readonly string[];
 };
+
+/** Where the cold asks for more than a usual jacket gives, it asks for a coat. */
+const JACKET_CLO = factsOfKind('jacket').clo;
 
 const canBeChosen = ({ place }: Garment): boolean => place === 'rail' || place === 'stored';
 
@@ -130,7 +133,7 @@ const answeredPictures = ({ inspirations }: SeasonInput, garments: readonly Garm
 
 /**
  * Sets up the choice of a season's line-up. Left out are garments that are leaving or gone, of another part of the year, worn out, or off the palette with nothing that joins them to
- * anything: a place stays open rather than being filled with what clashes. What must be kept, favourites, basics and much-worn pieces are never left out for their colour. Stored ones may come back.
+ * anything: a place stays open rather than being filled with what clashes, but for the only coat that is warm enough. What must be kept, favourites, basics and much-worn pieces are never left out for their colour. Stored ones may come back.
  */
 export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpSetup {
 	const { season, palette } = input;
@@ -146,13 +149,16 @@ export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpS
 	const hasPalette = vouchingColours(palette).length > 0;
 	const isFiller = (garment: Garment, index: number) =>
 		hasPalette && garment.swatches.length > 0 && likelyVerdict(garment, palette) === 'off' && !isJoined(joined, index);
-	const garments = free.filter(
-		(garment, index) =>
-			mustKeep.has(garment.id) || isSettled[index] || (garment.condition !== 'worn-out' && !isFiller(garment, index)),
-	);
-	const table = pairTable(garments, context);
 	const days = daysOfSeason(season);
 	const need = outerNeed(days);
+	const isWarm = (garment: Garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need;
+	const isSound = (garment: Garment, index: number) =>
+		mustKeep.has(garment.id) || isSettled[index] || (garment.condition !== 'worn-out' && !isFiller(garment, index));
+	const sound = free.filter(isSound);
+	// Nobody freezes for a palette: where the cold asks for a coat, one of the wrong colour is worn until a better one is found.
+	const lastCoats = need > JACKET_CLO && request.quotas.outer > 0 && !sound.some(isWarm) ? free.filter(isWarm) : [];
+	const garments = free.filter((garment) => sound.includes(garment) || lastCoats.includes(garment));
+	const table = pairTable(garments, context);
 	const asks = vouchingColours(palette).reduce((sum, { weight }) => sum + weight, 0) || 1;
 	const { loved, settled } = likingOf(garments, input);
 	const indicesOf = (holds: (garment: Garment, index: number) => boolean) =>
@@ -172,15 +178,17 @@ export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpS
 		quotas: request.quotas,
 		fixed: indicesOf(({ id }) => mustKeep.has(id)),
 		settled: indicesOf((_, index) => settled[index]!),
-		warmOuter: new Set(
-			indicesOf((garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need),
-		),
+		warmOuter: new Set(indicesOf(isWarm)),
 	});
 	return {
 		input,
 		garments,
 		problem,
 		table,
-		problems: [...contradictions(input, request), ...unmetNeeds(input, request, problem)],
+		problems: [
+			...contradictions(input, request),
+			...unmetNeeds(input, request, problem),
+			...lastCoats.slice(0, 1).map(({ name }) => say('unmet.lastCoat', { name, degrees: days.coldDay })),
+		],
 	};
 }

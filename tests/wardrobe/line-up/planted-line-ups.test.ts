@@ -128,6 +128,20 @@ describe('the set that a person would choose', () => {
 		expect(lineUpOf({ ...asked, mustKeep: ['orange coat'] }).garmentIds).toContain('orange coat');
 	});
 
+	it('holds the orange coat all the same where it is winter and no other is warm enough, and says so', () => {
+		const coat = (id: string, lab: Garment['swatches'][number]['lab']) => aGarment({ id, kind: 'coat', lab });
+		const asked = { quotas: { top: 1, outer: 1 }, winter: true };
+		const only = lineUpOf({ ...asked, garments: [coat('orange coat', ORANGE), shirt('oat', OAT)] });
+		expect(only.garmentIds).toContain('orange coat');
+		expect(only.problems.join(' ')).toContain('orange coat is off the palette, but nothing else is warm enough');
+		const both = lineUpOf({
+			...asked,
+			garments: [coat('orange coat', ORANGE), coat('ink coat', INK), shirt('oat', OAT)],
+		});
+		expect(both.garmentIds).toContain('ink coat');
+		expect(both.garmentIds).not.toContain('orange coat');
+	});
+
 	it('takes one pair of three black trousers where a skirt and another colour are at hand', () => {
 		const black = [1, 2, 3].map((index) => inkTrousers(`black ${index}`));
 		const others = [
