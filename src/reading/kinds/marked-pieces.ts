@@ -51,7 +51,7 @@ export function regionsOf(marks: Uint8Array, widthPx: number, least: number): { 
 
 /**
  * Pieces that the labels of a photo hold: one a slot, of accessories each region on its own (a bag and a scarf are two), each of `LEAST_PIECE` of the
- * frame or more, in the order of the slots, the largest region first. A second piece in one slot is rare: 14 of 672 in street photos.
+ * frame or more, in the order of the slots, the largest region first.
  */
 export function markedPieces({ classes, widthPx }: LabelMap): MarkedPiece[] {
 	const areas = areaByMark(classes);

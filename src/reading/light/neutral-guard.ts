@@ -25,8 +25,8 @@ export const CARD_LIGHTNESS = 50;
 const WHITE_FROM = 88;
 
 /**
- * Casts, in stops. In 12 photos of a chart by phones and cameras white and greys lay within -0.5 to 0.2 along warm and cold and within 0.36 across;
- * our renders under a bulb reach 1.6. Beyond `refuse` no lamp makes white paper look so; beyond `ask` it may be a coloured thing.
+ * Casts, in stops: beyond `REFUSE` no lamp makes white paper look so; beyond `ASK` it may be a coloured thing. Measured on 12 photos of a chart and
+ * on our renders under a bulb: bench/NOTES.md, Neutrals.
  */
 const REFUSE = { warm: 1.75, cold: -1.1, across: 0.6 };
 const ASK = { warm: 0.8, cold: -0.55, across: 0.4 };

@@ -7,8 +7,8 @@ import { distanceAcrossPhotos } from '../words/photo-distance.ts';
 import type { PatternType, Piece, Trust } from '../words/reading.ts';
 
 /**
- * Colours this far apart (CIEDE2000) still stand in for each other in an outfit, and this far they come near. On 26 street outfits and one
- * real wardrobe of 38 garments 4 pictures could be worn at 12 and 7 at 18, so the question tells pictures apart.
+ * Colours this far apart (CIEDE2000) still stand in for each other in an outfit, and this far they come near. Measured on street outfits and a real
+ * wardrobe: bench/NOTES.md, Pictures.
  */
 export const HAS_IT_WITHIN = 12;
 export const NEAR_IT_WITHIN = 18;

@@ -105,8 +105,5 @@ export const factsOfKind = (kind: Kind): KindFacts => KINDS[kind];
 /** The slot a kind belongs to. */
 export const slotOfKind = (kind: Kind): Slot => KINDS[kind].slot;
 
-/**
- * The probability from which on the first kind is said as it is: with our own outline it is then of the right family in 89 of a hundred (85 the very kind), where the
- * slot is told 93 the very kind. Measured, see the network's model card.
- */
+/** The probability from which on the first kind is said as it is. Measured: see the kind network's model card. */
 export const KIND_SURE_FROM = 0.8;

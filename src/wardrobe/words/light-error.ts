@@ -34,8 +34,8 @@ export const errorOfShared = (error: number, camera: CameraKind): number =>
 	Math.min(errorOfNothing(camera), error + SHARED_COSTS);
 
 /**
- * The error where the photo's ground is brought to the colour that its set agrees on, or that another photo of the set measured (`error`, else null). 8 phone
- * photos of a chart in 8 scenes, a dull patch taken as the ground: 88 % err by less, of our renders 84 %; photos of one home share more of their lights than these.
+ * The error where the photo's ground is brought to the colour that its set agrees on (`error` null), or that another photo of the set measured, itself
+ * that sure. Measured: bench/NOTES.md, The ground as reference.
  */
 export const errorOfGround = (error: number | null): number =>
 	error === null ? GROUND.agreed : Math.min(GROUND.agreed, error + GROUND.costs);

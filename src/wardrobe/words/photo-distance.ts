@@ -8,10 +8,8 @@ const UNTOLD_WEIGHT = 2.5;
 const untoldDistance = deltaE2000Weighted(UNTOLD_WEIGHT, 1, 1);
 
 /**
- * Distance of two colours of two photos, CIEDE2000 with lightness weighted by what is known of the photos' light. Exposure swings from photo to
- * photo far more than hue: in 8 real phone photos of a chart untouched colours err by 11 in L* and 7 and 9 in a* and b*. Weighted 2.5 times
- * less, the same patch in two photos is told from another one best (area under the curve 0.978, unweighted 0.948); with a neutral in both photos
- * the plain formula does as well as any (0.99). Measured: tests/wardrobe/words/photo-distance.test.ts.
+ * Distance of two colours of two photos, CIEDE2000. Where nothing tells the light of one of them, lightness counts less: exposure swings from photo
+ * to photo far more than hue. Measured: tests/wardrobe/words/photo-distance.test.ts, figures in bench/NOTES.md, Colours of two photos.
  */
 export const distanceAcrossPhotos = (
 	one: Lab65,
@@ -20,9 +18,8 @@ export const distanceAcrossPhotos = (
 ): number => (trusts[0].untold || trusts[1].untold ? untoldDistance(one, other) : distanceBetween(one, other));
 
 /**
- * How much less lightness counts where a photo whose light nothing tells is held against a palette colour, which many pictures agree on. Of 250 real garments re-read
- * with lightness erring 1.5 times as much as a* and b*, against eight palettes, verdicts agree with those of the true colours best at 1.3 (67.4 %, plain 65.9 %), three
- * in ten fewer go from one end to the other (2.9 %, plain 4.0 %), and fewer flip (32.6 %, plain 34.1 %); from 2 on too much fits.
+ * How much less lightness counts where such a photo is held against a palette colour, which many pictures agree on. Measured: bench/NOTES.md, Colours
+ * of two photos.
  */
 const UNTOLD_AGAINST_PALETTE = 1.3;
 
