@@ -2,16 +2,16 @@ import type { HomeReads, Kept, PhotoRecord } from '../store/store.ts';
 import { withTitles } from '../wardrobe/pictures/picture-title.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
 import type { Inspiration } from '../wardrobe/words/season.ts';
-import { knownIn } from './found-or-refused.ts';
-import { isNameOfBefore } from './name-of-before.ts';
+import { foundIn } from './found-in.ts';
+import { wasNamedByProgram } from './named-by-program.ts';
 
 /** A picture of a board with what was read of it; null while it is not read. */
 type OnBoard = { readonly inspiration: Kept<Inspiration>; readonly reading: Reading | null };
 
-/** A picture of a home of before that is called by its file was named by nobody. */
+/** In an older home a picture that is called by its file was named by nobody. */
 function withTitleFrom(inspiration: Kept<Inspiration>, photo: PhotoRecord | undefined): Kept<Inspiration> {
 	if (inspiration.titleFrom) return inspiration;
-	const isOurs = inspiration.title === '' || isNameOfBefore(inspiration.title, photo?.originalName);
+	const isOurs = inspiration.title === '' || wasNamedByProgram(inspiration.title, photo?.originalName);
 	return { ...inspiration, titleFrom: isOurs ? 'looks' : 'user' };
 }
 
@@ -29,6 +29,6 @@ export async function boardOf(home: HomeReads, seasonId: string): Promise<OnBoar
 
 /** The same, where the season is known. */
 export async function inspirationsOf(home: HomeReads, seasonId: string): Promise<Inspiration[]> {
-	await knownIn(home.seasons, 'season')(seasonId);
+	await foundIn(home.seasons, 'season')(seasonId);
 	return (await boardOf(home, seasonId)).map(({ inspiration }) => inspiration);
 }

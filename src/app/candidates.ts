@@ -2,20 +2,20 @@ import type { HomeReads } from '../store/store.ts';
 import type { CandidateCheck } from '../wardrobe/wishes/candidate.ts';
 import { checkCandidate } from '../wardrobe/wishes/candidate-check.ts';
 import type { CandidateDetails } from '../wardrobe/words/wish.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 import { loadSeasonInput } from './load-season.ts';
 import type { Services } from './services.ts';
 
 /** The pieces found for sale for a season. */
 export async function candidatesOf(home: HomeReads, seasonId: string): Promise<CandidateDetails[]> {
-	await knownIn(home.seasons, 'season')(seasonId);
+	await foundIn(home.seasons, 'season')(seasonId);
 	return (await home.candidates.list()).filter((candidate) => candidate.seasonId === seasonId);
 }
 
 /** What speaks for and against a piece found for sale. */
 export async function candidateCheckOf({ store, now }: Services, id: string): Promise<CandidateCheck> {
-	const details = await knownIn(store.candidates, 'candidate')(id);
-	const season = await knownIn(store.seasons, 'season')(details.seasonId);
+	const details = await foundIn(store.candidates, 'candidate')(id);
+	const season = await foundIn(store.seasons, 'season')(details.seasonId);
 	const input = await loadSeasonInput({ store, now }, season);
 	return checkCandidate(input.candidates.find((one) => one.id === id)!, input);
 }

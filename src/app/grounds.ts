@@ -30,17 +30,17 @@ function groundPhoto({ id, reading }: ReadPhoto): GroundPhoto | null {
 /** The photos of each ground that more than one shows. */
 function setsOf(photos: readonly PhotoRecord[]): GroundPhoto[][] {
 	const read = photos.filter(isRead);
-	const known = new Map(read.flatMap((photo) => groundPhoto(photo) ?? []).map((photo) => [photo.id, photo]));
+	const groundPhotos = new Map(read.flatMap((photo) => groundPhoto(photo) ?? []).map((photo) => [photo.id, photo]));
 	const groups = sameGroundGroups(
 		read
-			.filter(({ id }) => known.has(id))
+			.filter(({ id }) => groundPhotos.has(id))
 			.map(({ id, correction }) => ({
 				id,
-				seen: known.get(id)!.ground,
+				seen: groundPhotos.get(id)!.ground,
 				...(correction.ground === undefined ? {} : { told: correction.ground }),
 			})),
 	);
-	return groups.map((ids) => ids.map((id) => known.get(id)!));
+	return groups.map((ids) => ids.map((id) => groundPhotos.get(id)!));
 }
 
 /** Photos that something of the home shows: of a photo that was split its parts tell of the ground, not both. */

@@ -9,6 +9,7 @@ export type IntakeItem =
 			readonly ok: true;
 			readonly photoId: string;
 			readonly thingId: string;
-			readonly known: boolean;
+			/** Whether the home had the photo already. */
+			readonly keptBefore: boolean;
 	  }
 	| { readonly name: string; readonly ok: false; readonly reason: string; readonly message: string };

@@ -6,7 +6,7 @@ import { newGarment } from '../wardrobe/words/new-garment.ts';
 import type { CandidateDetails } from '../wardrobe/words/wish.ts';
 import { decide } from './decide.ts';
 import { fileTitle } from './file-title.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 import type { IntakeItem, Purpose } from './intake-item.ts';
 import type { Services } from './services.ts';
 import { suggestedCandidate, suggestedGarment } from './suggest-from-photos.ts';
@@ -62,7 +62,7 @@ async function keep(
 	const request = `${asked.request} ${purpose} ${seasonId} ${id}`;
 	const given = { photo, purpose, seasonId, thingId: services.newId() };
 	const item = await decide(services, { ...asked, request }, async (home) => {
-		const known = (await home.photos.get(id)) !== null;
+		const keptBefore = (await home.photos.get(id)) !== null;
 		const { thingId, does } = await thingFor(home, given);
 		return {
 			does: { ...does, photos: [photo] },
@@ -70,7 +70,7 @@ async function keep(
 				purpose === 'inspiration'
 					? say('decisions.addedInspiration', { name: fileTitle(name) })
 					: say(`decisions.added_${purpose}`),
-			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, thingId, known }),
+			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, thingId, keptBefore }),
 		};
 	});
 	if ((await store.photos.get(id))?.status !== 'read') await services.jobs.enqueue(id);
@@ -91,7 +91,7 @@ async function thingFor(home: HomeReads, given: Given): Promise<{ thingId: strin
 			does: { garments: { put: [await suggestedGarment(home, garment)] } },
 		};
 	}
-	await knownIn(home.seasons, 'season')(seasonId);
+	await foundIn(home.seasons, 'season')(seasonId);
 	if (purpose === 'inspiration') {
 		for (const shown of await home.showing('inspiration', photoId))
 			if ((await home.inspirations.get(shown))?.seasonId === seasonId) return { thingId: shown, does: {} };

@@ -10,7 +10,7 @@ import { newGarment } from '../wardrobe/words/new-garment.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
 import type { Inspiration, Season } from '../wardrobe/words/season.ts';
 import type { Wear } from '../wardrobe/words/wear.ts';
-import type { CandidateDetails, Wish } from '../wardrobe/words/wish.ts';
+import { type CandidateDetails, USUAL_TOLERANCE, type Wish } from '../wardrobe/words/wish.ts';
 import { decideOnce } from './decide.ts';
 import {
 	type DemoScenario,
@@ -93,8 +93,8 @@ async function garmentsOf(services: Services, home: HomeReads, scenario: DemoSce
 	for (const { file, wears: days = [], ...told } of scenario.garments) {
 		const { id: photoId, addedAt } = pictures.get(file)!;
 		const [shown] = await home.showing('garment', photoId);
-		const known = shown === undefined ? null : await home.garments.get(shown);
-		const garment = known ?? newGarment(services.newId(), told.name, addedAt, { photoIds: [photoId] });
+		const before = shown === undefined ? null : await home.garments.get(shown);
+		const garment = before ?? newGarment(services.newId(), told.name, addedAt, { photoIds: [photoId] });
 		garments.push({ ...garment, ...detailsIn(told), nameFrom: 'user', kindFrom: 'user' });
 		wears.push(...days.map((on) => ({ garmentId: garment.id, on })));
 	}
@@ -154,9 +154,6 @@ async function directionOf({ now }: Services, home: HomeReads, season: Season): 
 	const gapIds = gapsNow({ ...input, lineUp }).map(({ id }) => id);
 	return { palettes: [{ seasonId: season.id, palette }], lineUps: [{ ...lineUp, gapIds }] };
 }
-
-/** Colours within this of a wish's target answer it (CIEDE2000): what the page offers too. */
-const USUAL_TOLERANCE = 8;
 
 const wishesOf = (services: Services, { wishes }: DemoScenario, season: Season): Wish[] =>
 	wishes.map(({ wantedForDays, ...told }) => ({

@@ -3,7 +3,7 @@ import { appearanceOf } from '../wardrobe/words/appearance.ts';
 import type { Garment, GarmentDetails } from '../wardrobe/words/garment.ts';
 import { withNames } from '../wardrobe/words/garment-name.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
-import { isNameOfBefore } from './name-of-before.ts';
+import { wasNamedByProgram } from './named-by-program.ts';
 
 const readingsOf = (photoIds: readonly string[], photos: ReadonlyMap<string, PhotoRecord>): Reading[] =>
 	photoIds.flatMap((id) => photos.get(id)?.reading ?? []);
@@ -13,7 +13,7 @@ function garmentFrom(details: Kept<GarmentDetails>, photos: ReadonlyMap<string, 
 	const appearance = appearanceOf(details.kind, readingsOf(details.photoIds, photos));
 	const pattern = details.patternByUser ? { type: details.patternByUser, sure: 1 } : appearance.pattern;
 	const originalName = photos.get(details.photoIds[0] ?? '')?.originalName;
-	const nameFrom = details.nameFrom ?? (isNameOfBefore(details.name, originalName) ? 'looks' : 'user');
+	const nameFrom = details.nameFrom ?? (wasNamedByProgram(details.name, originalName) ? 'looks' : 'user');
 	return { ...details, nameFrom, ...appearance, pattern };
 }
 

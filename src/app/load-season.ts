@@ -6,7 +6,7 @@ import type { Reading } from '../wardrobe/words/reading.ts';
 import type { Season } from '../wardrobe/words/season.ts';
 import type { SeasonInput } from '../wardrobe/words/season-input.ts';
 import { boardOf } from './board.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 import { loadGarments } from './load-garments.ts';
 import { type Services, todayOf } from './services.ts';
 import { wishesOf } from './wish-list.ts';
@@ -89,6 +89,6 @@ export async function reportOf(
 	services: Pick<Services, 'now'> & { readonly store: HomeReads },
 	seasonId: string,
 ): Promise<Report> {
-	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	const season = await foundIn(services.store.seasons, 'season')(seasonId);
 	return seasonReport(await loadSeasonInput(services, season));
 }

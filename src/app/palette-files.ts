@@ -4,7 +4,7 @@ import { paletteTokens } from '../store/export/palette-tokens.ts';
 import type { HomeReads } from '../store/store.ts';
 import type { Palette } from '../wardrobe/words/palette-colour.ts';
 import { paletteOf } from './decisions/palette-answer.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 
 /** Endings of the files in which a palette can be taken along. */
 export const PALETTE_FILES = ['css', 'tokens.json', 'svg', 'png'] as const;
@@ -36,7 +36,7 @@ export async function paletteFile(
 	seasonId: string,
 	ending: PaletteFileEnding,
 ): Promise<{ readonly type: string; readonly body: unknown }> {
-	const season = await knownIn(home.seasons, 'season')(seasonId);
+	const season = await foundIn(home.seasons, 'season')(seasonId);
 	const { type, make } = FORMATS[ending];
 	return { type, body: await make(await paletteOf(home, seasonId), season.name) };
 }

@@ -1,7 +1,7 @@
 import { say } from '../language/speak.ts';
 import type { DerivedName, Store } from '../store/store.ts';
 import { notFound, UserError } from './errors.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 import type { Services } from './services.ts';
 
 /** A picture made from a photo that was read. */
@@ -14,7 +14,7 @@ export async function pictureOf(store: Store, id: string, name: DerivedName): Pr
 /** The colour at a point of a photo, in pixels of the upright picture, as its light is corrected now. */
 export async function colourAt(services: Services, id: string, at: { readonly x: number; readonly y: number }) {
 	const { store, pool, sharedLight } = services;
-	const photo = await knownIn(store.photos, 'photo')(id);
+	const photo = await foundIn(store.photos, 'photo')(id);
 	const source = (await store.photos.originalPath(id)) ?? (await store.photos.original(id));
 	const result = await pool.read(source, {
 		correction: photo.correction,

@@ -7,7 +7,7 @@ import { wearableBoard } from '../wardrobe/pictures/wearable-pictures.ts';
 import type { PocketData } from '../wardrobe/season/pocket-data.ts';
 import type { Garment } from '../wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../wardrobe/words/kind.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 import { loadSeasonInput } from './load-season.ts';
 import type { Services } from './services.ts';
 
@@ -68,7 +68,7 @@ async function pocketFile(data: PocketData): Promise<string> {
 
 /** The pocket page of a season: what is on the rail or stored, palette, wishes. */
 export async function seasonPocketFile(services: Services, seasonId: string): Promise<string> {
-	const season = await knownIn(services.store.seasons, 'season')(seasonId);
+	const season = await foundIn(services.store.seasons, 'season')(seasonId);
 	const input = await loadSeasonInput(services, season);
 	const garments = input.garments.filter((garment) => garment.place === 'rail' || garment.place === 'stored');
 	const pictures = await pocketPictures(services.store, garments);

@@ -1,10 +1,10 @@
 import { say } from '../language/speak.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 import type { Services } from './services.ts';
 
 /** Queues a photo to be read once more. */
 export async function readAgain({ store, jobs }: Services, id: string): Promise<{ queued: true }> {
-	await knownIn(store.photos, 'photo')(id);
+	await foundIn(store.photos, 'photo')(id);
 	await jobs.enqueue(id);
 	return { queued: true };
 }

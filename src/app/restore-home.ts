@@ -5,13 +5,13 @@ import { dropIncoming, type IncomingFile } from '../store/incoming-file.ts';
 import { asideFolder, prepareHome } from '../store/replace-home.ts';
 import { UserError } from './errors.ts';
 
-/** What a restore is about to do: the files that were checked, and where the home of before is kept. */
+/** What a restore is about to do: the files that were checked, and where the home as it was is kept. */
 export type RestoreAnswer = {
 	/** Files of the archive, all of them checked. */
 	readonly files: number;
 	/** What was put right in it. */
 	readonly findings: readonly string[];
-	/** Folder beside the home in which everything of before is kept. */
+	/** Folder beside the home that keeps the home as it was. */
 	readonly setAside: string;
 };
 

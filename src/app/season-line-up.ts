@@ -5,10 +5,10 @@ import { swapsFor } from '../wardrobe/line-up/swaps.ts';
 import { type WhatIf, whatIf } from '../wardrobe/line-up/what-if.ts';
 import type { LineUpChoice, Season } from '../wardrobe/words/season.ts';
 import { idsIn, lineUpOf } from './decisions/choose-line-up.ts';
-import { knownIn } from './found-or-refused.ts';
-import { refuseUnknownGarments } from './known-garments.ts';
+import { foundIn } from './found-in.ts';
 import { loadSeasonInput } from './load-season.ts';
 import { proveLineUp } from './prove-line-up.ts';
+import { refuseUnknownGarments } from './refuse-unknown.ts';
 import type { Services } from './services.ts';
 
 /** What a set is built for; quotas and number come from the season where they are not told. */
@@ -21,13 +21,13 @@ export type BuildRequest = Pick<LineUpRequest, 'mustKeep' | 'neverUse'> &
 
 /** The season's chosen set. */
 export async function chosenLineUp(home: HomeReads, seasonId: string): Promise<LineUpChoice> {
-	await knownIn(home.seasons, 'season')(seasonId);
+	await foundIn(home.seasons, 'season')(seasonId);
 	return lineUpOf(home, seasonId);
 }
 
 /** The season, where these ids name garments; one that was chosen may be in the bin since. */
 async function seasonFor({ store }: Services, seasonId: string, garmentIds: readonly string[]): Promise<Season> {
-	const season = await knownIn(store.seasons, 'season')(seasonId);
+	const season = await foundIn(store.seasons, 'season')(seasonId);
 	await refuseUnknownGarments(store, garmentIds, idsIn(await lineUpOf(store, seasonId)));
 	return season;
 }

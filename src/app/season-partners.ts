@@ -1,13 +1,13 @@
 import { pairContextOf } from '../wardrobe/pairs/pair-context.ts';
 import { type Partner, partnersOf } from '../wardrobe/pairs/partners.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 import { loadSeasonInput } from './load-season.ts';
 import type { Services } from './services.ts';
 
 /** Everything that is here and goes with one garment in the season, best first. */
 export async function partnersInSeason(services: Services, seasonId: string, garmentId: string): Promise<Partner[]> {
-	const season = await knownIn(services.store.seasons, 'season')(seasonId);
-	await knownIn(services.store.garments, 'garment')(garmentId);
+	const season = await foundIn(services.store.seasons, 'season')(seasonId);
+	await foundIn(services.store.garments, 'garment')(garmentId);
 	const input = await loadSeasonInput(services, season);
 	const here = input.garments.filter(({ id, place }) => place !== 'gone' || id === garmentId);
 	return partnersOf(here.find(({ id }) => id === garmentId)!, here, pairContextOf(input));

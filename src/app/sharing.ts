@@ -52,16 +52,16 @@ export async function createSharing(settings: {
 	const { records, now, report } = settings;
 	const code = createPairingCode(now);
 	const isOver = ({ seenAt }: Pairing) => now() - Date.parse(seenAt) > UNUSED_LIFETIME_S * 1000;
-	const known = new Map((await records.list()).map((pairing) => [pairing.tokenHash, pairing]));
+	const pairings = new Map((await records.list()).map((pairing) => [pairing.tokenHash, pairing]));
 	/** When each was last seen, in milliseconds: newer than what is written down. */
 	const seen = new Map<string, number>();
 
 	async function forget(gone: readonly Pairing[]): Promise<void> {
-		for (const { tokenHash } of gone) known.delete(tokenHash);
+		for (const { tokenHash } of gone) pairings.delete(tokenHash);
 		await records.remove(gone.map(({ id }) => id));
 	}
-	const current = () => [...known.values()].filter((pairing) => !isOver(pairing));
-	await forget([...known.values()].filter(isOver));
+	const current = () => [...pairings.values()].filter((pairing) => !isOver(pairing));
+	await forget([...pairings.values()].filter(isOver));
 
 	return {
 		code: code.show,
@@ -71,11 +71,11 @@ export async function createSharing(settings: {
 			const at = new Date(now()).toISOString();
 			const pairing = { id: randomUUID(), tokenHash: hashOfToken(token), device, pairedAt: at, seenAt: at };
 			await records.add(pairing);
-			known.set(pairing.tokenHash, pairing);
+			pairings.set(pairing.tokenHash, pairing);
 			return token;
 		},
 		recognise(token) {
-			const pairing = token === undefined ? undefined : known.get(hashOfToken(token));
+			const pairing = token === undefined ? undefined : pairings.get(hashOfToken(token));
 			if (!pairing) return { paired: false, renewed: false };
 			if (isOver(pairing)) {
 				forget([pairing]).catch(report);
@@ -84,7 +84,7 @@ export async function createSharing(settings: {
 			seen.set(pairing.id, now());
 			if (now() - Date.parse(pairing.seenAt) < NOTE_EVERY_MS) return { paired: true, renewed: false };
 			const seenAt = new Date(now()).toISOString();
-			known.set(pairing.tokenHash, { ...pairing, seenAt });
+			pairings.set(pairing.tokenHash, { ...pairing, seenAt });
 			records.saveSeen(pairing.id, seenAt).catch(report);
 			return { paired: true, renewed: true };
 		},
@@ -98,7 +98,7 @@ export async function createSharing(settings: {
 			await forget(gone);
 			return gone.length > 0;
 		},
-		unpairAll: () => forget([...known.values()]),
+		unpairAll: () => forget([...pairings.values()]),
 		names: ownNames,
 	};
 }

@@ -6,7 +6,7 @@ import type { Kind } from '../wardrobe/words/kind.ts';
 import type { PatternType } from '../wardrobe/words/reading.ts';
 import type { CandidateDetails } from '../wardrobe/words/wish.ts';
 import { type Deciders, tellChanged } from './decide.ts';
-import { isNameOfBefore } from './name-of-before.ts';
+import { wasNamedByProgram } from './named-by-program.ts';
 
 type Thing = {
 	readonly name: string;
@@ -26,7 +26,7 @@ async function suggested<T extends Thing>(home: HomeReads, thing: T, photoId: st
 	if (!photo?.reading) return thing;
 	const guess = thing.kindFrom === 'none' ? photo.reading.kindGuesses[0]?.kind : undefined;
 	const withKind: T = guess ? { ...thing, kind: guess, kindFrom: 'photo' } : thing;
-	const nameFrom = thing.nameFrom ?? (isNameOfBefore(thing.name, photo.originalName) ? 'looks' : 'user');
+	const nameFrom = thing.nameFrom ?? (wasNamedByProgram(thing.name, photo.originalName) ? 'looks' : 'user');
 	if (nameFrom === 'user') return withKind;
 	const looks = appearanceOf(withKind.kind, [photo.reading]);
 	const pattern = thing.patternByUser ? { type: thing.patternByUser, sure: 1 } : looks.pattern;

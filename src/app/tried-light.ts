@@ -1,7 +1,7 @@
 import type { CameraKind, Light } from '../wardrobe/words/light.ts';
 import type { NeutralJudgement, NeutralPoint, Swatch, Trust } from '../wardrobe/words/reading.ts';
 import { UserError } from './errors.ts';
-import { knownIn } from './found-or-refused.ts';
+import { foundIn } from './found-in.ts';
 import type { Services } from './services.ts';
 
 /** What a correction by neutrals would do, before anything is kept. */
@@ -18,7 +18,7 @@ export async function triedLight(
 	id: string,
 	{ neutrals, camera }: { readonly neutrals: readonly NeutralPoint[]; readonly camera?: CameraKind },
 ): Promise<LightTrial> {
-	const photo = await knownIn(services.store.photos, 'photo')(id);
+	const photo = await foundIn(services.store.photos, 'photo')(id);
 	const { neutral: _older, ...kept } = photo.correction;
 	const mask = kept.mask ? await services.store.photos.derived(photo.id, 'mask') : null;
 	const source =

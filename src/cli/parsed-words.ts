@@ -33,8 +33,8 @@ function checkOption(command: CommandName, name: string, rawName: string, value:
 	const { options }: CommandWords = COMMANDS[command];
 	const option = options[name];
 	if (!option) {
-		const known = Object.keys(options).map((one) => `--${one}`);
-		throw new UsageError(say('cli.noOption', { command, known: known.join(', '), received: rawName }), command);
+		const taken = Object.keys(options).map((one) => `--${one}`);
+		throw new UsageError(say('cli.noOption', { command, known: taken.join(', '), received: rawName }), command);
 	}
 	if (option.value !== undefined && (value === undefined || value.trim() === ''))
 		throw new UsageError(say('cli.noValue', { value: option.value, option: name }), command);

@@ -39,8 +39,8 @@ const NAMED = new WeakMap<Lab65, string>();
  * so near a border the neighbour's name would be as right.
  */
 export function colourName(colour: Lab65): string {
-	const known = NAMED.get(colour);
-	if (known !== undefined) return known;
+	const named = NAMED.get(colour);
+	if (named !== undefined) return named;
 	const name = nearestName(colour);
 	NAMED.set(colour, name);
 	return name;

@@ -51,13 +51,13 @@ export function regionCosts(picture: LabPicture, x: number, y: number, edgeWeigh
 	const buckets: number[][] = Array.from({ length: COSTLIEST }, () => []);
 
 	// Each pixel's own cost is worked out once, though up to four neighbours ask for it.
-	const known = new Float32Array(width * height).fill(-1);
+	const likenesses = new Float32Array(width * height).fill(-1);
 	const likeness = (pixel: number): number => {
-		if (known[pixel]! < 0) {
+		if (likenesses[pixel]! < 0) {
 			const L = L0 + LIGHTNESS_WEIGHT * (labs[pixel * 3]! - L0);
-			known[pixel] = deltaE2000Of(L0, a0, b0, L, labs[pixel * 3 + 1]!, labs[pixel * 3 + 2]!);
+			likenesses[pixel] = deltaE2000Of(L0, a0, b0, L, labs[pixel * 3 + 1]!, labs[pixel * 3 + 2]!);
 		}
-		return known[pixel]!;
+		return likenesses[pixel]!;
 	};
 	const edge = (one: number, other: number): number => {
 		const L = labs[one * 3]! - labs[other * 3]!;

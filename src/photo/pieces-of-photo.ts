@@ -7,7 +7,7 @@ import type { OutlinePicture } from './networks/outline/outline-picture.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
 import { KINDS_KEPT, ownSwatches, type PictureOfPieces } from './piece-of-photo.ts';
 
-/** What is known of a worn picture when its pieces are told. */
+/** What is ofSlot of a worn picture when its pieces are told. */
 export type WornPicture = PictureOfPieces & {
 	readonly labels: LabelMap;
 	readonly shown: OutlinePicture;
@@ -40,13 +40,13 @@ export async function piecesOfPhoto(picture: WornPicture): Promise<Piece[]> {
 		const alone = marked.filter(({ slot }) => slot === one.slot).length === 1;
 		const swatches = swatchesOfPiece(picture, one, alone);
 		if (swatches.length === 0) continue;
-		const known = alone ? patterns.get(one.slot) : undefined;
+		const ofSlot = alone ? patterns.get(one.slot) : undefined;
 		pieces.push({
 			slot: one.slot,
 			kind: sure ? kinds[0]!.kind : null,
 			kinds: kinds.slice(0, KINDS_KEPT),
 			share: one.area / labels.classes.length,
-			pattern: known ?? (await patternOf(pixels, one.marks, 1, swatches, pictureScale)),
+			pattern: ofSlot ?? (await patternOf(pixels, one.marks, 1, swatches, pictureScale)),
 			swatches,
 		});
 	}

@@ -19,13 +19,13 @@ export function refuseForeignHosts(
 ): void {
 	app.addHook('onRequest', async (request) => {
 		if (namelessAddresses.has(request.routeOptions.url ?? '')) return;
-		const known = (host: string) => LOOPBACK_NAMES.has(nameOf(host)) || extraNames().includes(nameOf(host));
+		const isOurs = (host: string) => LOOPBACK_NAMES.has(nameOf(host)) || extraNames().includes(nameOf(host));
 		const host = request.headers.host ?? '';
 		// Of several only the first would be looked at (RFC 9112, section 3.2, asks to refuse them).
 		const hosts = request.raw.rawHeaders.filter(
 			(name, index) => index % 2 === 0 && name.toLowerCase() === 'host',
 		).length;
-		if (hosts > 1 || !known(host)) {
+		if (hosts > 1 || !isOurs(host)) {
 			throw new UserError('foreign-host', say('serverWords.otherHost', { host: host.slice(0, 80) }));
 		}
 	});

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fileTitle } from '../../src/app/file-title.ts';
-import { isNameOfBefore } from '../../src/app/name-of-before.ts';
+import { wasNamedByProgram } from '../../src/app/named-by-program.ts';
 
 describe('the title of a file', () => {
 	it('is the file without folder and ending', () => {
@@ -18,11 +18,11 @@ describe('a name in a home of before', () => {
 		['Reddish black 3', 'IMG_4711.jpg'],
 		['Dark olive', 'DSC_0001.JPG'],
 		['Light grayish olive', undefined],
-	] as const)('%s was given by the program', (name, file) => expect(isNameOfBefore(name, file)).toBe(true));
+	] as const)('%s was given by the program', (name, file) => expect(wasNamedByProgram(name, file)).toBe(true));
 
 	it.each([
 		['Aunt Ida’s coat', 'IMG_4711.jpg'],
 		['Rust coat', 'IMG_4711.jpg'],
 		['jean 501', undefined],
-	] as const)('%s was typed by somebody', (name, file) => expect(isNameOfBefore(name, file)).toBe(false));
+	] as const)('%s was typed by somebody', (name, file) => expect(wasNamedByProgram(name, file)).toBe(false));
 });

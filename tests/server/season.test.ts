@@ -87,7 +87,7 @@ describe('a season over HTTP', () => {
 	it('counts the same photo once', async () => {
 		const photo = { name: 'again.png', bytes: await cutOut([79, 3, 13]) };
 		const { body } = await test.upload({ purpose: 'garment' }, [photo]);
-		expect(body.items[0].known).toBe(true);
+		expect(body.items[0].keptBefore).toBe(true);
 		expect(
 			(await test.get('/api/garments')).body.filter((garment: { photoIds: string[] }) =>
 				garment.photoIds.includes(body.items[0].photoId),

@@ -55,9 +55,9 @@ describe('a table of wears', () => {
 		const wears = [{ garmentId: garment!.id, on: '2025-03-14' }];
 		await test.send('POST', '/api/wears', { wears });
 		const csv = (await test.get('/api/export/wears.csv')).body as string;
-		expect((await bring('/api/wears/import', csv)).body).toMatchObject({ added: 0, known: 1, problemCount: 0 });
+		expect((await bring('/api/wears/import', csv)).body).toMatchObject({ added: 0, notedBefore: 1, problemCount: 0 });
 		await test.send('DELETE', '/api/wears', wears[0]);
-		expect((await bring('/api/wears/import', csv)).body).toMatchObject({ added: 1, known: 0, problemCount: 0 });
+		expect((await bring('/api/wears/import', csv)).body).toMatchObject({ added: 1, notedBefore: 0, problemCount: 0 });
 		expect((await test.get('/api/wears')).body).toEqual(wears);
 	});
 });

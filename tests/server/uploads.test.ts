@@ -74,7 +74,7 @@ describe('photos on their way', () => {
 		expect(body.items).toMatchObject([
 			{ ok: false, reason: 'too-many-bytes' },
 			{ ok: false, reason: 'not-a-photo' },
-			{ ok: true, known: true },
+			{ ok: true, keptBefore: true },
 		]);
 		expect(incoming()).toEqual([]);
 	});

@@ -16,7 +16,7 @@ const upload = (change: Partial<Upload> = {}): Upload => ({
 
 describe('photos on their way', () => {
 	it('a photo that was taken is being read; one that is known and read is done at once', () => {
-		const taken = { name: 'shirt.jpg', ok: true, photoId: 'p', thingId: 'g', known: true } as const;
+		const taken = { name: 'shirt.jpg', ok: true, photoId: 'p', thingId: 'g', keptBefore: true } as const;
 		expect(afterTaken(upload(), taken, false)).toMatchObject({ state: 'reading', photoId: 'p', thingId: 'g' });
 		expect(afterTaken(upload(), taken, true).state).toBe('read');
 	});

@@ -35,9 +35,9 @@ function Places() {
 			</Route>
 			<Route path="/season/:id/:place">
 				{({ id, place }) => {
-					const known = PLACES_IN_SEASON.find((one) => one === place);
-					return known ? (
-						<SeasonPage seasonId={id} place={known} />
+					const inSeason = PLACES_IN_SEASON.find((one) => one === place);
+					return inSeason ? (
+						<SeasonPage seasonId={id} place={inSeason} />
 					) : (
 						<Redirect to={addressOf(id, 'direction')} replace />
 					);

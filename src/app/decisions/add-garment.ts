@@ -3,7 +3,7 @@ import type { Asked } from '../../store/store.ts';
 import type { Garment } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
 import { decide } from '../decide.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { loadGarment } from '../load-garments.ts';
 import type { Services } from '../services.ts';
 
@@ -15,7 +15,7 @@ export function addGarment(
 ): Promise<Garment> {
 	const id = services.newId();
 	return decide(services, asked, async (home) => {
-		for (const photoId of photoIds) await knownIn(home.photos, 'photo')(photoId);
+		for (const photoId of photoIds) await foundIn(home.photos, 'photo')(photoId);
 		const garment = newGarment(id, name, services.now().toISOString(), { photoIds });
 		return {
 			does: { garments: { put: [garment] } },

@@ -2,7 +2,7 @@ import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { decide } from '../decide.ts';
 import { demoPhotoIds, garmentsThatGoWith } from '../demo-garments.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { refuseStale } from '../refuse-stale.ts';
 import type { Services } from '../services.ts';
 
@@ -15,7 +15,7 @@ export async function binSeason(
 ): Promise<{ removed: true }> {
 	const demo = await demoPhotoIds();
 	return decide(services, asked, async (home) => {
-		const season = await knownIn(home.seasons, 'season')(id);
+		const season = await foundIn(home.seasons, 'season')(id);
 		await refuseStale(home, 'season', id, season, seen);
 		const garments = await garmentsThatGoWith(home, id, demo);
 		const sentence =

@@ -6,7 +6,7 @@ import { newGarment } from '../../wardrobe/words/new-garment.ts';
 import type { CandidateDetails, Wish } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
 import { UserError } from '../errors.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { loadGarment } from '../load-garments.ts';
 import { loadSeasonInput } from '../load-season.ts';
 import { type Services, todayOf } from '../services.ts';
@@ -24,7 +24,7 @@ async function answeredWish(services: Services, home: HomeReads, candidate: Cand
 export function buyCandidate(services: Services, asked: Asked, id: string): Promise<Garment> {
 	const garmentId = services.newId();
 	return decide(services, asked, async (home) => {
-		const candidate = await knownIn(home.candidates, 'candidate')(id);
+		const candidate = await foundIn(home.candidates, 'candidate')(id);
 		const { kind, kindFrom, price, name, nameFrom, photoId } = candidate;
 		if (candidate.state === 'bought') throw new UserError('conflict', say('refusals.bought', { name }));
 		const wish = await answeredWish(services, home, candidate);

@@ -2,7 +2,7 @@ import { say } from '../../language/speak.ts';
 import type { Asked, HomeReads, Kept } from '../../store/store.ts';
 import type { Garment, GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { decide } from '../decide.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { loadGarment } from '../load-garments.ts';
 import { changedSinceSeen, type StaleThing, staleError } from '../refuse-stale.ts';
 import type { Services } from '../services.ts';
@@ -25,7 +25,7 @@ const changed = (home: HomeReads, garment: GarmentDetails, changes: GarmentChang
 	});
 
 async function refuseUnknownPhotos(home: HomeReads, { photoIds = [] }: GarmentChanges): Promise<void> {
-	for (const id of photoIds) await knownIn(home.photos, 'photo')(id);
+	for (const id of photoIds) await foundIn(home.photos, 'photo')(id);
 }
 
 /** The garments of these ids, none of them changed since it was seen. */
@@ -37,7 +37,7 @@ export async function garmentsAsSeen(
 	const garments: Kept<GarmentDetails>[] = [];
 	const stale: StaleThing[] = [];
 	for (const id of ids) {
-		const garment = await knownIn(home.garments, 'garment')(id);
+		const garment = await foundIn(home.garments, 'garment')(id);
 		const changedMeanwhile = await changedSinceSeen(home, 'garment', id, garment, seen[id]);
 		if (changedMeanwhile) stale.push(changedMeanwhile);
 		garments.push(garment);

@@ -2,7 +2,7 @@ import type { Asked, Decided, HomeReads, Kept, Reads, VersionedKind } from '../.
 import type { Inspiration, Season } from '../../wardrobe/words/season.ts';
 import type { CandidateDetails, Maker, Wish } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { refuseStale } from '../refuse-stale.ts';
 import type { Services } from '../services.ts';
 
@@ -29,9 +29,9 @@ export const changer =
 	(services: Services, asked: Asked, id: string, told: C & { readonly version?: number }): Promise<Kept<T>> =>
 		decide(services, asked, async (home) => {
 			const { version, ...changes } = told;
-			const known = await knownIn(of(home), kind)(id);
-			await refuseStale(home, kind, id, known, version);
-			const thing = await changed(known, changes as unknown as C, home);
+			const before = await foundIn(of(home), kind)(id);
+			await refuseStale(home, kind, id, before, version);
+			const thing = await changed(before, changes as unknown as C, home);
 			return {
 				does: does({ put: [thing] }),
 				sentence: sentence(thing),
@@ -44,11 +44,11 @@ export const remover =
 	<T extends { readonly id: string }>({ kind, of, does }: Kind<T>, sentence: (thing: T) => string) =>
 	(services: Services, asked: Asked, id: string, seen: number | undefined): Promise<{ removed: true }> =>
 		decide(services, asked, async (home) => {
-			const known = await knownIn(of(home), kind)(id);
-			await refuseStale(home, kind, id, known, seen);
+			const before = await foundIn(of(home), kind)(id);
+			await refuseStale(home, kind, id, before, seen);
 			return {
 				does: does({ remove: [id] }),
-				sentence: sentence(known),
+				sentence: sentence(before),
 				answer: async () => ({ removed: true as const }),
 			};
 		});

@@ -3,10 +3,10 @@ import type { Asked, HomeReads, Kept } from '../../store/store.ts';
 import { gapsNow } from '../../wardrobe/gaps/season-gaps.ts';
 import type { LineUpChoice } from '../../wardrobe/words/season.ts';
 import { decide } from '../decide.ts';
-import { knownIn } from '../found-or-refused.ts';
-import { refuseUnknownGarments } from '../known-garments.ts';
+import { foundIn } from '../found-in.ts';
 import { loadSeasonInput } from '../load-season.ts';
 import { refuseStale } from '../refuse-stale.ts';
+import { refuseUnknownGarments } from '../refuse-unknown.ts';
 import type { Services } from '../services.ts';
 
 /** The season's chosen set; empty, of version 0, before the first choice. */
@@ -34,11 +34,11 @@ export function chooseLineUp(
 	{ version, ...changes }: Partial<Omit<LineUpChoice, 'seasonId' | 'gapIds'>>,
 ): Promise<LineUpChoice> {
 	return decide(services, asked, async (home) => {
-		const season = await knownIn(home.seasons, 'season')(seasonId);
-		const known = await lineUpOf(home, seasonId);
-		await refuseStale(home, 'line-up', seasonId, known, version);
-		const choice = { ...known, ...changes };
-		await refuseUnknownGarments(home, idsIn(choice), idsIn(known));
+		const season = await foundIn(home.seasons, 'season')(seasonId);
+		const before = await lineUpOf(home, seasonId);
+		await refuseStale(home, 'line-up', seasonId, before, version);
+		const choice = { ...before, ...changes };
+		await refuseUnknownGarments(home, idsIn(choice), idsIn(before));
 		const input = await loadSeasonInput({ store: home, now: services.now }, season);
 		const gapIds = gapsNow({ ...input, lineUp: choice }).map(({ id }) => id);
 		return {

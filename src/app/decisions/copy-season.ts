@@ -2,7 +2,7 @@ import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
 import { decide } from '../decide.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import type { Services } from '../services.ts';
 import { refuseWrongDates, type SeasonDates } from './season-dates.ts';
 
@@ -11,7 +11,7 @@ export function copySeason(services: Services, asked: Asked, fromId: string, tol
 	refuseWrongDates(told);
 	const { newId, now } = services;
 	return decide(services, asked, async (home) => {
-		const from = await knownIn(home.seasons, 'season')(fromId);
+		const from = await foundIn(home.seasons, 'season')(fromId);
 		const addedAt = now().toISOString();
 		const season = { ...from, ...told, id: newId(), notes: '', feltGaps: [], archived: false, addedAt };
 		const board = (await home.inspirations.list()).filter((one) => one.seasonId === from.id);

@@ -4,7 +4,7 @@ import type { Asked, HomeReads, PhotoRecord } from '../../store/store.ts';
 import { type Correction, neutralsOf } from '../../wardrobe/words/reading.ts';
 import { decideOnce } from '../decide.ts';
 import { UserError } from '../errors.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { staleError } from '../refuse-stale.ts';
 import type { Services } from '../services.ts';
 
@@ -21,7 +21,7 @@ async function correct(
 ): Promise<{ readonly before: PhotoRecord | null; readonly photo: PhotoRecord }> {
 	let before: PhotoRecord | null = null;
 	const { answer, changed } = await decideOnce(services, asked, async (home) => {
-		const photo = await knownIn(home.photos, 'photo')(id);
+		const photo = await foundIn(home.photos, 'photo')(id);
 		before = photo;
 		if (seen !== undefined && seen !== photo.version)
 			throw staleError([{ kind: 'photo', id, fields: ['correction'], now: photo }]);
@@ -59,7 +59,7 @@ const besideLight = ({ mask, ground }: Correction): Pick<Correction, 'mask' | 'g
 });
 
 /**
- * Says what of the photo's light is known: neutrals pointed at, steps by hand, the light it shares. The outline stays. Steps by hand and a shared
+ * Says what of the photo's light is before: neutrals pointed at, steps by hand, the light it shares. The outline stays. Steps by hand and a shared
  * light are put on the stored uncorrected colours at once; only what looks at the photo's pixels anew (a neutral, a camera) has it read again.
  */
 export async function correctLight(
@@ -69,10 +69,10 @@ export async function correctLight(
 	{ version, ...told }: LightWords & { readonly version?: number },
 ): Promise<PhotoRecord> {
 	const { store, events } = services;
-	const { before, photo } = await correct(services, asked, id, version, async (known, home) => ({
-		correction: { ...told, ...besideLight(known.correction) },
+	const { before, photo } = await correct(services, asked, id, version, async (before, home) => ({
+		correction: { ...told, ...besideLight(before.correction) },
 		mask: await home.photos.maskOf(id),
-		sentence: say('decisions.correctedLight', { photo: known.originalName }),
+		sentence: say('decisions.correctedLight', { photo: before.originalName }),
 	}));
 	const isRead = before?.status === 'read' && before.reading && readsAlike(before.correction, photo.correction);
 	const next = isRead ? relit(before.reading, photo.correction, await services.sharedLight(photo)) : null;
@@ -94,7 +94,7 @@ export async function drawOutline(
 	version: number | undefined,
 ): Promise<PhotoRecord> {
 	if (!(png instanceof Uint8Array) || !isPng(png)) throw new UserError('bad-request', say('refusals.noPng'));
-	await knownIn(services.store.photos, 'photo')(id);
+	await foundIn(services.store.photos, 'photo')(id);
 	const mask = await services.store.photos.keepMask(id, png);
 	const corrected = await correct(services, asked, id, version, async (photo) => ({
 		correction: { ...photo.correction, mask: true },

@@ -2,7 +2,7 @@ import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { derivePalette } from '../../wardrobe/palette/palette.ts';
 import { decide } from '../decide.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { loadPaletteReadings } from '../load-season.ts';
 import type { Services } from '../services.ts';
 import { type PaletteAnswer, paletteAnswer, paletteAsSeen } from './palette-answer.ts';
@@ -15,7 +15,7 @@ export function deriveSeasonPalette(
 	{ from, seen }: { readonly from: 'inspirations' | 'garments'; readonly seen?: number | undefined },
 ): Promise<PaletteAnswer> {
 	return decide(services, asked, async (home) => {
-		const season = await knownIn(home.seasons, 'season')(seasonId);
+		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const readings = await loadPaletteReadings(home, season, from);
 		const { baseCount, colourCount } = season;
 		const keep = await paletteAsSeen(home, seasonId, seen);

@@ -2,7 +2,7 @@ import type { Asked } from '../../store/store.ts';
 import { editPalette, type PaletteEdit } from '../../wardrobe/palette/palette-edit.ts';
 import { decide } from '../decide.ts';
 import { UserError } from '../errors.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { loadPaletteReadings } from '../load-season.ts';
 import type { Services } from '../services.ts';
 import { type PaletteAnswer, paletteAnswer, paletteAsSeen } from './palette-answer.ts';
@@ -16,7 +16,7 @@ export function editSeasonPalette(
 	seen?: number,
 ): Promise<PaletteAnswer> {
 	return decide(services, asked, async (home) => {
-		const season = await knownIn(home.seasons, 'season')(seasonId);
+		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const palette = await paletteAsSeen(home, seasonId, seen);
 		const pictures = await loadPaletteReadings(home, season, 'inspirations');
 		const board = pictures.length > 0 ? pictures : await loadPaletteReadings(home, season, 'garments');

@@ -3,12 +3,12 @@ import type { HomeReads, Kept } from '../../store/store.ts';
 import type { Garment, GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
 import { notFound } from '../errors.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { loadGarment } from '../load-garments.ts';
 
 /** The garment, if it shows the photo. */
 export async function garmentWithPhoto(home: HomeReads, id: string, photoId: string): Promise<Kept<GarmentDetails>> {
-	const garment = await knownIn(home.garments, 'garment')(id);
+	const garment = await foundIn(home.garments, 'garment')(id);
 	if (!garment.photoIds.includes(photoId)) throw notFound(say('nouns.photoOf', { name: garment.name }), photoId);
 	return garment;
 }

@@ -4,7 +4,7 @@ import type { Asked } from '../../store/store.ts';
 import type { Wear } from '../../wardrobe/words/wear.ts';
 import { decide } from '../decide.ts';
 import { UserError } from '../errors.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { type Services, todayOf } from '../services.ts';
 
 /** Notes days on which garments were worn; `wears` holds one or more. */
@@ -19,7 +19,7 @@ export function noteWears(
 	return decide(services, asked, async (home) => {
 		const names = new Map<string, string>();
 		for (const id of new Set(wears.map(({ garmentId }) => garmentId)))
-			names.set(id, (await knownIn(home.garments, 'garment')(id)).name);
+			names.set(id, (await foundIn(home.garments, 'garment')(id)).name);
 		const [first] = wears;
 		return {
 			does: { wears: { put: wears } },

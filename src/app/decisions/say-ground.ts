@@ -3,7 +3,7 @@ import type { Asked, PhotoRecord } from '../../store/store.ts';
 import type { Correction } from '../../wardrobe/words/reading.ts';
 import { decideOnce } from '../decide.ts';
 import { UserError } from '../errors.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { type GroundSet, groundSets } from '../grounds.ts';
 import type { Services } from '../services.ts';
 
@@ -38,7 +38,7 @@ export async function sayGround(
 	const name = services.newId();
 	let before: readonly PhotoRecord[] = [];
 	const { changed } = await decideOnce(services, asked, async (home) => {
-		const photos = await Promise.all(photoIds.map(knownIn(home.photos, 'photo')));
+		const photos = await Promise.all(photoIds.map(foundIn(home.photos, 'photo')));
 		before = photos;
 		return {
 			does: {

@@ -3,7 +3,7 @@ import type { Asked } from '../../store/store.ts';
 import type { PairWord } from '../../wardrobe/words/wear.ts';
 import { decide } from '../decide.ts';
 import { UserError } from '../errors.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import type { Services } from '../services.ts';
 
 /** The sentence of each word; the last where a word is taken back. */
@@ -21,8 +21,8 @@ export function sayOfPair(
 ): Promise<{ saved: true }> {
 	if (a === b) throw new UserError('bad-request', say('refusals.pairTwice'));
 	return decide(services, asked, async (home) => {
-		const known = knownIn(home.garments, 'garment');
-		const [first, second] = [await known(a), await known(b)];
+		const garment = foundIn(home.garments, 'garment');
+		const [first, second] = [await garment(a), await garment(b)];
 		return {
 			does: { pairWords: [{ a, b, word }] },
 			sentence: say(SENTENCES[word ?? 'none'], { one: first.name, other: second.name }),

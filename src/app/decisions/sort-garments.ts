@@ -2,7 +2,7 @@ import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Garment, GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { decide } from '../decide.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import type { Services } from '../services.ts';
 import { garmentsAsSeen, namesOf, type SeenVersions } from './change-garments.ts';
 
@@ -26,7 +26,7 @@ export function sortGarments(
 	{ garments: told, versions = {} }: { readonly garments: readonly Sorted[]; readonly versions?: SeenVersions },
 ): Promise<{ versions: Record<string, number> }> {
 	return decide(services, asked, async (home) => {
-		const season = await knownIn(home.seasons, 'season')(seasonId);
+		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const ids = told.map(({ id }) => id);
 		const garments = await garmentsAsSeen(home, ids, versions);
 		const changedAt = services.now().toISOString();
@@ -49,7 +49,7 @@ export function sortGarments(
 /** Begins the season's round of sorting anew: every garment is asked about again, and stays where it is. */
 export function sortAgain(services: Services, asked: Asked, seasonId: string): Promise<{ changed: number }> {
 	return decide(services, asked, async (home) => {
-		const season = await knownIn(home.seasons, 'season')(seasonId);
+		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const decided = (await home.garments.list()).filter(({ sortedFor = [] }) => sortedFor.includes(seasonId));
 		const changedAt = services.now().toISOString();
 		return {

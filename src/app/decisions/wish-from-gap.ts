@@ -5,7 +5,7 @@ import { wishFromGap } from '../../wardrobe/wishes/wishes.ts';
 import type { Wish } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
 import { notFound } from '../errors.ts';
-import { knownIn } from '../found-or-refused.ts';
+import { foundIn } from '../found-in.ts';
 import { loadSeasonInput } from '../load-season.ts';
 import { type Services, todayOf } from '../services.ts';
 
@@ -18,7 +18,7 @@ export function wishForGap(
 ): Promise<Wish> {
 	const id = services.newId();
 	return decide(services, asked, async (home) => {
-		const season = await knownIn(home.seasons, 'season')(seasonId);
+		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const input = await loadSeasonInput({ store: home, now: services.now }, season);
 		const gap = gapsNow(input).find((one) => one.id === gapId);
 		if (!gap) throw notFound(say('nouns.gap'), gapId);

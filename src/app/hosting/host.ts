@@ -27,9 +27,9 @@ function createOpenHomes(open: (homeId: string) => Promise<Services>) {
 	const homes = new Map<string, Promise<Services>>();
 	return {
 		get(homeId: string): Promise<Services> {
-			const known = homes.get(homeId);
+			const opened = homes.get(homeId);
 			homes.delete(homeId);
-			const opening = known ?? open(homeId);
+			const opening = opened ?? open(homeId);
 			homes.set(homeId, opening);
 			// Tried anew where it failed.
 			opening.catch(() => homes.get(homeId) === opening && homes.delete(homeId));

@@ -60,14 +60,14 @@ const orRefused = <T>(verifying: Promise<T>): Promise<T> =>
 	});
 
 /** Asks a browser for a passkey of the person of that name: kept on the device, found without a name, opened by finger, face or PIN. */
-export async function askForNewPasskey(host: Passkeys, origin: URL, name: string, known: readonly Passkey[] = []) {
+export async function askForNewPasskey(host: Passkeys, origin: URL, name: string, passkeys: readonly Passkey[] = []) {
 	const options = await generateRegistrationOptions({
 		rpName: 'Dyelot',
 		rpID: origin.hostname,
 		userName: name,
 		userDisplayName: name,
 		attestationType: 'none',
-		excludeCredentials: known.map(({ id }) => ({ id })),
+		excludeCredentials: passkeys.map(({ id }) => ({ id })),
 		authenticatorSelection: { residentKey: 'required', userVerification: 'required' },
 	});
 	return ask(host, options);

@@ -10,7 +10,7 @@ import { wearsFromTable } from './wears-from-table.ts';
 export type WearImportAnswer = TableForm & {
 	readonly added: number;
 	/** Lines of wears that are noted already. */
-	readonly known: number;
+	readonly notedBefore: number;
 	/** The first hundred; `problemCount` says how many there are. */
 	readonly problems: readonly Problem[];
 	readonly problemCount: number;
@@ -27,8 +27,8 @@ export async function importWears(
 		return (await services.beside({ what: 'import-wears', asked, bytes, preview })) as WearImportAnswer;
 	const { store } = services;
 	const [garments, noted] = await Promise.all([store.garments.list(), store.wears()]);
-	const { form, wears, known, problems } = await wearsFromTable(bytes, garments, noted, todayOf(services));
-	const answer = { ...form, added: wears.length, known, problems: problems.first, problemCount: problems.count };
+	const { form, wears, notedBefore, problems } = await wearsFromTable(bytes, garments, noted, todayOf(services));
+	const answer = { ...form, added: wears.length, notedBefore, problems: problems.first, problemCount: problems.count };
 	if (preview || wears.length === 0) return answer;
 	return decide(services, asked, async () => ({
 		does: { wears: { put: wears } },

@@ -75,9 +75,9 @@ function headingOf(text: string, separator: Separator): readonly string[] {
 function separatorOf<Column extends string>(text: string, words: ColumnWords<Column>): Separator {
 	const tried = (Object.keys(SEPARATORS) as Separator[]).map((separator) => {
 		const heading = headingOf(text, separator);
-		return { separator, known: placesIn(heading, words).size, columns: heading.length };
+		return { separator, placed: placesIn(heading, words).size, columns: heading.length };
 	});
-	return tried.sort((a, b) => b.known - a.known || b.columns - a.columns)[0]!.separator;
+	return tried.sort((a, b) => b.placed - a.placed || b.columns - a.columns)[0]!.separator;
 }
 
 /** The text in pieces from its first character that is one; a line that names the separator is taken off and told. */

@@ -14,7 +14,7 @@ export type WearImport = {
 	/** Wears that are not noted yet, each once. */
 	readonly wears: readonly Wear[];
 	/** Lines of wears that are noted already, or stand in the table twice. */
-	readonly known: number;
+	readonly notedBefore: number;
 	readonly problems: Problems;
 };
 
@@ -61,14 +61,14 @@ export async function wearsFromTable(
 	const idOf = garmentFinder(garments);
 	const seen = new Set(noted.map(keyOf));
 	const wears: Wear[] = [];
-	let known = 0;
+	let notedBefore = 0;
 	const problems = await takeRows(table, ({ cells: { day = '', garment = '' } }) => {
 		const wear: Wear = { garmentId: idOf(garment), on: dayOf(day, today) };
-		if (seen.has(keyOf(wear))) known++;
+		if (seen.has(keyOf(wear))) notedBefore++;
 		else wears.push(wear);
 		seen.add(keyOf(wear));
 	});
-	return { form: table.form, wears, known, problems };
+	return { form: table.form, wears, notedBefore, problems };
 }
 
 /** Wears as a table that {@link wearsFromTable} takes again; the name comes along for reading. */

@@ -20,9 +20,11 @@ export async function reportCommand(words: readonly string[]): Promise<number> {
 			? seasons.find(({ name, id }) => name === values.season || id === values.season)
 			: seasons.find(({ archived }) => !archived);
 		if (!season) {
-			const known = seasons.map(({ name }) => `"${name}"`).join(', ') || say('cli.none');
+			const names = seasons.map(({ name }) => `"${name}"`).join(', ') || say('cli.none');
 			throw new Error(
-				values.season ? say('cli.noSeasonNamed', { name: values.season, known }) : say('cli.noSeason', { known }),
+				values.season
+					? say('cli.noSeasonNamed', { name: values.season, known: names })
+					: say('cli.noSeason', { known: names }),
 			);
 		}
 		const report = seasonReport(await loadSeasonInput({ store: home.store, now }, season));

@@ -46,7 +46,7 @@ type Lexicon = {
 	readonly difference: Readonly<Record<Shade | 'vivid', Difference>>;
 	readonly leastPerLightness: number;
 	readonly candidates: readonly Candidate[];
-	readonly known: Map<number, string>;
+	readonly found: Map<number, string>;
 };
 const LEXICONS = new Map<'en' | 'de', Lexicon>();
 
@@ -63,7 +63,7 @@ function lexiconOf(language: Language): Lexicon {
 		},
 		leastPerLightness: 1 / (MOST_LIGHTNESS_DIVISOR * kL),
 		candidates: hueCandidates(language),
-		known: new Map(),
+		found: new Map(),
 	};
 	LEXICONS.set(key, lexicon);
 	return lexicon;
@@ -97,7 +97,7 @@ export function colourWord(colour: Lab65, language: Language, error: number): st
 	const lexicon = lexiconOf(language);
 	const asked = rounded(colour);
 	const key = keyOf(asked);
-	const word = lexicon.known.get(key) ?? nearest(lexicon, asked);
-	lexicon.known.set(key, word);
+	const word = lexicon.found.get(key) ?? nearest(lexicon, asked);
+	lexicon.found.set(key, word);
 	return spelled(word, language);
 }

@@ -28,7 +28,7 @@ import { SHOP } from './shop.ts';
 import { SORT } from './sort.ts';
 import { START } from './start.ts';
 import { TABLES } from './tables.ts';
-import { THINGS } from './things.ts';
+import { VOCABULARY } from './vocabulary.ts';
 import { WISH_PAGE } from './wish-page.ts';
 
 /** Every word in German; the compiler finds what is missing. */
@@ -61,6 +61,6 @@ export const GERMAN: SameKeys<typeof ENGLISH> = {
 	...SORT,
 	...START,
 	...TABLES,
-	...THINGS,
+	...VOCABULARY,
 	...WISH_PAGE,
 };

@@ -26,7 +26,7 @@ import { SHOP } from './shop.ts';
 import { SORT } from './sort.ts';
 import { START } from './start.ts';
 import { TABLES } from './tables.ts';
-import { THINGS } from './things.ts';
+import { VOCABULARY } from './vocabulary.ts';
 import { WISH_PAGE } from './wish-page.ts';
 
 /** Every word of page, reports and sentences in British English, by area. Other languages have the same keys. */
@@ -59,6 +59,6 @@ export const ENGLISH = {
 	...SORT,
 	...START,
 	...TABLES,
-	...THINGS,
+	...VOCABULARY,
 	...WISH_PAGE,
 } as const;

@@ -51,8 +51,8 @@ function apart(one: PhotoOfGround, other: PhotoOfGround, seen: () => number): nu
  * are left out.
  */
 export function sameGroundGroups(photos: readonly PhotoOfGround[]): string[][] {
-	const known = photos.filter(({ seen }) => seen.texture.length === SPREADS.length - 3);
-	const sorted = [...known].sort((a, b) => (a.id < b.id ? -1 : 1));
+	const comparable = photos.filter(({ seen }) => seen.texture.length === SPREADS.length - 3);
+	const sorted = [...comparable].sort((a, b) => (a.id < b.id ? -1 : 1));
 	const numbers = sorted.map(({ seen }) => numbersOf(seen));
 	const distance = (i: number, j: number) => apart(sorted[i]!, sorted[j]!, () => seenApart(numbers[i]!, numbers[j]!));
 	return componentsOf(sorted.length, (i, j) => distance(i, j) <= WITHIN)

@@ -69,7 +69,7 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 			await openHome(request, home);
 		});
 	const routes = (app: App) => {
-		const shared: HostedRoutes = { host, origin, comerOf: (request) => known(comers.get(request)) };
+		const shared: HostedRoutes = { host, origin, comerOf: (request) => letIn(comers.get(request)) };
 		signInRoutes(app, shared);
 		joinRoutes(app, shared);
 		sessionRoutes(app, shared);
@@ -86,13 +86,13 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 		meaningOf: meaningOfReach,
 		isEncrypted: origin.protocol === 'https:',
 		namelessAddresses: new Set(OPERATORS_ADDRESSES),
-		servicesOf: (request) => known(homes.get(request)),
+		servicesOf: (request) => letIn(homes.get(request)),
 		isStillLetIn: async (request) => ((await whoAsks(request))?.role ?? null) !== null,
 	};
 }
 
 /** A route that nobody was let in to cannot be answered. */
-function known<T>(one: T | undefined): T {
+function letIn<T>(one: T | undefined): T {
 	if (one === undefined) throw new TypeError('a route was reached that the guard had not seen');
 	return one;
 }

@@ -1,7 +1,7 @@
 import { addGarment } from '../../app/decisions/add-garment.ts';
 import { binGarments } from '../../app/decisions/bin-garments.ts';
 import { changeGarment, changeGarments } from '../../app/decisions/change-garments.ts';
-import { knownIn } from '../../app/found-or-refused.ts';
+import { foundIn } from '../../app/found-in.ts';
 import { loadGarment, loadGarments } from '../../app/load-garments.ts';
 import { askedBy } from '../asked.ts';
 import { garmentOperations as operations } from '../operations/garments.ts';
@@ -15,7 +15,7 @@ export function garmentRoutes(app: App, servicesOf: ServicesOf): void {
 		...operations.getGarment,
 		handler: (request) => {
 			const { store } = servicesOf(request);
-			return knownIn({ get: (id: string) => loadGarment(store, id) }, 'garment')(request.params.id);
+			return foundIn({ get: (id: string) => loadGarment(store, id) }, 'garment')(request.params.id);
 		},
 	});
 	app.route({

@@ -1,6 +1,6 @@
 import type { FastifyRequest } from 'fastify';
 import { correctLight, drawOutline, forgetOutline } from '../../app/decisions/correct-photo.ts';
-import { knownIn } from '../../app/found-or-refused.ts';
+import { foundIn } from '../../app/found-in.ts';
 import { colourAt, pictureOf } from '../../app/photo-pictures.ts';
 import { readAgain, stopReading } from '../../app/reading-control.ts';
 import { triedLight } from '../../app/tried-light.ts';
@@ -13,7 +13,7 @@ import type { App } from '../typed-app.ts';
 
 /** Photos, what was read of them, and the pictures made from them. */
 function shownPhotoRoutes(app: App, servicesOf: ServicesOf): void {
-	const known = (request: FastifyRequest, id: string) => knownIn(servicesOf(request).store.photos, 'photo')(id);
+	const known = (request: FastifyRequest, id: string) => foundIn(servicesOf(request).store.photos, 'photo')(id);
 	app.route({
 		...operations.listPhotos,
 		handler: (request) => servicesOf(request).store.photos.list(request.query.ids?.split(',').filter(Boolean)),

@@ -3,7 +3,7 @@ import { changeSeason } from '../../app/decisions/change-season.ts';
 import { copySeason } from '../../app/decisions/copy-season.ts';
 import { sortAgain, sortGarments } from '../../app/decisions/sort-garments.ts';
 import { startSeason } from '../../app/decisions/start-season.ts';
-import { knownIn } from '../../app/found-or-refused.ts';
+import { foundIn } from '../../app/found-in.ts';
 import { reportOf } from '../../app/load-season.ts';
 import { partnersInSeason } from '../../app/season-partners.ts';
 import { askedBy } from '../asked.ts';
@@ -16,7 +16,7 @@ export function seasonRoutes(app: App, servicesOf: ServicesOf): void {
 	app.route({ ...operations.listSeasons, handler: (request) => servicesOf(request).store.seasons.list() });
 	app.route({
 		...operations.getSeason,
-		handler: (request) => knownIn(servicesOf(request).store.seasons, 'season')(request.params.id),
+		handler: (request) => foundIn(servicesOf(request).store.seasons, 'season')(request.params.id),
 	});
 	app.route({ ...operations.getReport, handler: (request) => reportOf(servicesOf(request), request.params.id) });
 	app.route({

@@ -195,7 +195,7 @@ export const garment = Type.Unsafe<Garment>({
 		nameFrom: Type.Optional(
 			told(
 				oneOf(['user', 'looks']),
-				'Who named it: the user, or the program by its looks. Absent in homes of before this was told apart.',
+				'Who named it: the user, or the program by its looks. Absent in homes older than this field.',
 			),
 		),
 		kind: kindWords,
@@ -490,9 +490,7 @@ export const inspiration = Type.Unsafe<Inspiration>({
 			Type.String(),
 			"As the user gave it; of a picture that nobody named, '' in the store and what it shows where it is read.",
 		),
-		titleFrom: Type.Optional(
-			told(oneOf(['user', 'looks']), 'Who named it. Absent in homes of before this was told apart.'),
-		),
+		titleFrom: Type.Optional(told(oneOf(['user', 'looks']), 'Who named it. Absent in homes older than this field.')),
 		group: told(Type.String(), "Free name that gathers pictures on the board; '' = none."),
 		pieceKinds: Type.Optional(
 			told(
@@ -916,7 +914,7 @@ export const intakeItem = Type.Unsafe<IntakeItem>({
 			ok: Type.Literal(true),
 			photoId: Type.String(),
 			thingId: Type.String(),
-			known: Type.Boolean(),
+			keptBefore: told(Type.Boolean(), 'Whether the home had the photo already.'),
 		}),
 		exact({ name: Type.String(), ok: Type.Literal(false), reason: Type.String(), message: Type.String() }),
 	]),
@@ -939,10 +937,10 @@ export const restoreAnswer = Type.Unsafe<RestoreAnswer>({
 	...exact({
 		files: told(Type.Number(), 'Files of the archive, all of them checked.'),
 		findings: told(Type.Array(Type.String()), 'What was put right in it.'),
-		setAside: told(Type.String(), 'Folder beside the home in which everything of before is kept.'),
+		setAside: told(Type.String(), 'Folder beside the home that keeps the home as it was.'),
 	}),
 	title: 'RestoreAnswer',
-	description: 'What a restore is about to do: the files that were checked, and where the home of before is kept.',
+	description: 'What a restore is about to do: the files that were checked, and where the home as it was is kept.',
 });
 
 export const status = Type.Unsafe<Status>({
@@ -988,7 +986,7 @@ export const wearImportAnswer = Type.Unsafe<WearImportAnswer>({
 		encoding: oneOf(['UTF-8', 'UTF-16', 'Windows-1252']),
 		separator: oneOf(['comma', 'semicolon', 'tab']),
 		added: Type.Number(),
-		known: told(Type.Number(), 'Lines of wears that are noted already.'),
+		notedBefore: told(Type.Number(), 'Lines of wears that are noted already.'),
 		problems: told(Type.Array(problem), 'The first hundred; `problemCount` says how many there are.'),
 		problemCount: Type.Number(),
 	}),

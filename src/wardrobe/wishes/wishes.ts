@@ -7,7 +7,7 @@ import { slotOfKind } from '../words/kind.ts';
 import { colourWord } from '../words/palette-colour.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { tiedGroups } from '../words/tied-groups.ts';
-import type { Maker, Wish } from '../words/wish.ts';
+import { type Maker, USUAL_TOLERANCE, type Wish } from '../words/wish.ts';
 
 /** What a wish's priority is made of. */
 const PRIORITY_PARTS = ['pictures', 'outfits', 'palette', 'waiting', 'seasons', 'price'] as const;
@@ -34,8 +34,6 @@ export type WishStanding = {
 	readonly sentence: string;
 };
 
-/** Colours within this of the target answer a wish; an uncalibrated photo cannot say finer. */
-const USUAL_TOLERANCE = 8;
 /** Farther apart two colours are no longer one colour of a palette. */
 const MOST_TOLERANCE = 20;
 

@@ -22,9 +22,7 @@ export type GarmentDetails = Versioned & {
 	readonly id: string;
 	/** As the user gave it; of a garment that nobody named, what it was called when last looked at. */
 	readonly name: string;
-	/**
-	 * Who named it: the user, or the program by its looks. Absent in homes of before this was told apart.
-	 */
+	/** Who named it: the user, or the program by its looks. Absent in homes older than this field. */
 	readonly nameFrom?: 'user' | 'looks';
 	readonly kind: Kind;
 	/** Who named the kind: the user, the photo's reading (a suggestion), or nobody yet (`kind` is then a placeholder). */

@@ -77,7 +77,7 @@ export type Inspiration = Versioned & {
 	readonly photoId: string;
 	/** As the user gave it; of a picture that nobody named, '' in the store and what it shows where it is read. */
 	readonly title: string;
-	/** Who named it. Absent in homes of before this was told apart. */
+	/** Who named it. Absent in homes older than this field. */
 	readonly titleFrom?: 'user' | 'looks';
 	/** Free name that gathers pictures on the board; '' = none. */
 	readonly group: string;

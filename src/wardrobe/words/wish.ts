@@ -4,6 +4,9 @@ import type { Kind } from './kind.ts';
 import type { Slot } from './slot.ts';
 import type { Versioned } from './versioned.ts';
 
+/** Colours within this of the target answer a wish unless the user says otherwise, CIEDE2000: an uncalibrated photo cannot say finer. */
+export const USUAL_TOLERANCE = 8;
+
 /** An entry of the wish list. */
 export type Wish = Versioned & {
 	readonly id: string;

@@ -14,7 +14,7 @@ export type WornColour = {
 	readonly share: number;
 };
 
-/** The colours of each piece that a worn picture shows, by slot; trim left out. Readings of before pieces were told give them by slot alone. */
+/** The colours of each piece that a worn picture shows, by slot; trim left out. Readings older than pieces give them by slot alone. */
 export function wornColours(reading: Reading): WornColour[] {
 	const { pieces } = reading;
 	if (!pieces || pieces.length === 0) return coloursBySlot(reading).map((colour) => ({ ...colour, kind: null }));

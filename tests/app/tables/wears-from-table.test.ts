@@ -38,14 +38,14 @@ describe('a table of wears', () => {
 
 	it('comes back from our own export: noted already here, new in a home without them', async () => {
 		const csv = wearsCsv(noted, garments);
-		expect(await imported(csv)).toMatchObject({ wears: [], known: 2, problems: { count: 0 } });
-		expect(await imported(csv, [])).toMatchObject({ wears: noted, known: 0, problems: { count: 0 } });
+		expect(await imported(csv)).toMatchObject({ wears: [], notedBefore: 2, problems: { count: 0 } });
+		expect(await imported(csv, [])).toMatchObject({ wears: noted, notedBefore: 0, problems: { count: 0 } });
 	});
 
 	it('counts a wear that stands in it twice once', async () => {
-		const { wears, known } = await imported('on,garmentId\n2026-03-09,g2\n2026-03-09,g2\n');
+		const { wears, notedBefore } = await imported('on,garmentId\n2026-03-09,g2\n2026-03-09,g2\n');
 		expect(wears).toHaveLength(1);
-		expect(known).toBe(1);
+		expect(notedBefore).toBe(1);
 	});
 
 	it('without a column for the day is one problem', async () => {

@@ -10,8 +10,8 @@ export type ToSort = Omit<Sorted, 'id'> & { readonly garment: Garment };
 /** Shows the decision at once; what the program then says replaces it. */
 function showAtOnce(seasonId: string, told: readonly ToSort[]): void {
 	const changes = new Map(told.map(({ garment, ...change }) => [garment.id, change]));
-	queries.setQueryData<readonly Garment[]>(queryOf('listGarments', {}).queryKey, (known) =>
-		known?.map((garment) => {
+	queries.setQueryData<readonly Garment[]>(queryOf('listGarments', {}).queryKey, (listed) =>
+		listed?.map((garment) => {
 			const change = changes.get(garment.id);
 			if (!change) return garment;
 			const others = (garment.sortedFor ?? []).filter((id) => id !== seasonId);

@@ -49,13 +49,13 @@ async function send(upload: Upload): Promise<void> {
 			onShare,
 			stop.signal,
 		);
-		const known = taken.ok ? await call('getPhoto', { params: { id: taken.photoId } }) : null;
-		const after = afterTaken(upload, taken, known?.status === 'read');
+		const photo = taken.ok ? await call('getPhoto', { params: { id: taken.photoId } }) : null;
+		const after = afterTaken(upload, taken, photo?.status === 'read');
 		change(
 			withUpload(
 				list,
 				key,
-				known?.status === 'failed' ? { ...after, state: 'refused', message: known.failure?.message ?? '' } : after,
+				photo?.status === 'failed' ? { ...after, state: 'refused', message: photo.failure?.message ?? '' } : after,
 			),
 		);
 	} catch (error) {

@@ -116,7 +116,7 @@ export function ConfirmKinds({ garments, onOpen }: { garments: readonly Garment[
 	const place = useKeptFocus<HTMLElement>(garments.length);
 	const [splitting, setSplitting] = useState<Garment | null>(null);
 	const confirm = useConfirm();
-	const known = shown.filter(({ kindFrom }) => kindFrom === 'photo');
+	const suggested = shown.filter(({ kindFrom }) => kindFrom === 'photo');
 	const later = garments.length - shown.length;
 	return (
 		<section ref={place} className="section stack" aria-labelledby="confirm-kinds">
@@ -137,9 +137,9 @@ export function ConfirmKinds({ garments, onOpen }: { garments: readonly Garment[
 				))}
 			</div>
 			<div className="row">
-				{known.length > 0 ? (
-					<Button look="main" onPress={() => confirm.run(known)} isPending={confirm.busy}>
-						{say('confirm.allRight', { count: known.length })}
+				{suggested.length > 0 ? (
+					<Button look="main" onPress={() => confirm.run(suggested)} isPending={confirm.busy}>
+						{say('confirm.allRight', { count: suggested.length })}
 					</Button>
 				) : null}
 				{later > 0 ? <span className="small quiet">{say('confirm.more', { count: later })}</span> : null}

@@ -20,10 +20,10 @@ export function WearImport() {
 					send={send}
 					take={({ added }) => (added > 0 ? say('lookBackPage.takeIn', { count: added }) : null)}
 				>
-					{({ added, known }) => (
+					{({ added, notedBefore }) => (
 						<p>
-							{known > 0
-								? say('lookBackPage.newAndKnown', { count: added, known })
+							{notedBefore > 0
+								? say('lookBackPage.newAndKnown', { count: added, known: notedBefore })
 								: say('lookBackPage.newWears', { count: added })}
 						</p>
 					)}

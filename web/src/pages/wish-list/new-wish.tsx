@@ -3,14 +3,12 @@ import { say } from '../../../../src/language/speak.ts';
 import { colourWord, type Palette, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { SLOTS, type Slot } from '../../../../src/wardrobe/words/slot.ts';
+import { USUAL_TOLERANCE } from '../../../../src/wardrobe/words/wish.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField, TextField } from '../../parts/field.tsx';
 import { Problem } from '../../parts/problem.tsx';
-
-/** Colours within this of the target answer a wish unless the user says otherwise: an uncalibrated photo cannot say finer. */
-const USUAL_TOLERANCE = 8;
 
 /** What a wish holds before anything is said of it. */
 const plainWish = (season: Season, today: string) => ({

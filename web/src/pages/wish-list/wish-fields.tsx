@@ -1,6 +1,6 @@
 import { say } from '../../../../src/language/speak.ts';
 import { KIND_NAMES, type Kind, slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
-import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
+import { USUAL_TOLERANCE, type Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { seenFrom } from '../../parts/colour-text.ts';
 import { SelectField, TextArea, TextField } from '../../parts/field.tsx';
 import { numberOrNull } from '../../parts/number-text.ts';
@@ -34,7 +34,7 @@ function LimitFields({ wish, onChange }: { wish: Wish; onChange: Change }) {
 				max={40}
 				step="any"
 				value={String(Math.round(wish.tolerance * 10) / 10)}
-				onCommit={(text) => onChange({ tolerance: Math.min(40, Math.max(1, Number(text) || 8)) })}
+				onCommit={(text) => onChange({ tolerance: Math.min(40, Math.max(1, Number(text) || USUAL_TOLERANCE)) })}
 			/>
 			<TextField
 				label={say('wishList.wantedSince')}

@@ -1,5 +1,5 @@
 /** Names of kinds, slots, patterns and places. */
-export const THINGS = {
+export const VOCABULARY = {
 	kinds: {
 		shirt: 'shirt',
 		't-shirt': 'T-shirt',

@@ -1,5 +1,5 @@
 /** Names of kinds, slots, patterns and places. */
-export const THINGS = {
+export const VOCABULARY = {
 	kinds: {
 		shirt: 'Hemd',
 		't-shirt': 'T-Shirt',

@@ -7,10 +7,10 @@ const SYSTEMATIC = new Set(ISCC_NBS.map(([name]) => name));
 const withoutEnding = (name: string): string => name.replace(/, other$/, '').replace(/ \d+$/, '');
 
 /**
- * Whether a name in a home of before was given by the program: the title of its photo's file, or a systematic colour name such as "Reddish black 3". All
- * others were typed by somebody.
+ * Whether the program gave a name that an older home holds: the title of its photo's file, or a systematic colour name such as "Reddish black 3".
+ * Somebody typed all others.
  */
-export function isNameOfBefore(name: string, originalName: string | undefined): boolean {
+export function wasNamedByProgram(name: string, originalName: string | undefined): boolean {
 	const title = originalName === undefined ? null : fileTitle(originalName);
 	return name === title || withoutEnding(name) === title || SYSTEMATIC.has(withoutEnding(name).toLowerCase());
 }

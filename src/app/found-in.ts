@@ -6,7 +6,7 @@ import { notFound } from './errors.ts';
 type Noun = keyof (typeof ENGLISH)['nouns'];
 
 /** Finds a thing by its id, or refuses with a sentence; `what` as in "garment". */
-export const knownIn =
+export const foundIn =
 	<T>(things: { get(id: string): Promise<T | null> }, what: Noun) =>
 	async (id: string): Promise<T> => {
 		const found = await things.get(id);
