@@ -1,14 +1,11 @@
 import { say } from '../language/speak.ts';
 import type { NewPhoto, PhotoRecord } from '../store/store.ts';
-import { type Correction, neutralsOf } from '../wardrobe/words/reading.ts';
+import { type Correction, neutralsOf, type PictureBox } from '../wardrobe/words/reading.ts';
 import { notFound } from './errors.ts';
 import type { Services } from './services.ts';
 
-/** A rectangle in shares of the picture's width and height, 0..1, right of `left` and below `top`. */
-export type Box = { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number };
-
 /** The rectangle in whole pixels of a picture of this size, at least one each way. */
-function pixelsOf({ left, top, right, bottom }: Box, widthPx: number, heightPx: number) {
+function pixelsOf({ left, top, right, bottom }: PictureBox, widthPx: number, heightPx: number) {
 	const x = Math.min(widthPx - 1, Math.round(left * widthPx));
 	const y = Math.min(heightPx - 1, Math.round(top * heightPx));
 	return {
@@ -20,7 +17,7 @@ function pixelsOf({ left, top, right, bottom }: Box, widthPx: number, heightPx: 
 }
 
 /** The correction as far as it holds for the part alone: a neutral outside of it does not. `scale` = pixels of the part a pixel of the upright photo. */
-function correctionWithin(photo: PhotoRecord, box: Box, scale: number): Correction {
+function correctionWithin(photo: PhotoRecord, box: PictureBox, scale: number): Correction {
 	const { neutral: _one, neutrals: _all, ...rest } = photo.correction;
 	if (!photo.reading) return rest;
 	const { widthPx, heightPx } = photo.reading;
@@ -48,7 +45,7 @@ export type Crop = {
  * Keeps the part of a read photo that lies in the box as a photo of its own. What the user corrected comes along: steps by hand, the outline,
  * the shared light, a neutral that lies within. The photo itself stays as it is.
  */
-export async function cropOf(services: Services, photo: PhotoRecord, box: Box): Promise<Crop> {
+export async function cropOf(services: Services, photo: PhotoRecord, box: PictureBox): Promise<Crop> {
 	const { photos } = services.store;
 	const display = await photos.derived(photo.id, 'display');
 	if (!display || !photo.reading) throw notFound(say('nouns.readPhoto'), photo.id);
@@ -66,13 +63,13 @@ export async function cropOf(services: Services, photo: PhotoRecord, box: Box): 
 	return { photo: added, correction: { photoId: id, correction, mask } };
 }
 
-async function cropOfMask(mask: Uint8Array, box: Box): Promise<Uint8Array> {
+async function cropOfMask(mask: Uint8Array, box: PictureBox): Promise<Uint8Array> {
 	const { part } = await cut(mask, box);
 	return part.toColourspace('b-w').png().toBuffer();
 }
 
 /** The part of an encoded picture that lies in the box, and how wide the whole picture is. */
-async function cut(picture: Uint8Array, box: Box) {
+async function cut(picture: Uint8Array, box: PictureBox) {
 	// Loaded when it is first needed: the program starts without it.
 	const { default: sharp } = await import('sharp');
 	const { width, height } = await sharp(picture).metadata();

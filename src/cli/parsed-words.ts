@@ -46,7 +46,11 @@ function checkRest(command: CommandName, rest: readonly string[]): void {
 	const { takes, least, most }: CommandWords = COMMANDS[command];
 	if (rest.length >= least && rest.length <= most) return;
 	const received =
-		rest.length === 0 ? 'none' : rest.length > 3 ? String(rest.length) : rest.map((word) => `"${word}"`).join(', ');
+		rest.length === 0
+			? say('cli.none')
+			: rest.length > 3
+				? String(rest.length)
+				: rest.map((word) => `"${word}"`).join(', ');
 	const expected =
 		most === 0
 			? say('cli.onlyOptions')

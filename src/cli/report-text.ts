@@ -33,11 +33,11 @@ export function textOfReport(report: Report): string {
 		heading(say('reportText.alone')),
 		...(flagged.length > 0 ? flagged.map(({ sentence }) => `  ${sentence}`) : [`  ${say('reportText.noneAlone')}`]),
 		heading(say('reportText.gaps')),
-		...(gaps.length > 0 ? gaps.map(({ sentence }) => `  ${sentence}`) : ['  none']),
+		...(gaps.length > 0 ? gaps.map(({ sentence }) => `  ${sentence}`) : [`  ${say('cli.none')}`]),
 		heading(say('reportText.wishes')),
 		...(wishes.length > 0
 			? wishes.map(({ sentence, priority }) => `  ${String(priority).padStart(3)}  ${sentence}`)
-			: ['  none']),
+			: [`  ${say('cli.none')}`]),
 		heading(say('reportText.lookBack')),
 		`  ${lookBack.sentence}`,
 		'',

@@ -7,7 +7,7 @@ import type { OutlinePicture } from './networks/outline/outline-picture.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
 import { KINDS_KEPT, ownSwatches, type PictureOfPieces } from './piece-of-photo.ts';
 
-/** What is ofSlot of a worn picture when its pieces are told. */
+/** What is known of a worn picture when its pieces are told. */
 export type WornPicture = PictureOfPieces & {
 	readonly labels: LabelMap;
 	readonly shown: OutlinePicture;

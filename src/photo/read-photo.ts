@@ -162,10 +162,10 @@ export async function readPhoto(source: string | Uint8Array, options: ReadOption
 		bytes = typeof source === 'string' ? await readFile(source) : source;
 	} catch (error) {
 		const { code = 'unknown' } = error as NodeJS.ErrnoException;
-		const known = UNOPENED.find((one) => one === code);
+		const named = UNOPENED.find((one) => one === code);
 		const message = say('photoFiles.unopened', {
 			path: String(source),
-			what: known ? say(`unopened.${known}`) : say('unopened.other', { code }),
+			what: named ? say(`unopened.${named}`) : say('unopened.other', { code }),
 		});
 		return { ...readFailure('missing', message), ms: elapsed() };
 	}

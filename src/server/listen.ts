@@ -1,5 +1,6 @@
 import { createServer } from 'node:net';
 import type { FastifyInstance } from 'fastify';
+import { USUAL_PORT } from '../app/usual-port.ts';
 import { say } from '../language/speak.ts';
 
 /** The program cannot listen where it should; the message offers another port. */
@@ -8,8 +9,6 @@ export class PortError extends Error {}
 /** Ports looked at for a free one. */
 const OFFERED_WITHIN = 50;
 const LAST_PORT = 65_535;
-/** What a web server of one's own is usually given instead of a port that only the system's may have; common practice, no source. */
-const FIRST_OFFERED = 4810;
 
 const isFree = (port: number, host: string): Promise<boolean> =>
 	new Promise((resolve) => {
@@ -19,7 +18,7 @@ const isFree = (port: number, host: string): Promise<boolean> =>
 	});
 
 async function freePortAfter(port: number, host: string): Promise<number | null> {
-	const from = port < 1024 ? FIRST_OFFERED : port + 1;
+	const from = port < 1024 ? USUAL_PORT : port + 1;
 	for (let next = from; next <= Math.min(LAST_PORT, from + OFFERED_WITHIN); next++)
 		if (await isFree(next, host)) return next;
 	return null;

@@ -18,10 +18,10 @@ function hoisted(schema: unknown, components: Json): unknown {
 	const inner = Object.fromEntries(fields.map(([key, value]) => [key, hoisted(value, components)]));
 	const { title, description, ...rest } = inner;
 	if (typeof title !== 'string') return inner;
-	const known = components[title] as Json | undefined;
+	const before = components[title] as Json | undefined;
 	components[title] ??= { title, ...(description ? { description } : {}), ...rest };
 	const reference = { $ref: `#/components/schemas/${title}` };
-	return description && description !== known?.description && known ? { ...reference, description } : reference;
+	return description && description !== before?.description && before ? { ...reference, description } : reference;
 }
 
 /** Gives each JSON body and answer of an operation an example, and names its schemas by reference. */

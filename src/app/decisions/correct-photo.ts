@@ -59,7 +59,7 @@ const besideLight = ({ mask, ground }: Correction): Pick<Correction, 'mask' | 'g
 });
 
 /**
- * Says what of the photo's light is before: neutrals pointed at, steps by hand, the light it shares. The outline stays. Steps by hand and a shared
+ * Says what is known of the photo's light: neutrals pointed at, steps by hand, the light it shares. The outline stays. Steps by hand and a shared
  * light are put on the stored uncorrected colours at once; only what looks at the photo's pixels anew (a neutral, a camera) has it read again.
  */
 export async function correctLight(

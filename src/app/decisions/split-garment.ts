@@ -1,14 +1,15 @@
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
+import type { PictureBox } from '../../wardrobe/words/reading.ts';
 import { decide } from '../decide.ts';
 import { UserError } from '../errors.ts';
-import { type Box, cropOf } from '../photo-crop.ts';
+import { cropOf } from '../photo-crop.ts';
 import type { Services } from '../services.ts';
 import { suggestFromPhotos } from '../suggest-from-photos.ts';
 import { bothOf, garmentWithPhoto, otherOf, type TwoGarments } from './garment-of-two.ts';
 
-function refuseEmpty(boxes: readonly Box[]): void {
+function refuseEmpty(boxes: readonly PictureBox[]): void {
 	const empty = boxes.find(({ left, top, right, bottom }) => right <= left || bottom <= top);
 	if (empty)
 		throw new UserError(
@@ -18,7 +19,7 @@ function refuseEmpty(boxes: readonly Box[]): void {
 }
 
 /** The parts of the photo in the boxes, their bytes kept; no decision knows of them yet. */
-async function twoCrops(services: Services, photoId: string, boxes: readonly [Box, Box]) {
+async function twoCrops(services: Services, photoId: string, boxes: readonly [PictureBox, PictureBox]) {
 	const photo = await services.store.photos.get(photoId);
 	if (!photo?.reading) throw new UserError('conflict', say('refusals.cutUnread'));
 	const crops = [await cropOf(services, photo, boxes[0]), await cropOf(services, photo, boxes[1])] as const;
@@ -31,7 +32,7 @@ export async function splitGarment(
 	services: Services,
 	asked: Asked,
 	id: string,
-	{ photoId, boxes }: { readonly photoId: string; readonly boxes: readonly [Box, Box] },
+	{ photoId, boxes }: { readonly photoId: string; readonly boxes: readonly [PictureBox, PictureBox] },
 ): Promise<TwoGarments> {
 	refuseEmpty(boxes);
 	await garmentWithPhoto(services.store, id, photoId);

@@ -20,7 +20,7 @@ export async function openHomeServices(shared: Shared, homeId: string): Promise<
 	const { store, findings } = await openHomeStore(database, homeId, files, now);
 	const events = shared.events.of(homeId);
 	const jobs = hostedJobs({ homeId, queue, store, events });
-	for (const id of await store.photos.waiting()) await jobs.enqueue(id);
+	if (shared.queuesWaiting) for (const id of await store.photos.waiting()) await jobs.enqueue(id);
 	shared.inBackground(dropUnusedOutlines(database.homeTables(homeId), files, now()));
 	return {
 		store,

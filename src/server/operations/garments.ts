@@ -1,5 +1,5 @@
 import { Type } from 'typebox';
-import type { Box } from '../../app/photo-crop.ts';
+import type { PictureBox } from '../../wardrobe/words/reading.ts';
 import { garment, garmentImportAnswer, twoGarments } from '../schemas/answers.ts';
 import { byId, exact, name } from '../schemas/basics.ts';
 import { garmentChanges, garmentIds, photoId, versionsById } from '../schemas/garment.ts';
@@ -81,7 +81,10 @@ export const garmentOperations = {
 			tags,
 			summary: 'Cut a photo that shows two garments in two',
 			params: byId,
-			body: exact({ photoId, boxes: Type.Unsafe<[Box, Box]>(Type.Array(box, { minItems: 2, maxItems: 2 })) }),
+			body: exact({
+				photoId,
+				boxes: Type.Unsafe<[PictureBox, PictureBox]>(Type.Array(box, { minItems: 2, maxItems: 2 })),
+			}),
 			response: { 200: twoGarments, ...REFUSED },
 		},
 	},
