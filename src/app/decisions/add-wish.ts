@@ -12,7 +12,7 @@ export function addWish(services: Services, asked: Asked, told: Omit<Wish, 'id' 
 	return decide(services, asked, async (home) => {
 		await foundIn(home.seasons, 'season')(wish.seasonId);
 		await refuseUnknownColour(home, wish);
-		if (wish.seenIn !== undefined) await knownIn(home.inspirations, 'inspiration')(wish.seenIn);
+		if (wish.seenIn !== undefined) await foundIn(home.inspirations, 'inspiration')(wish.seenIn);
 		return {
 			does: { wishes: { put: [wish] } },
 			sentence: say('decisions.wished', { name: wish.name }),
