@@ -11,6 +11,7 @@ import {
 	SKIN,
 	visiblePixels,
 } from '../pixels.ts';
+import { withoutBoldGround } from './bold-ground.ts';
 import { labelsByColour } from './cloth-colours.ts';
 import { kindGuesses } from './kind-guesses.ts';
 import { cleanedLabels } from './label-cleaning.ts';
@@ -77,7 +78,7 @@ function withOneSlot(classes: Uint8Array, label: number): Uint8Array {
 /** The labels before any mask is heard; `label` is for a single garment. */
 function parsedClasses(pixels: Pixels, parse: Parse, photoKind: 'worn' | 'single', label: number): Uint8Array {
 	if (photoKind === 'worn') return cleanedLabels(parse, photoKind);
-	if (!pixels.alpha) return cleanedLabels(labelsByColour(pixels, parse, label), photoKind);
+	if (!pixels.alpha) return cleanedLabels(withoutBoldGround(pixels, labelsByColour(pixels, parse, label)), photoKind);
 	// A cut-out: whoever cut it said what the garment is.
 	return withMask(withOneSlot(parse.classes, label), visiblePixels(pixels), label);
 }
