@@ -1,6 +1,6 @@
 import { deltaE2000Weighted } from '../delta-e.ts';
 import { MOST_LIGHTNESS_DIVISOR } from '../delta-e-many.ts';
-import type { Lab65 } from '../lab65.ts';
+import { chroma, type Lab65 } from '../lab65.ts';
 import { type Language, spelled } from './language.ts';
 import { ENGLISH_GREYS, GERMAN_GREYS, greyWord, isNearGrey } from './near-grey.ts';
 import type { ColourWord, Shade } from './word.ts';
@@ -13,6 +13,10 @@ import { entriesOf, wordsOf } from './word-table.ts';
  */
 const CLOTH_CHROMA = 0.8;
 const CHROMA_FACTOR = { vivid: 1.5, pale: 1, dull: 0.7 } as const;
+
+/** Words that nobody uses of a dull colour, and the chroma from which on they are used. Our choice. */
+const VIVID_WORDS = new Set(['royal blue', 'königsblau']);
+const VIVID_FROM = 25;
 
 /** The survey's mean of "white" in CIELAB a* and b*: the corner of the screen's colours pulls means of near-whites to yellow green. */
 const WHITE_CAST = [-3, 6] as const;
@@ -76,7 +80,9 @@ const keyOf = ([L, a, b]: Lab65): number => (L * 2 * 1024 + (a + 256) * 2) * 102
 function nearest({ candidates, difference, leastPerLightness }: Lexicon, colour: Lab65): string {
 	let best = '';
 	let least = Number.POSITIVE_INFINITY;
+	const isDull = chroma(colour) < VIVID_FROM;
 	for (const { word, lab, shade } of candidates) {
+		if (isDull && VIVID_WORDS.has(word)) continue;
 		if (Math.abs(colour[0] - lab[0]) * leastPerLightness >= least) continue;
 		const distance = difference[shade](colour, lab);
 		if (distance >= least) continue;

@@ -66,6 +66,15 @@ describe('the word of a colour', () => {
 		['lavender', [72, 12, -17]],
 	] as const)('%s', (word, lab) => expect(colourWord(lab, 'en-GB', 0)).toBe(word));
 
+	it('calls no slate royal', () => {
+		for (const L of [30, 36, 40, 44])
+			for (const b of [-8, -12, -20]) {
+				expect(colourWord([L, -1, b], 'en-GB', 0)).not.toBe('royal blue');
+				expect(colourWord([L, -1, b], 'de', 0)).not.toBe('königsblau');
+			}
+		expect(colourWord([33, 30, -60], 'en-GB', 0)).toBe('royal blue');
+	});
+
 	it('never carries a hue that the photo cannot tell from grey', () => {
 		fc.assert(
 			fc.property(anyColour, fc.double({ min: 0, max: 20, noNaN: true }), (lab, error) => {
