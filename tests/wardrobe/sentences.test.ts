@@ -62,8 +62,8 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'line-up',
 		'four pieces, two places open',
-		'3 garments dress 1 of 7 days between washes and cover 49 % of the palette. Another choice could gain 2 % at most. 2 places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
-		'3 Kleidungsstücke kleiden 1 von 7 Tagen zwischen zwei Wäschen und decken 49 % der Palette. Eine andere Wahl könnte höchstens 2 % gewinnen. 2 Plätze bleiben offen: Nichts anderes, was du hast, ist einen wert. Mach aus jedem einen Wunsch oder verlange weniger.',
+		'3 garments: 1 of 7 days between washes dressed and 49 % of the palette covered. Another choice could gain 2 % at most. 2 places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
+		'3 Kleidungsstücke: 1 von 7 Tagen zwischen zwei Wäschen angezogen und 49 % der Palette gedeckt. Eine andere Wahl könnte höchstens 2 % gewinnen. 2 Plätze bleiben offen: Nichts anderes, was du hast, ist einen wert. Mach aus jedem einen Wunsch oder verlange weniger.',
 	],
 	[
 		'line-up, what cannot be met',

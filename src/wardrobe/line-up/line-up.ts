@@ -58,7 +58,7 @@ function sentenceOf({ problem }: LineUpSetup, { members, parts }: ScoredSet, pro
 		pictures > 0
 			? say('lineUp.wears', {
 					worn: Math.round(parts.pictures * pictures),
-					pictures: say('counts.pictures', { count: pictures }),
+					total: pictures,
 				})
 			: '',
 		asked > 0 ? say('lineUp.dresses', { dressed: Math.floor(parts.enough * asked + 1e-6), asked }) : '',

@@ -34,6 +34,9 @@ const TWO_SEASONS_DAYS: Readonly<Record<1 | 2 | 3, number>> = { 1: 548, 2: 365, 
 /** Not worn in half a year, it had its chance. Common practice, no source. */
 const HALF_A_YEAR_DAYS = 182;
 
+/** Worn so often in twelve months, a garment is in use. Common practice, no source. */
+const WORN_SOME = 3;
+
 type Reason = { readonly weight: number; readonly words: string };
 
 /** Days unworn in which two of its own seasons have passed: the fewer parts of the year it serves, the rarer they come. */
@@ -71,6 +74,8 @@ function reasonsFor(
 		garment.loved === 3 && { weight: 3, words: say('sorting.loved') },
 		garment.loved === 0 && { weight: -1, words: say('sorting.notLoved') },
 		wear.wearsThisYear >= WORN_OFTEN && { weight: 3, words: say('sorting.wornOften', { count: wear.wearsThisYear }) },
+		wear.wearsThisYear >= WORN_SOME &&
+			wear.wearsThisYear < WORN_OFTEN && { weight: 1, words: say('sorting.wornOften', { count: wear.wearsThisYear }) },
 		fit.verdict === 'fits' && { weight: 2, words: say('sorting.fits') },
 		fit.verdict === 'unsure' && fit.likely === 'fits' && { weight: 1, words: say('sorting.likelyFits') },
 	];
@@ -106,7 +111,7 @@ export function sortingOf(
 			keep: isStored ? 'sorting.bringBack' : 'sorting.keep',
 			store: isStored ? 'sorting.leaveStored' : 'sorting.store',
 			'let-go': 'sorting.letGo',
-			undecided: 'sorting.undecided',
+			undecided: facts.wear.wearsThisYear > 0 ? 'sorting.undecidedWorn' : 'sorting.undecided',
 		} as const;
 		const sentence = say(key[suggestion], {
 			reasons: reasons.join('; '),

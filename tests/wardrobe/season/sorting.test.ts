@@ -39,6 +39,14 @@ describe('sorting', () => {
 		expect(sentence).toContain('worn 12 times in twelve months');
 	});
 
+	it('keeps what was worn some times where its colour likely fits, and says how to decide on what was not', () => {
+		const unsure = aGarment({ id: 'near oat', lab: [75, 1, 11], trust: { error: 12, reasons: [], advice: null } });
+		const some = ['2026-01-01', '2026-02-01', '2026-03-01'];
+		expect(sorted(unsure, some)).toMatchObject({ suggestion: 'keep' });
+		expect(sorted(unsure, some.slice(1)).sentence).toMatch(/^Up to you: .+ Look at it in daylight, then decide\.$/);
+		expect(sorted(unsure).sentence).toMatch(/^Up to you: .+ Wear it once, in daylight, then decide\.$/);
+	});
+
 	it('lets go what lies off the season and was not worn for two of them, with a way out', () => {
 		const lime = { id: 'lime', lab: LIME } as const;
 		const old = ['2024-01-01'];
