@@ -1,56 +1,114 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import sharp from 'sharp';
+import { DISPLAY_SIDE_PX } from '../src/photo/file/limits.ts';
 import { demoPhotos } from './sample-photos.ts';
-import { cpuSeconds, residentMb, startServer } from './server-process.ts';
-import type { Table } from './table.ts';
+import { cpuSeconds, residentMb, type ServerProcess, startServer } from './server-process.ts';
+import { type Row, type Table, timed } from './table.ts';
 
-const PHOTOS = 200;
+const PHOTOS = 500;
+/** Memory is looked at whenever so many more have been read. */
+const STEP = 100;
+/** The first so many are of one kind, a phone's; speed is theirs. */
+const OF_A_PHONE = 200;
 
-/** Different bytes each time (a new size), so that none is taken for a photo already known. */
-async function variant(path: string, index: number): Promise<Blob> {
-	const bytes = await sharp(readFileSync(path))
-		.resize(2400 + index)
-		.jpeg({ quality: 85 })
-		.toBuffer();
-	return new Blob([new Uint8Array(bytes)]);
+/** Different bytes each time (a new size), so that none is taken for a photo already known; every fifth of the later ones in another format or size. */
+async function variant(path: string, index: number): Promise<Buffer> {
+	const picture = (width: number) => sharp(readFileSync(path)).resize(width + index);
+	if (index >= OF_A_PHONE && index % 5 === 0) return picture(700).png({ compressionLevel: 3 }).toBuffer();
+	if (index >= OF_A_PHONE && index % 5 === 1) return picture(900).webp({ quality: 80, effort: 1 }).toBuffer();
+	if (index >= OF_A_PHONE && index % 5 === 2) return picture(3000).jpeg({ quality: 90 }).toBuffer();
+	return picture(2400).jpeg({ quality: 85 }).toBuffer();
 }
 
-/** 200 photos uploaded by HTTP and read, end to end. */
+type Batch = {
+	readonly photosASecond: number;
+	readonly busyShare: number;
+	readonly slowestMs: number;
+	readonly memory: readonly { readonly read: number; readonly mb: number }[];
+};
+
+/** Photos still waiting or being read, and how long the server took to say so. */
+async function waitingNow(address: string): Promise<{ waiting: number; ms: number }> {
+	const asked = performance.now();
+	const { photos } = (await (await fetch(`${address}api/status`)).json()) as { photos: { waiting: number } };
+	return { waiting: photos.waiting, ms: performance.now() - asked };
+}
+
+const photoOf = (index: number): Promise<Buffer> => {
+	const paths = demoPhotos();
+	return variant(paths[index % paths.length]!, index);
+};
+
+async function send(server: ServerProcess, bytes: Buffer): Promise<void> {
+	const body = new FormData();
+	body.append('purpose', 'garment');
+	body.append('file', new Blob([new Uint8Array(bytes)]), 'photo');
+	await fetch(`${server.address}api/photos`, { method: 'POST', body });
+}
+
+/** Uploads and waits for the last reading; the pictures are made before, for the first ones whose time counts. */
+async function readBatch(server: ServerProcess): Promise<Batch> {
+	const pid = server.process.pid!;
+	const memory: { read: number; mb: number }[] = [];
+	let slowestMs = 0;
+	const watch = async (sent: number) => {
+		for (;;) {
+			const { waiting, ms } = await waitingNow(server.address);
+			slowestMs = Math.max(slowestMs, ms);
+			if (waiting === 0) break;
+			await pause(200);
+		}
+		memory.push({ read: sent, mb: residentMb(pid) });
+	};
+	const made = await Promise.all(Array.from({ length: OF_A_PHONE }, (_, index) => photoOf(index)));
+	const cpuBefore = cpuSeconds(pid);
+	const { wallMs } = await timed(async () => {
+		for (const bytes of made) await send(server, bytes);
+		await watch(OF_A_PHONE);
+	});
+	const busyShare = (cpuSeconds(pid) - cpuBefore) / (wallMs / 1000) / availableParallelism();
+	for (let from = OF_A_PHONE; from < PHOTOS; from += STEP) {
+		for (let index = from; index < from + STEP; index++) await send(server, await photoOf(index));
+		await watch(from + STEP);
+	}
+	return { photosASecond: OF_A_PHONE / (wallMs / 1000), busyShare, slowestMs, memory };
+}
+
+/** Milliseconds that sharp alone takes to decode and shrink such a photo. */
+async function floorMs(): Promise<number> {
+	const bytes = await photoOf(0);
+	const { wallMs } = await timed(async () => {
+		for (let time = 0; time < 20; time++)
+			await sharp(bytes).autoOrient().resize(DISPLAY_SIDE_PX, DISPLAY_SIDE_PX, { fit: 'inside' }).raw().toBuffer();
+	});
+	return wallMs / 20;
+}
+
+/** 500 photos uploaded by HTTP and read, end to end: how fast a phone's are, and whether memory grows. */
 export async function run(): Promise<readonly Table[]> {
 	const home = mkdtempSync(join(tmpdir(), 'dyelot-bench-'));
 	const server = await startServer(home);
 	try {
-		const pid = server.process.pid!;
-		const idleMb = residentMb(pid);
-		const paths = demoPhotos();
-		const bodies: FormData[] = [];
-		for (let i = 0; i < PHOTOS; i++) {
-			const path = paths[i % paths.length]!;
-			const body = new FormData();
-			body.append('purpose', 'garment');
-			body.append('file', await variant(path, i), basename(path));
-			bodies.push(body);
-		}
-		const start = performance.now();
-		const cpuBefore = cpuSeconds(pid);
-		let slowestMs = 0;
-		for (const body of bodies) await fetch(`${server.address}api/photos`, { method: 'POST', body });
-		for (;;) {
-			const asked = performance.now();
-			const { photos } = (await (await fetch(`${server.address}api/status`)).json()) as { photos: { waiting: number } };
-			slowestMs = Math.max(slowestMs, performance.now() - asked);
-			if (photos.waiting === 0) break;
-			await new Promise((resolve) => setTimeout(resolve, 200));
-		}
-		const seconds = (performance.now() - start) / 1000;
-		const busy = (cpuSeconds(pid) - cpuBefore) / seconds / availableParallelism();
+		const idleMb = residentMb(server.process.pid!);
+		const { photosASecond, busyShare, slowestMs, memory } = await readBatch(server);
+		const floor = await floorMs();
 		return [
 			{
-				title: `Batch: ${PHOTOS} photos of about 8 megapixels by HTTP`,
-				columns: ['', 'photos/s', 'cores busy %', 'RSS idle MB', 'RSS after MB', 'slowest answer meanwhile ms'],
-				rows: [['upload to last reading', PHOTOS / seconds, busy * 100, idleMb, residentMb(pid), slowestMs]],
+				title: `Batch: the first ${OF_A_PHONE} photos, of about 8 megapixels, by HTTP`,
+				columns: ['', 'photos/s', 'cores busy %', 'RSS idle MB', 'slowest answer meanwhile ms'],
+				rows: [['upload to last reading', photosASecond, busyShare * 100, idleMb, slowestMs]],
+				ratios: {
+					"a photo of a batch / sharp's decode and shrink": 1000 / photosASecond / floor,
+					[`memory after ${PHOTOS} mixed photos / after ${OF_A_PHONE}`]: memory.at(-1)!.mb / memory[0]!.mb,
+				},
+			},
+			{
+				title: `Memory while ${PHOTOS} photos are read (JPEG of 8 and 12 megapixels, WebP, PNG)`,
+				columns: ['photos read', 'RSS MB'],
+				rows: memory.map(({ read, mb }): Row => [String(read), mb]),
 			},
 		];
 	} finally {

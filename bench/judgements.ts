@@ -1,3 +1,4 @@
+import { differenceCiede2000 } from 'culori';
 import { fitOf } from '../src/wardrobe/fit/fit.ts';
 import { styleProfile } from '../src/wardrobe/fit/style.ts';
 import { styleFit } from '../src/wardrobe/fit/style-fit.ts';
@@ -18,6 +19,20 @@ import { medianMs, type Row, type Table } from './table.ts';
 const SIZES = [60, 240, 1000, 2000] as const;
 const RUNS = 5;
 const PARTNERS_TOLD = 5;
+
+const REPORT = 'the whole season report, all of these in it';
+
+/** CPU milliseconds that culori takes for a million CIEDE2000: the yardstick of what a report costs. */
+async function millionPairsMs(): Promise<number> {
+	const difference = differenceCiede2000();
+	const colours = Array.from({ length: 1000 }, (_, i) => ({ mode: 'lab65' as const, l: i / 10, a: i % 41, b: i % 67 }));
+	const { cpuMs } = await medianMs(RUNS, () => {
+		let sum = 0;
+		for (const one of colours) for (const other of colours) sum += difference(one, other);
+		return sum;
+	});
+	return cpuMs;
+}
 
 /** CPU milliseconds of each judgement over one wardrobe. */
 async function judgementsOf(count: number): Promise<ReadonlyMap<string, number>> {
@@ -42,7 +57,7 @@ async function judgementsOf(count: number): Promise<ReadonlyMap<string, number>>
 		'woven bands': () => bandsOf(palette, held),
 		'gaps, and outfits with what one more piece adds': () => seasonGaps(input, held, [], { owned: table }),
 		'all swaps for one garment of a set of 33': () => swapsFor(input, { garmentIds: set, garmentId: set[0]! }),
-		'the whole season report, all of these in it': () => seasonReport(input),
+		[REPORT]: () => seasonReport(input),
 	};
 	const cpu = new Map<string, number>();
 	for (const [name, step] of Object.entries(steps)) cpu.set(name, (await medianMs(RUNS, step)).cpuMs);
@@ -75,6 +90,10 @@ export async function run(): Promise<readonly Table[]> {
 				'microseconds a pair at the largest',
 			],
 			rows,
+			ratios: {
+				'report of 2,000 garments / a million CIEDE2000 by culori':
+					bySize.at(-1)!.get(REPORT)! / (await millionPairsMs()),
+			},
 		},
 	];
 }

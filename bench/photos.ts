@@ -53,7 +53,7 @@ async function photoFile(
 	return made.status === 0 ? path : { why: made.stderr.split('\n')[0]!.slice(0, 60) };
 }
 
-type Measured = { readonly stages: Row; readonly peers: Row };
+type Measured = { readonly stages: Row; readonly peers: Row; readonly share?: number };
 
 function measuredPhoto(label: string, path: string, rounds: number, idleMb: number): Measured {
 	const steps = measured('steps', path, rounds);
@@ -85,6 +85,7 @@ function measuredPhoto(label: string, path: string, rounds: number, idleMb: numb
 			peak.peakMb - idleMb,
 		],
 		peers: [label, ...peers],
+		...(floor === undefined ? {} : { share: share(reading) as number }),
 	};
 }
 
@@ -93,6 +94,7 @@ export async function run(): Promise<readonly Table[]> {
 	const folder = mkdtempSync(join(tmpdir(), 'dyelot-bench-'));
 	const stages: Row[] = [];
 	const peers: Row[] = [];
+	const ratios: Record<string, number> = {};
 	try {
 		const small = await photoFile(folder, '2 MP', 'jpeg', 'phone');
 		const idle = typeof small === 'string' ? measured('idle', small, 1) : { failed: small.why };
@@ -110,6 +112,7 @@ export async function run(): Promise<readonly Table[]> {
 			console.error(`photos: ${label} measured`);
 			stages.push(row.stages);
 			peers.push(row.peers);
+			if (row.share !== undefined) ratios[`reading ${label} / (2 floor + parser)`] = row.share;
 		}
 	} finally {
 		rmSync(folder, { recursive: true, force: true });
@@ -132,6 +135,7 @@ export async function run(): Promise<readonly Table[]> {
 				'peak MB above idle',
 			],
 			rows: stages,
+			ratios,
 			notes: [
 				"Floor: sharp's decode and shrink to the display size, alone. Light, swatches, pattern: the reading less decode and parser. Whole: with the pictures kept.",
 			],
