@@ -20,6 +20,7 @@ const sections: Readonly<
 	page: () => import('./page.ts'),
 	install: () => import('./install.ts'),
 	host: () => import('./hosted.ts'),
+	readers: () => import('./readers.ts'),
 };
 
 const { dependencies, devDependencies } = JSON.parse(

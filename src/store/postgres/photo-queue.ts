@@ -95,10 +95,14 @@ export async function openPhotoQueue(settings: {
 		},
 		async work({ atOnce, handler, onGivenUp }) {
 			const options = { batchSize: 1, pollingIntervalSeconds: POLL_SECONDS };
-			for (let place = 0; place < atOnce; place++)
-				await boss.work<PhotoTask>(QUEUE, options, async ([job]) => {
-					if (job) await handler(job.data);
+			for (let place = 0; place < atOnce; place++) {
+				const worker = await boss.work<PhotoTask>(QUEUE, options, async ([job]) => {
+					if (!job) return;
+					await handler(job.data);
+					// Where one waited, more may: look again at once, not at the next look of an idle worker.
+					boss.notifyWorker(worker);
 				});
+			}
 			await boss.work<PhotoTask>(GIVEN_UP, options, async ([job]) => {
 				if (job) await onGivenUp(job.data);
 			});
