@@ -76,7 +76,8 @@ function poolOfHome(pool: pg.Pool, homeId: string, homeOf: WeakMap<pg.PoolClient
 			if (homeOf.get(client) === homeId) return client;
 			try {
 				homeOf.delete(client);
-				await client.query('select set_config($1, $2, false)', [HOME_SETTING, homeId]);
+				// As one message: with values apart it takes four, and nearly half as long again.
+				await client.query(`set ${HOME_SETTING} to ${pg.escapeLiteral(homeId)}`);
 				homeOf.set(client, homeId);
 				return client;
 			} catch (error) {
