@@ -65,6 +65,18 @@ describe('the demo scenario', () => {
 		expect(report.lookBack.wearsThisYear).toBeGreaterThan(100);
 	});
 
+	it('notes the gaps as they stand with the line-up, at each choice anew', async () => {
+		const url = `/api/seasons/${report.season.id}/line-up`;
+		const { body: chosen } = await test.get(url);
+		expect(chosen.gapIds).toEqual(report.gaps.map(({ id }) => id));
+		const { body: fewer } = await test.send('PATCH', url, { garmentIds: chosen.garmentIds.slice(5) });
+		const { body: now } = await test.get(`/api/seasons/${report.season.id}/report`);
+		expect(fewer.gapIds).toEqual((now as Report).gaps.map(({ id }) => id));
+		expect(fewer.gapIds.length).toBeGreaterThan(chosen.gapIds.length);
+		await test.send('POST', '/api/undo');
+		expect((await test.get(url)).body.gapIds).toEqual(chosen.gapIds);
+	});
+
 	it('finds the palette colour that nothing owned covers', () => {
 		const gaps = report.gaps
 			.filter(({ kind }) => kind === 'colour')

@@ -1,4 +1,5 @@
 import { isInSeason } from '../days/in-season.ts';
+import { WORTH_STEP } from '../pictures/wished-pieces.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS } from '../words/slot.ts';
@@ -8,9 +9,6 @@ import type { Gap } from './gap.ts';
 import type { GapFacts } from './gap-facts.ts';
 import { pieceGap } from './piece-gap.ts';
 import { slotGap } from './slot-gap.ts';
-
-/** Half a picture: gaps worth less than that apart change places when the clothes are photographed again, see `bench/stability.ts`. */
-const WORTH_STEP = 0.5;
 
 /** What the order is by, in pictures: those that one such piece likely makes wearable, and the share of the palette that is open in its colour, the whole palette counting as one picture. */
 const worthOf = ({ completesLikely, paletteShare }: Gap): number => completesLikely + paletteShare;

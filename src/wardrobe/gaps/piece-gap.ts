@@ -15,18 +15,18 @@ const MAY_COMPLETE_FROM = 0.25;
 
 const PIECE_ID = 'pieces/';
 
-/** The wished pieces among ids of gaps. */
-export const wishedAmong = (gapIds: readonly string[]): ReadonlySet<string> =>
-	new Set(gapIds.filter((id) => id.startsWith(PIECE_ID)).map((id) => id.slice(PIECE_ID.length)));
+/** The wished pieces among ids of gaps, in their order. */
+export const wishedAmong = (gapIds: readonly string[]): string[] =>
+	gapIds.filter((id) => id.startsWith(PIECE_ID)).map((id) => id.slice(PIECE_ID.length));
 
 /** The wished pieces that are gaps. `shown`: ids of those that were gaps before. */
 export const pieceGapsAmong = <Piece extends WishedPiece>(
 	wished: readonly Piece[],
-	shown: ReadonlySet<string>,
+	shown: readonly string[],
 ): Piece[] => {
 	const worthIt = wished.filter(({ completesLikely, shownIn }) => completesLikely >= MAY_COMPLETE_FROM || shownIn > 1);
 	const first = new Set(worthIt.slice(0, MOST_PIECES));
-	return wished.filter((piece) => first.has(piece) || shown.has(piece.id));
+	return wished.filter((piece) => first.has(piece) || shown.includes(piece.id));
 };
 
 /** A piece that pictures wear and nothing owned answers. */

@@ -25,7 +25,7 @@ export type PicturesReport = {
 export function picturesReport(
 	worn: WearableBoard,
 	garments: readonly Garment[],
-	wishedBefore: ReadonlySet<string> = new Set(),
+	wishedBefore: readonly string[] = [],
 ): PicturesReport {
 	const { board, wearable } = worn;
 	const names = new Map(garments.map(({ id, name }) => [id, name]));

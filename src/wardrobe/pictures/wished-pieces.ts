@@ -7,6 +7,7 @@ import { slotOfKind } from '../words/kind.ts';
 import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
 import type { Piece, Trust } from '../words/reading.ts';
 import type { Slot } from '../words/slot.ts';
+import { steadyOrder } from '../words/steady-order.ts';
 import { type PieceChances, pieceChances } from './completing.ts';
 import type { Picture } from './picture.ts';
 import type { AnsweredPiece } from './picture-outfit.ts';
@@ -146,6 +147,9 @@ function wishedPiece(all: readonly Member[], awayOf: ReadonlyMap<string, number>
 const isWorn = ({ picture, piece }: Member, id: string): boolean =>
 	picture.inspirationId === id && piece.slot !== 'accessory';
 
+/** Half a picture: what is worth less than that apart changes places when the clothes are photographed again, see `bench/stability.ts`. */
+export const WORTH_STEP = 0.5;
+
 /** Most completions first; of those that photos cannot tell apart the one that more pictures show, then more cloth. */
 const byWorth = (one: WishedPiece, other: WishedPiece): number =>
 	other.completesLikely - one.completesLikely ||
@@ -155,19 +159,26 @@ const byWorth = (one: WishedPiece, other: WishedPiece): number =>
 
 /**
  * The pieces to look for: what pictures show and likely nothing owned answers, near-equal ones together, ordered by the pictures that one such piece likely makes wearable. Accessories come in the
- * same order and complete nothing. `before`: ids of those that were wished for before and stay while it is not clear that something answers them.
+ * same order and complete nothing. `before`: ids of those that were wished for before, in their order: they stay while it is not clear that something answers them, and keep their places until one is worth clearly more.
  */
 export function wishedPieces(
 	worn: WearableBoard,
 	garments: readonly Garment[],
-	before: ReadonlySet<string> = new Set(),
+	before: readonly string[] = [],
 ): WishedPiece[] {
 	const { board, wearable } = worn;
 	const awayOf = new Map(wearable.map(({ inspirationId, away }) => [inspirationId, away]));
 	const cloth = board.reduce((sum, { pieces }) => sum + pieces.reduce((area, { share }) => area + share, 0), 0);
-	return [...piecesByFamily(worn, pieceChances(worn, garments)).values()]
+	const shown = new Set(before);
+	const likely = [...piecesByFamily(worn, pieceChances(worn, garments)).values()]
 		.flatMap(byColour)
 		.map((members) => wishedPiece(members, awayOf, cloth))
-		.filter(({ id, lacksLikely }) => lacksLikely >= (before.has(id) ? STILL_LACKS_FROM : LACKS_FROM))
+		.filter(({ id, lacksLikely }) => lacksLikely >= (shown.has(id) ? STILL_LACKS_FROM : LACKS_FROM))
 		.sort(byWorth);
+	return steadyOrder(
+		likely,
+		({ id }) => id,
+		({ completesLikely }) => completesLikely,
+		{ before, step: WORTH_STEP },
+	);
 }

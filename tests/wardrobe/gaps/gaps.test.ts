@@ -7,6 +7,7 @@ import { seasonGaps } from '../../../src/wardrobe/gaps/season-gaps.ts';
 import { wearableBoard } from '../../../src/wardrobe/pictures/wearable-pictures.ts';
 import { wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
 import { wornAs } from '../../../src/wardrobe/pictures/worn-as.ts';
+import { seasonReport } from '../../../src/wardrobe/season/report.ts';
 import { wishFromGap } from '../../../src/wardrobe/wishes/wishes.ts';
 import type { Piece } from '../../../src/wardrobe/words/reading.ts';
 import { heldGarments, type SeasonInput } from '../../../src/wardrobe/words/season-input.ts';
@@ -225,6 +226,10 @@ describe('the order of gaps', () => {
 		const [coat, second, third, ...rest] = ids;
 		expect(noted([second!, third!, coat!, ...rest])).toEqual([coat, second, third, ...rest]);
 		expect(noted([coat!, third!, second!, ...rest])).toEqual([coat, third, second, ...rest]);
+		const pieces = ids.filter((id) => id.startsWith('pieces/'));
+		const last = [pieces[0]!, ...pieces.slice(1).reverse()];
+		const { pictures } = seasonReport({ ...input, lineUp: lineUp(last) });
+		expect(pictures.wishedPieces.slice(0, last.length).map(({ id }) => `pieces/${id}`)).toEqual(last);
 	});
 
 	it('tells of a piece that something owned answers only just as perhaps missing, and what to do', () => {
