@@ -75,6 +75,9 @@ describe('the demo scenario', () => {
 		expect(fewer.gapIds.length).toBeGreaterThan(chosen.gapIds.length);
 		await test.send('POST', '/api/undo');
 		expect((await test.get(url)).body.gapIds).toEqual(chosen.gapIds);
+		// Without a set there is nothing to keep in order.
+		expect((await test.send('PATCH', url, { garmentIds: [] })).body.gapIds).toEqual([]);
+		await test.send('POST', '/api/undo');
 	});
 
 	it('finds the palette colour that nothing owned covers', () => {

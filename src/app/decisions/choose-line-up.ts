@@ -1,7 +1,7 @@
 import { say } from '../../language/speak.ts';
 import type { Asked, HomeReads, Kept } from '../../store/store.ts';
 import { gapsNow } from '../../wardrobe/gaps/season-gaps.ts';
-import type { LineUpChoice } from '../../wardrobe/words/season.ts';
+import type { LineUpChoice, Season } from '../../wardrobe/words/season.ts';
 import { decide } from '../decide.ts';
 import { foundIn } from '../found-in.ts';
 import { loadSeasonInput } from '../load-season.ts';
@@ -26,6 +26,12 @@ export const idsIn = ({
 	...neverUse,
 ];
 
+/** The gaps that the season has with that set, as they stand in the list. */
+async function gapsWith({ now }: Services, home: HomeReads, season: Season, lineUp: LineUpChoice): Promise<string[]> {
+	const input = await loadSeasonInput({ store: home, now }, season);
+	return gapsNow({ ...input, lineUp }).map(({ id }) => id);
+}
+
 /** Chooses the set for the season, or fixes what must be or never be in it. Parts that are not told stay. */
 export function chooseLineUp(
 	services: Services,
@@ -39,8 +45,7 @@ export function chooseLineUp(
 		await refuseStale(home, 'line-up', seasonId, before, version);
 		const choice = { ...before, ...changes };
 		await refuseUnknownGarments(home, idsIn(choice), idsIn(before));
-		const input = await loadSeasonInput({ store: home, now: services.now }, season);
-		const gapIds = gapsNow({ ...input, lineUp: choice }).map(({ id }) => id);
+		const gapIds = choice.garmentIds.length > 0 ? await gapsWith(services, home, season, choice) : [];
 		return {
 			does: { lineUps: [{ ...choice, gapIds }] },
 			sentence: say('decisions.chose', { count: choice.garmentIds.length, season: season.name }),
