@@ -55,7 +55,7 @@ async function renderedCloth(path: string): Promise<ClothPicture | null> {
 	return clothPicture({ ...size, rgb: new Uint8Array(data), alpha: null }, marks, 1, CLOTH_SIDE);
 }
 
-const pngOf = (file: string) => file.replace(/\.jpe?g$/, '.png');
+const pngOf = (file: string) => file.replace(/\.(jpe?g|webp)$/, '.png');
 
 const { positionals, values } = parseArgs({ allowPositionals: true, options: { renders: { type: 'boolean' } } });
 if (positionals.length !== (values.renders ? 2 : 3)) throw new Error(USAGE);

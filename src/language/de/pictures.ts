@@ -13,6 +13,7 @@ export const PICTURES: SameKeys<typeof ENGLISH> = {
 		away_one: 'Ein Teil fehlt: {{pieces}}.',
 		away_other: '{{count}} Teile fehlen: {{pieces}}.',
 		fromStore: 'Etwas davon ist eingelagert.',
+		storedForLater: 'Etwas Eingelagertes käme nahe, ist aber für eine andere Zeit des Jahres.',
 		summary_one: '{{count}} von {{total}} Bildern kannst du jetzt tragen.',
 		summary_other: '{{count}} von {{total}} Bildern kannst du jetzt tragen.',
 		oneAway_one: 'Bei einem weiteren fehlt nur ein Teil.',

@@ -10,6 +10,7 @@ export const PICTURES = {
 		away_one: 'One piece is missing: {{pieces}}.',
 		away_other: '{{count}} pieces are missing: {{pieces}}.',
 		fromStore: 'Part of it is in storage.',
+		storedForLater: 'Something in storage comes near, but is for another part of the year.',
 		summary_one: 'You can wear {{count}} of {{total}} pictures now.',
 		summary_other: 'You can wear {{count}} of {{total}} pictures now.',
 		oneAway_one: 'One more is a single piece away.',

@@ -1538,6 +1538,10 @@ export const picturesReport = Type.Unsafe<PicturesReport>({
 				exact({
 					near: told(Type.Number(), 'Of those answered, how many only come near.'),
 					fromStore: told(Type.Boolean(), 'True where a garment that answers is stored.'),
+					storedForLater: told(
+						Type.Boolean(),
+						'True where a stored garment would answer a missing piece, but is for another part of the year.',
+					),
 					away: told(Type.Number(), 'Pieces, accessories apart, that nothing answers. 0 = it can be worn now.'),
 					inspirationId: Type.String(),
 					title: Type.String(),

@@ -35,7 +35,7 @@ function triedSet(input: SeasonInput, ids: ReadonlySet<string>): { readonly set:
 	const { bands, gaps, outfits } = seasonGaps(
 		input,
 		held,
-		wishedPieces(wearableBoard({ inspirations: input.inspirations, garments: held }), held),
+		wishedPieces(wearableBoard({ ...input, garments: held }), held),
 	);
 	const set = {
 		garmentIds: held.map(({ id }) => id),

@@ -25,7 +25,7 @@ export function answerSentence({ garmentId, answer }: AnsweredPiece, names: Name
 
 /** Whether a picture can be worn, and what is missing. */
 export function wearableSentence(picture: Omit<WearablePicture, 'sentence'>, trust: Trust): string {
-	const { answers, away, near, fromStore } = picture;
+	const { answers, away, near, fromStore, storedForLater } = picture;
 	const missing = answers
 		.filter(({ piece, answer }) => piece.slot !== 'accessory' && answer.degree === 'missing')
 		.map(({ piece }) => pieceName(piece, trust));
@@ -35,7 +35,11 @@ export function wearableSentence(picture: Omit<WearablePicture, 'sentence'>, tru
 			: near > 0
 				? say('wearable.near', { count: near })
 				: say('wearable.now');
-	return fromStore ? `${first} ${say('wearable.fromStore')}` : first;
+	return [
+		first,
+		...(fromStore ? [say('wearable.fromStore')] : []),
+		...(storedForLater ? [say('wearable.storedForLater')] : []),
+	].join(' ');
 }
 
 /** How many pictures of the board can be worn, and how many are one piece away. */

@@ -1,7 +1,9 @@
+import { isInSeason } from '../days/in-season.ts';
 import type { Garment } from '../words/garment.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { type Picture, picturesOf } from './picture.ts';
 import { type AnsweredPiece, answersOf } from './picture-outfit.ts';
+import { answersTo } from './piece-answer.ts';
 
 /** One picture and how far it can be worn. */
 export type WearablePicture = {
@@ -13,22 +15,47 @@ export type WearablePicture = {
 	readonly near: number;
 	/** True where a garment that answers is stored. */
 	readonly fromStore: boolean;
+	/** True where a stored garment would answer a missing piece, but is for another part of the year. */
+	readonly storedForLater: boolean;
 };
 
-/** Each picture with what the garments make of it, in the pictures' order. Garments that are leaving or gone are no answer. */
-export function wearablePictures(pictures: readonly Picture[], garments: readonly Garment[]): WearablePicture[] {
-	const owned = garments.filter(({ place }) => place === 'rail' || place === 'stored');
-	const stored = new Set(owned.filter(({ place }) => place === 'stored').map(({ id }) => id));
+type PartOfTheYear = Parameters<typeof isInSeason>[1];
+
+/** Whether one of these garments, which are no answer this season, would answer a missing piece. */
+const wouldAnswer = (missing: readonly AnsweredPiece[], { trust }: Picture, later: readonly Garment[]): boolean =>
+	later.length > 0 &&
+	missing.some(({ piece }) => {
+		const answerOf = answersTo(piece, trust);
+		return later.some((garment) => (answerOf(garment)?.degree ?? 'missing') !== 'missing');
+	});
+
+/**
+ * Each picture with what the garments make of it, in the pictures' order. A stored garment is an answer where it is in season; one that is leaving or gone
+ * is none.
+ */
+export function wearablePictures(
+	pictures: readonly Picture[],
+	garments: readonly Garment[],
+	season: PartOfTheYear,
+): WearablePicture[] {
+	const isStored = ({ place }: Garment) => place === 'stored';
+	const later = garments.filter((garment) => isStored(garment) && !isInSeason(garment, season));
+	const owned = garments.filter(
+		(garment) => garment.place === 'rail' || (isStored(garment) && !later.includes(garment)),
+	);
+	const stored = new Set(owned.filter(isStored).map(({ id }) => id));
 	return pictures.map((picture) => {
 		const answers = answersOf(picture, owned);
 		const worn = answers.filter(({ piece }) => piece.slot !== 'accessory');
 		const answered = worn.filter(({ answer }) => answer.degree !== 'missing');
+		const missing = worn.filter(({ answer }) => answer.degree === 'missing');
 		return {
 			inspirationId: picture.inspirationId,
 			answers,
-			away: worn.length - answered.length,
+			away: missing.length,
 			near: answered.filter(({ answer }) => answer.degree === 'near it').length,
 			fromStore: answered.some(({ garmentId }) => garmentId !== null && stored.has(garmentId)),
+			storedForLater: wouldAnswer(missing, picture, later),
 		};
 	});
 }
@@ -43,7 +70,8 @@ export type WearableBoard = {
 export function wearableBoard({
 	inspirations,
 	garments,
-}: Pick<SeasonInput, 'inspirations' | 'garments'>): WearableBoard {
+	season,
+}: Pick<SeasonInput, 'inspirations' | 'garments' | 'season'>): WearableBoard {
 	const board = picturesOf(inspirations);
-	return { board, wearable: wearablePictures(board, garments) };
+	return { board, wearable: wearablePictures(board, garments, season) };
 }

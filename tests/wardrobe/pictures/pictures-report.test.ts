@@ -6,6 +6,7 @@ import { picturesReport } from '../../../src/wardrobe/pictures/pictures-report.t
 import { soughtPieces, soughtPieceThatIs } from '../../../src/wardrobe/pictures/sought-pieces.ts';
 import { wearablePictures } from '../../../src/wardrobe/pictures/wearable-pictures.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import { aSeasonInput } from '../../support/build-season.ts';
 import { aGarment, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 import { picture, piece } from './build-picture.ts';
 
@@ -21,7 +22,7 @@ const board = [
 ].map((shown) => ({ ...shown, trust: sure }));
 const wornFrom = (garments: readonly Garment[], pictures: readonly Picture[] = board) => ({
 	board: pictures,
-	wearable: wearablePictures(pictures, garments),
+	wearable: wearablePictures(pictures, garments, aSeasonInput().season),
 });
 const owned = [shirt, skirt];
 

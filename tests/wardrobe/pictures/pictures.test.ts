@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
 import { type Picture, picturesOf } from '../../../src/wardrobe/pictures/picture.ts';
 import { answersOf } from '../../../src/wardrobe/pictures/picture-outfit.ts';
+import { wearableSentence } from '../../../src/wardrobe/pictures/picture-sentences.ts';
 import { answerOf } from '../../../src/wardrobe/pictures/piece-answer.ts';
 import { wearableCount } from '../../../src/wardrobe/pictures/wearable-count.ts';
 import { wearablePictures } from '../../../src/wardrobe/pictures/wearable-pictures.ts';
@@ -11,6 +12,7 @@ import { wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import type { Kind } from '../../../src/wardrobe/words/kind.ts';
 import type { Inspiration } from '../../../src/wardrobe/words/season.ts';
+import { aSeasonInput } from '../../support/build-season.ts';
 import { aGarment, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 import { picture, piece } from './build-picture.ts';
 
@@ -19,6 +21,7 @@ const solver = solverModule as unknown as typeof solverModule.default;
 
 const TRUST = { error: 6, reasons: [], advice: null };
 const STRIPED = { type: 'striped', sure: 0.95 } as const;
+const SPRING = aSeasonInput().season;
 
 describe('whether a garment answers a piece', () => {
 	const cases: readonly [string, Parameters<typeof piece>, Partial<Garment> & { lab: Lab65 }, string | null][] = [
@@ -101,14 +104,29 @@ describe('a picture worn from what is owned', () => {
 		const shown = [picture('p', [piece('dress', RUST), piece('boots', INK)])];
 		const dress = aGarment({ id: 'dress', kind: 'dress', lab: RUST });
 		const boots = (place: Garment['place']) => aGarment({ id: 'boots', kind: 'boots', lab: INK, place });
-		expect(wearablePictures(shown, [dress, boots('rail')])[0]).toMatchObject({ away: 0, fromStore: false });
-		expect(wearablePictures(shown, [dress, boots('stored')])[0]).toMatchObject({ away: 0, fromStore: true });
-		expect(wearablePictures(shown, [dress, boots('leaving')])[0]).toMatchObject({ away: 1 });
+		expect(wearablePictures(shown, [dress, boots('rail')], SPRING)[0]).toMatchObject({ away: 0, fromStore: false });
+		expect(wearablePictures(shown, [dress, boots('stored')], SPRING)[0]).toMatchObject({ away: 0, fromStore: true });
+		expect(wearablePictures(shown, [dress, boots('leaving')], SPRING)[0]).toMatchObject({ away: 1 });
+	});
+
+	it('counts a stored garment in season alone, and says where another part of the year keeps one from counting', () => {
+		const shown = [picture('p', [piece('dress', RUST), piece('boots', INK)])];
+		const dress = aGarment({ id: 'dress', kind: 'dress', lab: RUST });
+		const boots = aGarment({ id: 'boots', kind: 'boots', lab: INK, place: 'stored', yearParts: ['winter'] });
+		const [inSpring] = wearablePictures(shown, [dress, boots], SPRING);
+		expect(inSpring).toMatchObject({ away: 1, fromStore: false, storedForLater: true });
+		expect(wearableSentence(inSpring!, TRUST)).toMatch(/another part of the year/);
+		const [inWinter] = wearablePictures(shown, [dress, boots], { ...SPRING, yearPart: 'winter' });
+		expect(inWinter).toMatchObject({ away: 0, fromStore: true, storedForLater: false });
+		const onTheRail = wearablePictures(shown, [dress, { ...boots, place: 'rail' }], SPRING)[0];
+		expect(onTheRail).toMatchObject({ away: 0, fromStore: false, storedForLater: false });
 	});
 
 	it('a missing accessory keeps nothing from being worn', () => {
 		const shown = [picture('p', [piece('dress', RUST), piece('bag', TEAL)])];
-		expect(wearablePictures(shown, [aGarment({ id: 'd', kind: 'dress', lab: RUST })])[0]).toMatchObject({ away: 0 });
+		expect(wearablePictures(shown, [aGarment({ id: 'd', kind: 'dress', lab: RUST })], SPRING)[0]).toMatchObject({
+			away: 0,
+		});
 	});
 
 	it('the count for many sets says of each set what looking at every picture says', () => {
@@ -129,6 +147,7 @@ describe('a picture worn from what is owned', () => {
 			const worn = wearablePictures(
 				pictures,
 				garments.filter((_, index) => has(index)),
+				SPRING,
 			);
 			expect(count(has)).toBe(worn.filter(({ away }) => away === 0).length);
 		}
@@ -144,7 +163,7 @@ describe('pieces to look for', () => {
 	];
 	const skirt = aGarment({ id: 'skirt', kind: 'skirt', lab: INK });
 	const wishedOn = (pictures: readonly Picture[], garments: readonly Garment[]) =>
-		wishedPieces({ board: pictures, wearable: wearablePictures(pictures, garments) }, garments);
+		wishedPieces({ board: pictures, wearable: wearablePictures(pictures, garments, SPRING) }, garments);
 
 	it('gathers near-equal ones and puts first what makes most pictures wearable', () => {
 		const [first, ...rest] = wishedOn(board, [skirt]);
@@ -170,7 +189,7 @@ describe('pieces to look for', () => {
 	it('a piece bought as wished makes those pictures wearable', () => {
 		const [first] = wishedOn(board, [skirt]);
 		const bought = aGarment({ id: 'new', kind: first!.kind!, lab: first!.lab });
-		const worn = wearablePictures(board, [skirt, bought]);
+		const worn = wearablePictures(board, [skirt, bought], SPRING);
 		for (const id of first!.completes) expect(worn.find(({ inspirationId }) => inspirationId === id)!.away).toBe(0);
 	});
 });

@@ -3,27 +3,27 @@
     python train_kinds.py OUTFITS-KINDS.tar OUTLINE-unseen.npz DETECTOR.tflite --out kinds
 
 First three teachers side by side, each without a third of the photos; then the network that ships, which learns from the labels and from the teachers
-that did not see the photo. OUTLINE-unseen.npz comes from the outline's training. Writes OUT.pt and OUT-teacherN.pt (weight averages), OUT.json (options,
-figures) and OUT.onnx, and checks that the file answers as the network does. Seeds are fixed.
+that did not see the photo. OUTLINE-unseen.npz comes from the outline's training. Writes OUT.pt and OUT-teacherN.pt (weight averages), OUT.onnx and OUT.json
+(options, figures, those of the file among them), and stops where the file does not answer as the network does. Seeds are fixed.
 """
 
 import argparse
 import copy
-import json
 import math
-import pathlib
 import time
 
 import torch
 
 import beside  # noqa: F401
 from crops import disturbed_crops, disturbed_frames
-from figures import all_figures
 from export_kinds import export_checked
+from figures import all_figures
+from kinds_file_figures import figures_of_file
 from kind_network import Kinds, logs_of
 from learn import Average, Lots, features_of, wrongness
 from outfits import Outfits
 from pieces import Pieces, outlined
+from reported import differing, write_report
 from steps import begun
 
 FOLDS = 3
@@ -35,11 +35,11 @@ def arguments():
     parser.add_argument("outfits")
     parser.add_argument("unseen")
     parser.add_argument("detector")
-    parser.add_argument("--teacher-steps", type=int, default=700)
+    parser.add_argument("--teacher-steps", type=int, default=361)
     parser.add_argument("--teacher-seconds", type=float, default=1e9, help="a phase ends sooner where its steps would take longer than this")
-    parser.add_argument("--steps", type=int, default=2000)
+    parser.add_argument("--steps", type=int, default=2425)
     parser.add_argument("--seconds", type=float, default=1e9)
-    parser.add_argument("--batch", type=int, default=128)
+    parser.add_argument("--batch", type=int, default=100)
     parser.add_argument("--rate", type=float, default=5e-4)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--teachers", help="OUT of an earlier run whose teachers to take")
@@ -108,7 +108,7 @@ def run(learners, lots, photos, pieces, slot_of, options, steps, seconds, teache
             taught = taught_by(teachers, given, pieces, pick, slot_of) if teachers else None
         losses = [one.step(given, pieces, pick, slot_of, done, min(1, (step + 1) / WARM), taught, options.trust) for one in learners]
         step += 1
-        if step % 200 == 0 or step < 3:
+        if step % 100 == 0 or step < 3:
             print(step, [round(loss.item(), 3) for loss in losses], f"{time.time() - since:.0f} s", flush=True)
     return step
 
@@ -147,9 +147,13 @@ def main():
     for name, ways in figures.items():
         for way, one in ways.items():
             print(name, way, {key: round(value, 3) if isinstance(value, float) else value for key, value in one.items()}, flush=True)
-    report = {"options": vars(options), "teacher_steps": teacher_steps, "steps": steps, "seconds": round(time.time() - start), "kinds": outfits.kinds, "figures": figures}
-    pathlib.Path(f"{options.out}.json").write_text(json.dumps(report, indent=1))
-    export_checked(learner.kept.cpu().to(memory_format=torch.contiguous_format), lots.frequency.cpu(), slot_of.cpu(), f"{options.out}.onnx")
+    path = f"{options.out}.onnx"
+    export_checked(learner.kept.cpu().to(memory_format=torch.contiguous_format), lots.frequency.cpu(), slot_of.cpu(), path)
+    figures["file"] = figures_of_file(path, outfits, photos, pieces, slot_of)
+    write_report(f"{options.out}.json", path, options, figures, teacher_steps=teacher_steps, steps=steps, seconds=round(time.time() - start), kinds=outfits.kinds)
+    print("file", {key: round(value, 3) if isinstance(value, float) else value for key, value in figures["file"].items()}, flush=True)
+    if wrong := differing(figures["file"], figures["student"]["prior"]):
+        raise SystemExit(f"Expected the file to answer as the network does; these figures differ: {wrong}")
 
 
 if __name__ == "__main__":

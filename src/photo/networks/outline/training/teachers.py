@@ -63,7 +63,7 @@ def train_teachers(options, photos, grounds, weights, device):
                 loss = loss + 0.5 * taught_loss(logits[len(seen) :], allowed_answers(own, worn))
             take_step(one.network, one.optimiser, loss, one.average)
         step += 1
-        if step % 200 == 0 or step == 2:
+        if step % 100 == 0 or step == 2:
             print(step, round(loss.item(), 4), f"{time.time() - since:.0f} s", flush=True)
     return [one.average.network for one in teachers], step
 

@@ -14,7 +14,7 @@ CANVAS = 256
 
 def cut_out(folder, file):
     """H x W x 4 bytes, nothing but 0 outside the cloth, cut to the cloth's bounds."""
-    cloth = np.array(Image.open(os.path.join(folder, os.path.splitext(file)[0] + ".png")))
+    cloth = np.array(Image.open(os.path.join(folder, os.path.splitext(file)[0] + ".png")).convert("RGBA"))
     return bounded(cloth * (cloth[..., 3:] > 0))
 
 

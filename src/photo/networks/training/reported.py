@@ -1,0 +1,43 @@
+"""Reports of a training run, and whether the file that it wrote gives the figures that they give."""
+
+import hashlib
+import json
+import pathlib
+
+# By so much a figure may differ: weights in 8 bits and other machines round otherwise, and some of what is counted comes in thirties (a garment of 31 is 0.032).
+SLACK = 0.035
+
+
+def hash_of(path):
+    return hashlib.sha256(pathlib.Path(path).read_bytes()).hexdigest()
+
+
+def write_report(path, onnx, options, figures, **more):
+    """`figures` by what they are of; those of "file" are measured on the written file."""
+    report = {"options": {key: str(value) for key, value in vars(options).items()}, **more, "sha256": hash_of(onnx), "figures": figures}
+    pathlib.Path(path).write_text(json.dumps(report, indent="\t") + "\n")
+
+
+def flat(figures, before=""):
+    out = {}
+    for name, value in figures.items():
+        out |= flat(value, f"{before}{name}, ") if isinstance(value, dict) else {before + name: value}
+    return out
+
+
+def differing(mine, others):
+    """Shares, by name, that are not about the same in both."""
+    mine, others = flat(mine), flat(others)
+    shares = {name for name, value in mine.items() if isinstance(value, float)}
+    return {name: (mine[name], others.get(name)) for name in shares if abs(mine[name] - others.get(name, 9)) > SLACK}
+
+
+def checked_figures(path, mine, report):
+    """Says the figures of a file, and stops where it is not the report's file or they are not the report's."""
+    for name, value in flat(mine).items():
+        print(f"{name}: {value:.4f}" if isinstance(value, float) else f"{name}: {value}")
+    if hash_of(path) != report["sha256"]:
+        raise SystemExit(f"Expected the file that the report is of, {report['sha256']}; found {hash_of(path)}.")
+    if wrong := differing(mine, report["figures"]["file"]):
+        raise SystemExit(f"Expected the figures of the report; these differ by more than {SLACK} (measured, reported): {wrong}")
+    print("These are the figures of the report.")
