@@ -92,10 +92,10 @@ export async function checkPhotoFiles(homePath: string, db: Kysely<Tables>): Pro
 		.selectFrom('photos')
 		.select(['id', 'original_name', 'size_bytes', 'status', 'failure', 'mask'])
 		.execute();
-	const known = new Set(rows.map(({ id }) => id));
+	const photoIds = new Set(rows.map(({ id }) => id));
 	const originals = files.filter((path) => !path.endsWith(PART_ENDING));
-	const orphans = originals.filter((path) => !known.has(basename(path)));
-	const sizes = await sizesOf(originals.filter((path) => known.has(basename(path))));
+	const orphans = originals.filter((path) => !photoIds.has(basename(path)));
+	const sizes = await sizesOf(originals.filter((path) => photoIds.has(basename(path))));
 	const pictures = new Set(derived.map((path) => basename(path)));
 	await sweepOutlines(db, derived);
 	await moveOrphans(homePath, orphans);

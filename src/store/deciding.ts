@@ -45,14 +45,14 @@ export async function once<T>(
 ): Promise<Outcome<T>> {
 	if (key === null) return { ...(await act()), repeated: false };
 	const earliest = new Date(now.getTime() - ANSWER_KEPT_MS).toISOString();
-	const known = await trx
+	const before = await trx
 		.selectFrom('answers')
 		.select(['request', 'answer'])
 		.where('key', '=', key)
 		.where('at', '>=', earliest)
 		.executeTakeFirst();
-	if (known && known.request !== request) throw new KeyReusedError(say('home.keyReused', { key: key.slice(0, 40) }));
-	if (known) return { answer: JSON.parse(known.answer) as T, changed: [], repeated: true };
+	if (before && before.request !== request) throw new KeyReusedError(say('home.keyReused', { key: key.slice(0, 40) }));
+	if (before) return { answer: JSON.parse(before.answer) as T, changed: [], repeated: true };
 	const { answer, changed } = await act();
 	await trx.deleteFrom('answers').where('at', '<', earliest).execute();
 	await trx

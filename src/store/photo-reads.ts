@@ -1,3 +1,4 @@
+import { ONE_GO_MS } from '../wardrobe/words/one-go.ts';
 import { photoRecordOf } from './photo-rows.ts';
 import type { HomeReads, PhotoRecord } from './store.ts';
 import type { Connection } from './thing-state.ts';
@@ -50,9 +51,6 @@ export function photoReads(db: Connection): Omit<HomeReads['photos'], 'near'> {
 		},
 	};
 }
-
-/** Photos taken in one go follow each other within this time; the same figure as where groups are made of them. */
-const ONE_GO_MS = 10 * 60_000;
 
 const takenAround = (takenAt: string): { from: string; to: string } | null => {
 	const at = Date.parse(`${takenAt}Z`);

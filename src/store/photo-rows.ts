@@ -45,8 +45,8 @@ export async function insertPhoto(db: Kysely<Tables> | Transaction<Tables>, phot
 			...read,
 		})
 		.onConflict((conflict) => {
-			const known = conflict.column('id');
-			return read ? known.doUpdateSet(read).where('photos.reading', 'is', null) : known.doNothing();
+			const sameId = conflict.column('id');
+			return read ? sameId.doUpdateSet(read).where('photos.reading', 'is', null) : sameId.doNothing();
 		})
 		.execute();
 }

@@ -1,7 +1,7 @@
 import { say } from '../language/speak.ts';
 
 /** What the system means by each of its codes (POSIX.1-2017, errno.h), of a file or folder. */
-const KNOWN = [
+const NAMED_CODES = [
 	'EACCES',
 	'EBUSY',
 	'EDQUOT',
@@ -24,8 +24,8 @@ const KNOWN = [
 export function meaningOfSystemError(error: unknown): string | null {
 	const { code } = (error ?? {}) as NodeJS.ErrnoException;
 	if (code === undefined || !/^E[A-Z0-9]+$/.test(code)) return null;
-	const known = KNOWN.find((one) => one === code);
-	return known ? say(`systemErrors.${known}`) : say('systemErrors.other', { code });
+	const named = NAMED_CODES.find((one) => one === code);
+	return named ? say(`systemErrors.${named}`) : say('systemErrors.other', { code });
 }
 
 /** A system error as a sentence that names the file; null where it is no such error. */

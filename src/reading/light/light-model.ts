@@ -37,9 +37,8 @@ export function correctedBy(model: LightModel | null): (lab: Lab65) => Lab65 {
 
 /**
  * What phones do to most photos, for one whose light nothing tells: they press the darks down, lift what is light, and add saturation. White and a middle
- * lightness (L* 55) stay where they are. 8 phone photos of a chart: 7.6 off on average, untouched 9.1, chroma alone 8.6, and no photo got worse; the
- * Lightness alone moves: with the ratios of channels kept patches came out as well, but blacks more coloured than they are. The
- * steepness that is best without a photo, or without its whole make, is 1.6 to 1.9: 7.4 to 7.5 (tests/standards/real-charts.test.ts).
+ * lightness (L* 55) stay where they are. Lightness alone moves: with the ratios of the channels kept, blacks come out more coloured than they are.
+ * Measured: tests/standards/real-charts.test.ts, figures in bench/NOTES.md, Neutrals.
  */
 export const UNTOLD_PHONE: LightModel = {
 	white: [...WHITE_D65],

@@ -1,5 +1,6 @@
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { SAME_SURFACE } from '../../colour/same-colour.ts';
+import { ONE_GO_MS } from '../../wardrobe/words/one-go.ts';
 import type { Reading } from '../../wardrobe/words/reading.ts';
 
 /** A photo as far as its light is concerned. */
@@ -9,9 +10,6 @@ export type LitPhoto = {
 	/** Group that the user put it in, or null: then time and background decide. */
 	readonly lightGroup: string | null;
 };
-
-/** Photos taken in one go follow each other within this time. */
-const ONE_GO_MS = 10 * 60_000;
 
 function sameByItself(one: LitPhoto, other: LitPhoto): boolean {
 	const [a, b] = [one.reading, other.reading];

@@ -13,16 +13,16 @@ import type { App } from '../typed-app.ts';
 
 /** Photos, what was read of them, and the pictures made from them. */
 function shownPhotoRoutes(app: App, servicesOf: ServicesOf): void {
-	const known = (request: FastifyRequest, id: string) => foundIn(servicesOf(request).store.photos, 'photo')(id);
+	const photoOf = (request: FastifyRequest, id: string) => foundIn(servicesOf(request).store.photos, 'photo')(id);
 	app.route({
 		...operations.listPhotos,
 		handler: (request) => servicesOf(request).store.photos.list(request.query.ids?.split(',').filter(Boolean)),
 	});
-	app.route({ ...operations.getPhoto, handler: (request) => known(request, request.params.id) });
+	app.route({ ...operations.getPhoto, handler: (request) => photoOf(request, request.params.id) });
 	app.route({
 		...operations.getOriginal,
 		handler: async (request, reply) => {
-			const photo = await known(request, request.params.id);
+			const photo = await photoOf(request, request.params.id);
 			return reply
 				.type(photo.mediaType)
 				.header('content-disposition', 'attachment')

@@ -50,9 +50,9 @@ const canBeChosen = ({ place }: Garment): boolean => place === 'rail' || place =
 
 /** Must-keeps that contradict something else the user said. */
 function contradictions({ garments, season }: SeasonInput, { mustKeep, neverUse }: LineUpRequest): string[] {
-	const known = new Map(garments.map((garment) => [garment.id, garment]));
+	const byId = new Map(garments.map((garment) => [garment.id, garment]));
 	return [...new Set(mustKeep)].flatMap((id) => {
-		const garment = known.get(id);
+		const garment = byId.get(id);
 		if (!garment) return [say('unmet.gone')];
 		if (!canBeChosen(garment))
 			return [say('unmet.notHere', { name: garment.name, place: say(`whereabouts.${garment.place}`) })];

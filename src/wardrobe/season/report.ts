@@ -162,7 +162,7 @@ const notesOf = (lastYear: SeasonInput['lastYear']): Report['lastYearNotes'] =>
 		feltGaps: lastYear.season.feltGaps,
 	};
 
-/** The season's report. Pure: the same input, the same report; nothing in it is NaN.  */
+/** The season's report. Pure: the same input, the same report; nothing in it is NaN. */
 export function seasonReport(input: SeasonInput): Report {
 	const here = input.garments.filter(({ place }) => place !== 'gone');
 	const context = pairContextOf(input);

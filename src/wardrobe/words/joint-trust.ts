@@ -1,8 +1,6 @@
 import { say } from '../../language/speak.ts';
+import { ONE_GO_MS } from './one-go.ts';
 import type { Reading, Trust } from './reading.ts';
-
-/** Photos taken in one go follow each other within this time, and share the lamp. */
-const ONE_GO_MS = 10 * 60_000;
 
 /**
  * Part of a photo's error that the next one repeats, even in another light: phones render alike. Measured on all pairs and triples of 8 real
