@@ -224,8 +224,8 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'look-back, never combined',
 		'a loved shirt and loved boots',
-		'ink boots and oat shirt are favourites of yours and go together, but you never wore them on one day: try it.',
-		'ink boots und oat shirt gehören zu deinen Lieblingen und passen zusammen, aber du trugst sie nie an einem Tag: Probier es.',
+		'oat shirt and ink boots are favourites of yours and go together, but you never wore them on one day: try it.',
+		'oat shirt und ink boots gehören zu deinen Lieblingen und passen zusammen, aber du trugst sie nie an einem Tag: Probier es.',
 	],
 	[
 		'look-back, never worn',

@@ -33,13 +33,16 @@ const TOLD_AT_MOST = 5;
 /** Places in which the parts of an outfit are told: body first, shoes last. */
 const placeOf = ({ kind }: Garment): number => SLOTS.indexOf(slotOfKind(kind));
 
+/** Accessories, tights and socks make no outfit by themselves. */
+const isBeside = ({ kind }: Garment): boolean => ['accessory', 'legwear'].includes(slotOfKind(kind));
+
 /** Sets of clothes (accessories and legwear apart) by the days on which exactly they were worn. */
 function wornAgain(garments: readonly Garment[], { wears, today }: SeasonInput): WornOutfits['wornAgain'] {
 	const byId = new Map(garments.map((garment) => [garment.id, garment]));
 	const onDay = new Map<string, Set<string>>();
 	for (const { garmentId, on } of wears) {
 		const garment = byId.get(garmentId);
-		if (!garment || on > today || ['accessory', 'legwear'].includes(slotOfKind(garment.kind))) continue;
+		if (!garment || on > today || isBeside(garment)) continue;
 		onDay.set(on, (onDay.get(on) ?? new Set()).add(garmentId));
 	}
 	const days = new Map<string, number>();
@@ -67,11 +70,14 @@ function wornAgain(garments: readonly Garment[], { wears, today }: SeasonInput):
 
 function neverCombined(table: PairTable, { wears, today }: SeasonInput): WornOutfits['neverCombined'] {
 	const worn = garmentWears(table.garments, wears, today);
+	// By name before the id, which a home draws by chance.
+	const textOf = (index: number) => `${table.garments[index]!.name} ${table.garments[index]!.id}`;
 	const favourites = table.garments
-		.flatMap(({ loved, place }, index) =>
-			place === 'rail' && (loved === 3 || worn[index]!.wearsThisYear >= WORN_OFTEN) ? [index] : [],
-		)
-		.sort((a, b) => (table.garments[a]!.id < table.garments[b]!.id ? -1 : 1));
+		.flatMap((garment, index) => {
+			const isFavourite = garment.loved === 3 || worn[index]!.wearsThisYear >= WORN_OFTEN;
+			return garment.place === 'rail' && isFavourite && !isBeside(garment) ? [index] : [];
+		})
+		.sort((a, b) => worn[b]!.wearsThisYear - worn[a]!.wearsThisYear || (textOf(a) < textOf(b) ? -1 : 1));
 	const told = new Set<number>();
 	/** One pair a favourite, so that one jumper does not fill the list. */
 	const isNew = ([one, other]: readonly [number, number]) => {

@@ -61,12 +61,14 @@ describe('what the wears say of outfits', () => {
 			aGarment({ id, kind: id === 'jumper' ? 'jumper' : 'shirt', lab: OAT, loved: 3 }),
 		);
 		const trousers = aGarment({ id: 'trousers', kind: 'trousers', lab: INK, loved: 3 });
+		const socks = aGarment({ id: 'socks', kind: 'socks', lab: INK, loved: 3 });
 		const { neverCombined } = seasonReport(
-			aSeasonInput({ garments: [...favourites, trousers], wears: worn('2026-01-01', 'one') }),
+			aSeasonInput({ garments: [...favourites, trousers, socks], wears: worn('2026-01-01', 'one') }),
 		).wornOutfits;
 		const named = neverCombined.flatMap(({ garmentIds }) => garmentIds);
 		expect(new Set(named).size).toBe(named.length);
 		expect(neverCombined.length).toBeGreaterThan(1);
+		expect(named).not.toContain('socks');
 	});
 
 	it('says nothing where no wears are noted', () => {
