@@ -113,7 +113,7 @@ async function timesTold(work: () => Promise<void>): Promise<number> {
 	const { query } = pg.Client.prototype;
 	let told = 0;
 	pg.Client.prototype.query = function (this: pg.Client, ...words: unknown[]) {
-		if (typeof words[0] === 'string' && words[0].startsWith('set dyelot.home')) told++;
+		if (typeof words[0] === 'string' && words[0].startsWith('SET ')) told++;
 		return Reflect.apply(query, this, words);
 	} as typeof query;
 	try {

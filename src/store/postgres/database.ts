@@ -77,7 +77,7 @@ function poolOfHome(pool: pg.Pool, homeId: string, homeOf: WeakMap<pg.PoolClient
 			try {
 				homeOf.delete(client);
 				// As one message: with values apart it takes four, and nearly half as long again.
-				await client.query(`set ${HOME_SETTING} to ${pg.escapeLiteral(homeId)}`);
+				await client.query(`SET ${HOME_SETTING} TO ${pg.escapeLiteral(homeId)}`);
 				homeOf.set(client, homeId);
 				return client;
 			} catch (error) {
