@@ -44,6 +44,8 @@ export const LIGHT = {
 		tooDark: 'Worauf du gezeigt hast, ist im Bild zu dunkel, um das Licht zu verraten.',
 		coloured: 'Worauf du gezeigt hast, sieht {{hue}} aus.',
 		tooColoured: 'Worauf du gezeigt hast, sieht {{hue}} aus, mehr als jede Lampe Weiß oder Grau färbt.',
+		coloursGreys:
+			'Worauf du gezeigt hast, sieht {{hue}} aus, der Stoff daneben aber nicht: Das Ding selbst hat diese Farbe, nicht das Licht.',
 		pink: 'rosa',
 		green: 'grün',
 		orange: 'orange oder gelb',

@@ -43,6 +43,8 @@ export const LIGHT = {
 		tooDark: 'What you pointed at is too dark in the picture to tell its light.',
 		coloured: 'What you pointed at looks {{hue}}.',
 		tooColoured: 'What you pointed at looks {{hue}}, more than any lamp makes white or grey look.',
+		coloursGreys:
+			'What you pointed at looks {{hue}}, and the cloth beside it does not: it is the thing itself that is coloured, not the light.',
 		pink: 'pink',
 		green: 'green',
 		orange: 'orange or yellow',

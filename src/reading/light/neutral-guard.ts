@@ -1,11 +1,11 @@
-import { type Lab65, linearFromLab, xyzFromLab } from '../../colour/lab65.ts';
+import { chroma, type Lab65, linearFromLab, xyzFromLab } from '../../colour/lab65.ts';
 import { say } from '../../language/speak.ts';
 import type { CameraKind, LightModel, SeenNeutral } from '../../wardrobe/words/light.ts';
 import type { NeutralJudgement, NeutralPoint } from '../../wardrobe/words/reading.ts';
 import type { SeenPatch } from './eyedropper.ts';
 import { type FrameLight, shareBrighter } from './frame-light.ts';
 import { acrossOf, alongOf, stopsOf } from './lamp-casts.ts';
-import { trueLuminance } from './light-model.ts';
+import { correctedBy, trueLuminance } from './light-model.ts';
 import { contrastStops, modelFromNeutrals } from './neutral-model.ts';
 
 /** What a neutral is judged against. */
@@ -46,6 +46,9 @@ const BURNT_SHARE = 0.6;
 /** Cloth that comes out lighter than a perfect white by this factor cannot be, or is doubtful; and the share of it that must. */
 const BEYOND = { refuse: 1.3, ask: 1.12, share: 0.15 };
 
+/** Chroma under which cloth is nearly grey in the photo, and over which it is clearly coloured. */
+const GREY_CLOTH = { under: 12, comesOut: 18 };
+
 function castOf(seen: Lab65): { along: number; across: number } {
 	const [r, g, b] = linearFromLab(seen).map((channel) => Math.max(channel, 1e-4)) as [number, number, number];
 	const cast = stopsOf(r, g, b);
@@ -73,6 +76,13 @@ function clothBeyondWhite(neutral: SeenNeutral, model: LightModel, cloth: Beside
 	return Math.max(0, ...out);
 }
 
+/** Whether cloth that is nearly grey in the photo would come out clearly coloured: then a floor of wood was pointed at, since a lamp colours both alike. */
+const coloursGreys = (model: LightModel, cloth: Beside['cloth']): boolean =>
+	cloth.some(
+		({ lab, share }) =>
+			share >= BEYOND.share && chroma(lab) < GREY_CLOTH.under && chroma(correctedBy(model)(lab)) > GREY_CLOTH.comesOut,
+	);
+
 /** What is wrong with taking this for the neutral, the weightiest first: [refuse it, why]. */
 function faultsOf(
 	neutral: SeenNeutral,
@@ -86,9 +96,11 @@ function faultsOf(
 	if (seen[0] < (kind === 'white' ? DARKEST_WHITE : DARKEST)) {
 		faults.push([true, say('neutral.tooDark')]);
 	}
-	if (isBeyond(cast, ASK)) {
-		const refuse = isBeyond(cast, REFUSE);
-		faults.push([refuse, say(refuse ? 'neutral.tooColoured' : 'neutral.coloured', { hue: hueWord(cast) })]);
+	const colours = kind === 'grey' && coloursGreys(model, beside.cloth);
+	if (isBeyond(cast, ASK) || colours) {
+		const tooMuch = isBeyond(cast, REFUSE);
+		const why = tooMuch ? 'tooColoured' : colours ? 'coloursGreys' : 'coloured';
+		faults.push([tooMuch || colours, say(`neutral.${why}`, { hue: hueWord(cast) })]);
 	}
 	const { surround } = beside.frame;
 	const stops = surround === null ? 0 : contrastStops(neutral, surround);

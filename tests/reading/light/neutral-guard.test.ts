@@ -79,6 +79,22 @@ describe('what the user points at as neutral', () => {
 		expect(judgedNeutral({ ...white, sure: true }, patch(labFromSrgb8(214, 120, 52)), beside()).answer).toBe('refused');
 	});
 
+	// A blouse and shorts, nearly white and grey, photographed on two wooden floors: they came out blue.
+	it.each<[string, Lab65, Lab65]>([
+		['pale boards', [67, 8, 15], [79, -2, -9]],
+		['dark boards', [45, 11, 22], [78, 0, 4]],
+	])(
+		'is refused as a grey where it is %s, since cloth that is grey beside it would come out blue',
+		(_, floor, cloth) => {
+			const told = beside({ cloth: [{ lab: cloth, share: 0.9 }], frame: frameOf(0.6, 0.12) });
+			const judged = judgedNeutral(grey, patch(floor), told);
+			expect(judged).toMatchObject({ answer: 'refused', kind: 'grey' });
+			// Under a lamp that colours both alike a card of that look is only asked about.
+			const alike = beside({ cloth: [{ lab: [40, 8, 16], share: 0.9 }], frame: frameOf(0.6, 0.12) });
+			expect(judgedNeutral(grey, patch([45, 7, 17]), alike).answer).not.toBe('refused');
+		},
+	);
+
 	it('is refused as a grey where it would push the cloth beyond white: dark trousers are no grey card', () => {
 		const judged = judgedNeutral(grey, patch([22, 0, 0]), beside({ cloth: [{ lab: [80, 3, 8], share: 1 }] }));
 		expect(judged.answer).toBe('refused');
