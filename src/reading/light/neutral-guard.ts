@@ -88,7 +88,7 @@ function faultsOf(
 	neutral: SeenNeutral,
 	model: LightModel,
 	{ burntShare }: SeenPatch,
-	beside: Beside,
+	{ isTold, ...beside }: Beside & { readonly isTold: boolean },
 ): [boolean, string][] {
 	const { seen, kind } = neutral;
 	const cast = castOf(seen);
@@ -96,7 +96,8 @@ function faultsOf(
 	if (seen[0] < (kind === 'white' ? DARKEST_WHITE : DARKEST)) {
 		faults.push([true, say('neutral.tooDark')]);
 	}
-	const colours = kind === 'grey' && coloursGreys(model, beside.cloth);
+	// Who says that a grey card lies there is believed: pale blue cloth looks grey under a warm lamp.
+	const colours = kind === 'grey' && !isTold && coloursGreys(model, beside.cloth);
 	if (isBeyond(cast, ASK) || colours) {
 		const tooMuch = isBeyond(cast, REFUSE);
 		const why = tooMuch ? 'tooColoured' : colours ? 'coloursGreys' : 'coloured';
@@ -136,7 +137,10 @@ export function judgedNeutral(point: NeutralPoint, patch: SeenPatch, beside: Bes
 	);
 	const isOpen = point.lightness === undefined && !isBright && patch.lab[0] >= SURELY_GREY;
 	const open: [boolean, string][] = isOpen ? [[false, say('neutral.open')]] : [];
-	const [isRefused, fault] = [...faultsOf(neutral, model, patch, beside), ...open][0] ?? [false, null];
+	const [isRefused, fault] = [
+		...faultsOf(neutral, model, patch, { ...beside, isTold: point.lightness !== undefined }),
+		...open,
+	][0] ?? [false, null];
 	const judged = { kind, neutral, model } as const;
 	if (isRefused) return { ...judged, answer: 'refused', sentence: say('neutral.refused', { fault: fault ?? '' }) };
 	const why =

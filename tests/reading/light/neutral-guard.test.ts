@@ -84,14 +84,15 @@ describe('what the user points at as neutral', () => {
 		['pale boards', [67, 8, 15], [79, -2, -9]],
 		['dark boards', [45, 11, 22], [78, 0, 4]],
 	])(
-		'is refused as a grey where it is %s, since cloth that is grey beside it would come out blue',
+		'is no grey card by itself where it is %s, since cloth that is grey beside it would come out blue',
 		(_, floor, cloth) => {
-			const told = beside({ cloth: [{ lab: cloth, share: 0.9 }], frame: frameOf(0.6, 0.12) });
-			const judged = judgedNeutral(grey, patch(floor), told);
-			expect(judged).toMatchObject({ answer: 'refused', kind: 'grey' });
-			// Under a lamp that colours both alike a card of that look is only asked about.
-			const alike = beside({ cloth: [{ lab: [40, 8, 16], share: 0.9 }], frame: frameOf(0.6, 0.12) });
-			expect(judgedNeutral(grey, patch([45, 7, 17]), alike).answer).not.toBe('refused');
+			const frame = frameOf(0.9, 0.12);
+			const onFloor = beside({ cloth: [{ lab: cloth, share: 0.9 }], frame });
+			expect(judgedNeutral(at, patch(floor), onFloor)).toMatchObject({ answer: 'refused', kind: 'grey' });
+			// Who says that a card lies there is asked at most, and so is one under a lamp that colours the cloth alike.
+			expect(judgedNeutral(grey, patch([45, 7, 17]), onFloor).sentence).not.toContain('thing itself');
+			const alike = beside({ cloth: [{ lab: [40, 8, 16], share: 0.9 }], frame });
+			expect(judgedNeutral(at, patch([45, 7, 17]), alike).answer).not.toBe('refused');
 		},
 	);
 
