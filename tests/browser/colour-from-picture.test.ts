@@ -43,10 +43,10 @@ describe.skipIf(!hasBrowser())('a colour added from a picture', () => {
 		await expect.poll(holds(LEFT)).toBe(true);
 	});
 
-	it('by keyboard: arrows move the cross, Enter takes the colour, Enter adds it', async () => {
+	it('by keyboard: arrows move the cross from where it was last, Enter takes the colour, Enter adds it', async () => {
 		const { page } = opened;
 		await page.getByRole('application').focus();
-		for (let step = 0; step < 5; step++) await page.keyboard.press('Shift+ArrowRight');
+		for (let step = 0; step < 8; step++) await page.keyboard.press('Shift+ArrowRight');
 		await page.keyboard.press('Enter');
 		await page.getByRole('button', { name: 'Add it to the palette' }).press('Enter');
 		await expect.poll(holds(RIGHT)).toBe(true);

@@ -63,7 +63,7 @@ describe.skipIf(!hasBrowser())('pieces of pictures', () => {
 		await go('wish-list');
 		const [piece] = (await report()).pictures.wishedPieces;
 		expect(piece).toBeDefined();
-		await page.getByRole('button', { name: `Wish for ${piece!.name}` }).click();
+		await page.getByRole('button', { name: `Wish for: ${piece!.name}` }).click();
 		const picture = page
 			.getByRole('article', { name: piece!.name })
 			.getByRole('img', { name: /as a picture shows it$/ });

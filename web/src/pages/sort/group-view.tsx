@@ -87,7 +87,7 @@ export function GroupView({ left, sorting }: { left: readonly SortItem[]; sortin
 	const list = useKeptFocus<HTMLDivElement>(left.length);
 	useKeys({ u: sorting.takeBack });
 	return (
-		<div ref={list}>
+		<div ref={list} className="stack">
 			<TakeBack sorting={sorting} />
 			{sortGroups(left).map(({ lean, items }) => (
 				<Group key={lean} lean={lean} items={items} sorting={sorting} />
