@@ -9,6 +9,7 @@ import type { Store } from '../store/store.ts';
 import { workBeside } from './beside/work-beside.ts';
 import { createEventHub } from './events.ts';
 import { followPhotos } from './follow-photos.ts';
+import { keepToldPieces } from './keep-told-pieces.ts';
 import { createPhotoJobs } from './photo-jobs.ts';
 import { restoreHome } from './restore-home.ts';
 import type { Services } from './services.ts';
@@ -52,6 +53,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		sharedLight: following.sharedLight,
 		onRead: async (photo, reading) => {
 			await suggestFromPhotos({ store, events }, [photo.id]);
+			await keepToldPieces({ store, events }, photo, reading);
 			await following.followLight(photo, reading);
 		},
 		onAllRead: following.followGroundsRead,

@@ -10,7 +10,7 @@ export type PhotoReader = {
 	readonly store: Store;
 	readonly pool: ReaderPool;
 	readonly events: EventHub;
-	/** Called after a reading is stored (kind suggestions, same-light groups); may enqueue more. */
+	/** Called after a reading is stored (kind suggestions, what was told of pieces, same-light groups), with the photo as it was before; may enqueue more. */
 	readonly onRead: (photo: PhotoRecord, reading: Reading) => Promise<void>;
 	/** The light that the photo shares with others, or null. */
 	readonly sharedLight: (photo: PhotoRecord) => Promise<Light | null>;

@@ -1,4 +1,5 @@
 import type { PhotoTask } from '../../store/postgres/photo-queue.ts';
+import { keepToldPieces } from '../keep-told-pieces.ts';
 import { noteUnread, type PhotoReader, readPhotoOf } from '../read-photo-of.ts';
 import type { Services } from '../services.ts';
 import { suggestFromPhotos } from '../suggest-from-photos.ts';
@@ -9,6 +10,7 @@ const readerOf = (services: Services): PhotoReader => ({
 	...services,
 	onRead: async (photo, reading) => {
 		await suggestFromPhotos(services, [photo.id]);
+		await keepToldPieces(services, photo, reading);
 		await services.followLight(photo, reading);
 	},
 });
