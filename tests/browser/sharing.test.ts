@@ -80,6 +80,8 @@ describe.skipIf(!hasBrowser() || network === undefined)('a phone over the local 
 	it('sees no devices, and is out again once the computer sends it away', async () => {
 		await phone.page.goto(`${fromPhone}/devices`);
 		await phone.page.getByText(/on the computer that runs Dyelot/).waitFor();
+		// Nothing went wrong: it is told so.
+		expect(await phone.page.getByRole('alert').count()).toBe(0);
 		await computer.page.getByRole('button', { name: /^Send away the Android phone/ }).click();
 		await computer.page.getByText('None yet.').waitFor();
 		await phone.page.goto(`${fromPhone}/seasons`);

@@ -18,6 +18,7 @@ export const START = {
 		'wish-list': 'was fehlt',
 		shop: 'vor dem Kauf geprüft',
 		archived: 'Archivierte Saisons',
+		beside: 'Alle Saisons: Sicherungen, Geräte, Sprache',
 		loading: 'deine Saisons',
 	},
 } as const;

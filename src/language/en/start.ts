@@ -17,6 +17,7 @@ export const START = {
 		'wish-list': 'what is missing',
 		shop: 'checked before you buy',
 		archived: 'Archived seasons',
+		beside: 'All seasons: backups, devices, language',
 		loading: 'your seasons',
 	},
 } as const;

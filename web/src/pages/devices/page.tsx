@@ -1,8 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
 import { useEffect } from 'react';
 import { Link } from 'wouter';
+import type { Door as Seen } from '../../../../src/app/door.ts';
 import { say } from '../../../../src/language/speak.ts';
 import { queryOf } from '../../api/refresh.ts';
+import { RequestProblem } from '../../api/request.ts';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
@@ -25,6 +27,15 @@ function ClosedDoor() {
 	);
 }
 
+/** What a paired device sees: it lets nobody in. */
+function ElsewhereDoor() {
+	return (
+		<section className="section" aria-label={say('devicesPage.title')}>
+			<p>{say('devicesPage.elsewhere')}</p>
+		</section>
+	);
+}
+
 function SharedDoor({ door }: { door: OpenDoor }) {
 	return (
 		<>
@@ -39,6 +50,12 @@ function SharedDoor({ door }: { door: OpenDoor }) {
 			</section>
 		</>
 	);
+}
+
+function Door({ door, problem }: { door: Seen | undefined; problem: Error | null }) {
+	if (door) return door.shared ? <SharedDoor door={door} /> : <ClosedDoor />;
+	if (problem instanceof RequestProblem && problem.code === 'other-device') return <ElsewhereDoor />;
+	return problem ? <Problem of={problem} /> : <Loading what={say('devicesPage.loading')} />;
 }
 
 /** Devices of the network: how to let one in, who is in, and how to send it away. */
@@ -63,16 +80,7 @@ export function Devices() {
 			</header>
 			<main id="main" tabIndex={-1} className="page-body">
 				<PageTitle name={say('devicesPage.title')} purpose={say('devicesPage.purpose')} />
-				<Problem of={error} />
-				{door ? (
-					door.shared ? (
-						<SharedDoor door={door} />
-					) : (
-						<ClosedDoor />
-					)
-				) : error ? null : (
-					<Loading what={say('devicesPage.loading')} />
-				)}
+				<Door door={door} problem={error} />
 			</main>
 		</>
 	);

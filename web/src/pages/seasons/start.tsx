@@ -84,11 +84,9 @@ export function Start() {
 				<OpenDemo />
 			</div>
 			<WayOfASeason />
-			{seasons.length > 0 ? (
-				<p>
-					<Link href="/seasons">{say('start.archived')}</Link>
-				</p>
-			) : null}
+			<p>
+				<Link href="/seasons">{say(seasons.length > 0 ? 'start.archived' : 'start.beside')}</Link>
+			</p>
 		</main>
 	);
 }
