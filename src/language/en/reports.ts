@@ -29,7 +29,7 @@ export const REPORTS = {
 		both: 'white paper and a grey card',
 		errs: 'with {{aid}} by {{error}}',
 		measured:
-			'Measured on 17 phone photos of a chart of known colours, mostly of one make: with nothing pointed at they err by {{nothing}} on average, {{aids}}.',
+			'Measured on 17 phone photos of a chart of known colours, mostly of one make: with nothing pointed at they err by {{nothing}} on average (8 of them), {{aids}}.',
 	},
 	surerLight: {
 		alone_one: 'with {{aid}} alone about {{count}}',
