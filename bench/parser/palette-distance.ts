@@ -3,7 +3,7 @@ import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import { isClothes, type LabelMap, type Pixels } from '../../src/reading/pixels.ts';
 import { clothPixels, framePixels, insideClothes, sampleOf } from '../../src/reading/swatches/cloth-pixels.ts';
 import { type Shade, shadesOf } from '../../src/reading/swatches/shades.ts';
-import { earthMoversDistance } from '../../src/wardrobe/gaps/transport.ts';
+import { earthMoversDistance } from '../../tests/support/earth-movers-distance.ts';
 
 /** Shades a palette is made of here: the more, the nearer to the pixels themselves. */
 const SHADES = 6;

@@ -1,4 +1,4 @@
-import { type Lab65, labFromXyz, type Xyz65, xyzFromLab } from './lab65.ts';
+import { xyzFromLab } from './lab65.ts';
 
 /** CIE XYZ under a stated white, Y of a perfect white = 1. */
 export type Xyz = readonly [X: number, Y: number, Z: number];
@@ -6,10 +6,8 @@ export type Xyz = readonly [X: number, Y: number, Z: number];
 /** A 3 x 3 matrix, rows one after the other. */
 export type Matrix3 = readonly [number, number, number, number, number, number, number, number, number];
 
-/** White points, Y = 1: D65 as the CIELAB type has it, D50 as ICC profiles have it, illuminant A (CIE 15). */
+/** The white point D65 as the CIELAB type has it, Y = 1. */
 export const WHITE_D65: Xyz = xyzFromLab([100, 0, 0]) as Xyz;
-export const WHITE_D50: Xyz = [0.96422, 1, 0.82521];
-export const WHITE_A: Xyz = [1.0985, 1, 0.35585];
 
 /** XYZ to sharpened cone responses (Lam 1985, "Bradford"; the figures of the ICC specification, Annex E). */
 const BRADFORD: Matrix3 = [0.8951, 0.2664, -0.1614, -0.7502, 1.7135, 0.0367, 0.0389, -0.0685, 1.0296];
@@ -61,21 +59,6 @@ export function bradfordMatrix(from: Xyz, to: Xyz, degree = 1): Matrix3 {
 	if (!gains.every(Number.isFinite)) throw new RangeError('Expected a white with light in all three cones.');
 	const [l, m, s] = gains as [number, number, number];
 	return afterMatrix(BRADFORD_INVERSE, afterMatrix([l, 0, 0, 0, m, 0, 0, 0, s], BRADFORD));
-}
-
-/** XYZ under `to` that looks like `xyz` under `from`. */
-export const adaptXyz = (xyz: Xyz, from: Xyz, to: Xyz, degree = 1): Xyz =>
-	applyMatrix(bradfordMatrix(from, to, degree), xyz);
-
-/**
- * CIELAB of a colour once the cast is taken out: `cast` is what a neutral surface looks like in the same photo, and ends up
- * grey, at its own luminance. `degree` 0..1: how much of the cast is taken out. A black cast (Y = 0) changes nothing.
- */
-export function labWithoutCast(lab: Lab65, cast: Lab65, degree = 1): Lab65 {
-	const [X, Y, Z] = xyzFromLab(cast);
-	if (Y <= 0) return lab;
-	const adapted = adaptXyz(xyzFromLab(lab) as Xyz, [X / Y, 1, Z / Y], WHITE_D65, degree);
-	return labFromXyz(adapted as Xyz65);
 }
 
 /**

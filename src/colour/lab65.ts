@@ -4,7 +4,6 @@ import {
 	formatHex,
 	modeLab65,
 	modeLrgb,
-	modeP3,
 	modeRgb,
 	modeXyz65,
 	parseHex,
@@ -14,7 +13,6 @@ import {
 // culori's own name for this step begins with "use", which linters take for a React hook.
 register(modeRgb);
 register(modeLrgb);
-register(modeP3);
 register(modeXyz65);
 register(modeLab65);
 
@@ -33,16 +31,12 @@ export type SrgbEncoded = readonly [r: number, g: number, b: number] & { readonl
 /** sRGB primaries in linear light: `[r, g, b]`, each 0..1. */
 export type SrgbLinear = readonly [r: number, g: number, b: number] & { readonly [space]?: 'srgb-linear' };
 
-/** Display P3 (CSS Color 4), gamma-encoded: `[r, g, b]`, each 0..1. */
-export type P3Encoded = readonly [r: number, g: number, b: number] & { readonly [space]?: 'display-p3' };
-
 /** CIE XYZ relative to D65, Y of white = 1. */
 export type Xyz65 = readonly [X: number, Y: number, Z: number] & { readonly [space]?: 'xyz65' };
 
 const toLab65 = converter('lab65');
 const toRgb = converter('rgb');
 const toLrgb = converter('lrgb');
-const toP3 = converter('p3');
 const toXyz65 = converter('xyz65');
 
 const labOf = (colour: Color): Lab65 => {
@@ -69,27 +63,12 @@ export function linearFromSrgb([r, g, b]: SrgbEncoded): SrgbLinear {
 	return [linear.r, linear.g, linear.b];
 }
 
-/** Gamma-encoded sRGB of linear-light sRGB, mirrored about 0 for negative channels. */
-export function srgbFromLinear([r, g, b]: SrgbLinear): SrgbEncoded {
-	const encoded = toRgb({ mode: 'lrgb', r, g, b });
-	return [encoded.r, encoded.g, encoded.b];
-}
-
 /** CIELAB of linear-light sRGB. */
 export const labFromLinear = ([r, g, b]: SrgbLinear): Lab65 => labOf({ mode: 'lrgb', r, g, b });
 
 /** Linear-light sRGB of a CIELAB colour; outside 0..1 where out of gamut. */
 export function linearFromLab(lab: Lab65): SrgbLinear {
 	const { r, g, b } = toLrgb(culoriLab(lab));
-	return [r, g, b];
-}
-
-/** CIELAB of gamma-encoded Display P3, each channel 0..1. */
-export const labFromP3 = ([r, g, b]: P3Encoded): Lab65 => labOf({ mode: 'p3', r, g, b });
-
-/** Gamma-encoded Display P3 of a CIELAB colour; outside 0..1 where out of that gamut. */
-export function p3FromLab(lab: Lab65): P3Encoded {
-	const { r, g, b } = toP3(culoriLab(lab));
 	return [r, g, b];
 }
 

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { createReadStream, createWriteStream, existsSync } from 'node:fs';
-import { mkdir, mkdtemp, open, readdir, rename, rm, rmdir, stat } from 'node:fs/promises';
+import { mkdtemp, open, readdir, rename, rm, rmdir, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { DatabaseSync } from '@photostructure/sqlite';
@@ -134,17 +134,6 @@ async function unpack(archive: string, folder: string): Promise<number> {
 		connection.close();
 	}
 	return found.size;
-}
-
-/** Checks an archive without keeping anything of it; returns the number of files. Throws `BadArchiveError`. */
-export async function checkBackup(archive: string, workFolder: string): Promise<number> {
-	await mkdir(workFolder, { recursive: true });
-	const folder = await mkdtemp(join(workFolder, 'check-'));
-	try {
-		return await unpack(archive, folder);
-	} finally {
-		await rm(folder, { recursive: true, force: true });
-	}
 }
 
 async function requireArchive(archive: string): Promise<void> {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { adaptXyz, WHITE_D50, WHITE_D65, type Xyz } from '../../src/colour/adaptation.ts';
+import { WHITE_D65, type Xyz } from '../../src/colour/adaptation.ts';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import { type Lab65, labFromSrgb8, labFromXyz, srgbFromLab, type Xyz65 } from '../../src/colour/lab65.ts';
+import { adaptXyz, WHITE_D50 } from '../support/other-whites.ts';
 import { numbersOf, referenceRows } from '../support/reference.ts';
 
 /** CIE 15:2018, equations 8.3 to 8.6 backwards, for a stated white: the published chart Lab is under D50, which the program itself never uses. */

@@ -8,13 +8,11 @@ import {
 	hexFromLab,
 	type Lab65,
 	labFromHex,
-	labFromP3,
+	labFromLinear,
 	labFromSrgb,
 	labFromSrgb8,
 	linearFromSrgb,
-	p3FromLab,
 	srgbFromLab,
-	srgbFromLinear,
 	xyzFromLab,
 } from '../../src/colour/lab65.ts';
 
@@ -35,17 +33,6 @@ describe('second opinions on colour', () => {
 			fc.property(rgb, ([r, g, b]) => {
 				const opinion = new Color('srgb', [r, g, b]).to('lab-d65').coords;
 				labFromSrgb([r, g, b]).forEach((value, axis) => {
-					expect(Math.abs(value - (opinion[axis] ?? 0))).toBeLessThan(1e-3);
-				});
-			}),
-		);
-	});
-
-	it('colorjs.io agrees on CIELAB of Display P3 within 0.001', () => {
-		fc.assert(
-			fc.property(rgb, ([r, g, b]) => {
-				const opinion = new Color('p3', [r, g, b]).to('lab-d65').coords;
-				labFromP3([r, g, b]).forEach((value, axis) => {
 					expect(Math.abs(value - (opinion[axis] ?? 0))).toBeLessThan(1e-3);
 				});
 			}),
@@ -107,14 +94,10 @@ describe('second opinions on colour', () => {
 });
 
 describe('conversions there and back', () => {
-	it('return the same sRGB, linear light and Display P3', () => {
+	it('return the same sRGB, by linear light too', () => {
 		fc.assert(
 			fc.property(rgb, (colour) => {
-				const back = [
-					srgbFromLab(labFromSrgb(colour)),
-					srgbFromLinear(linearFromSrgb(colour)),
-					p3FromLab(labFromP3(colour)),
-				];
+				const back = [srgbFromLab(labFromSrgb(colour)), srgbFromLab(labFromLinear(linearFromSrgb(colour)))];
 				for (const one of back)
 					for (const [index, value] of one.entries()) expect(value).toBeCloseTo(colour[index]!, 6);
 			}),

@@ -12,7 +12,3 @@ export function cloOf({ kind, warmth }: Pick<Garment, 'kind' | 'warmth'>): numbe
 	const { clo, warmth: usual } = factsOfKind(kind);
 	return clo * Math.max(0.25, 1 + STEP * ((warmth ?? usual) - usual));
 }
-
-/** Insulation of clothes worn together, clo: the sum of the garments' (ASHRAE 55 section 5.2.2.2), underwear counted in. */
-export const outfitClo = (garments: readonly Pick<Garment, 'kind' | 'warmth'>[]): number =>
-	garments.reduce((sum, garment) => sum + cloOf(garment), UNDERWEAR_CLO);

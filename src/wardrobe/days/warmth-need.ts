@@ -6,8 +6,7 @@ const MET = 58.15;
 /** Mean skin temperature of somebody comfortable, and the share of the heat that leaves through the clothes (Gagge, Burton and Bazett 1941, who defined the clo). */
 const SKIN_CELSIUS = 33;
 const THROUGH_CLOTHES = 0.76;
-/** Insulation of the still air around somebody indoors, and of the moving air outdoors, clo. Burton and Edholm 1955, from memory. */
-const STILL_AIR_CLO = 0.75;
+/** Insulation of the moving air around somebody outdoors, clo. Burton and Edholm 1955, from memory. */
 const MOVING_AIR_CLO = 0.5;
 /** Walking about, met (ISO 8996: 2 km/h 1.9). */
 const WALKING_MET = 2;
@@ -15,9 +14,6 @@ const WALKING_MET = 2;
 /** Clothing that keeps somebody comfortable at an air temperature, clo, 0 or more: heat made through clothes and air (Burton's balance). */
 export const comfortableClo = (celsius: number, met: number, airClo: number): number =>
 	Math.max(0, (SKIN_CELSIUS - celsius) / (CLO * THROUGH_CLOTHES * MET * met) - airClo);
-
-/** The same for somebody at rest in a quiet room: 1 at 21 degrees, which is how the clo was defined. */
-export const comfortableIndoorsClo = (celsius: number): number => comfortableClo(celsius, 1, STILL_AIR_CLO);
 
 /** What people wear in buildings when it is so warm outside, clo: ASHRAE 55-2020 section 5.2.2.2 (Schiavon and Lee 2013). */
 export function wornIndoorsClo(outdoorCelsius: number): number {

@@ -2,10 +2,7 @@ import type { Garment } from '../words/garment.ts';
 import type { Picture } from './picture.ts';
 import { answersTo } from './piece-answer.ts';
 
-/** Counts the pictures that a set of garments can wear; `has` says which garments, by index, are in the set. */
-export type WearableCount = (has: (garment: number) => boolean) => number;
-
-/** Whether every piece can be given a garment of its own (augmenting paths, Kuhn 1955). */
+/** Whether every piece can be given a garment of its own (augmenting paths, Kuhn 1955); `has` says which garments, by index, are in the set. */
 export function allMatched(options: readonly (readonly number[])[], has: (garment: number) => boolean): boolean {
 	const holder = new Map<number, number>();
 	const place = (piece: number, tried: Set<number>): boolean => {
@@ -33,13 +30,3 @@ export const answeringGarments = (pictures: readonly Picture[], garments: readon
 			);
 		}),
 	);
-
-/**
- * Prepares the count for many sets of the same garments: which garment answers which piece is worked out once. A picture is worn where each of its
- * pieces, accessories apart, has or comes near to a garment of its own.
- */
-export function wearableCount(pictures: readonly Picture[], garments: readonly Garment[]): WearableCount {
-	const options = answeringGarments(pictures, garments);
-	const possible = options.filter((pieces) => pieces.every((garmentsOfPiece) => garmentsOfPiece.length > 0));
-	return (has) => possible.reduce((count, pieces) => count + (allMatched(pieces, has) ? 1 : 0), 0);
-}

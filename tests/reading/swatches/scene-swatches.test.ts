@@ -9,7 +9,7 @@ import type { Pixels } from '../../../src/reading/pixels.ts';
 import { framePixels } from '../../../src/reading/swatches/cloth-pixels.ts';
 import { sceneSwatches } from '../../../src/reading/swatches/scene-swatches.ts';
 import { shadesOf } from '../../../src/reading/swatches/shades.ts';
-import { earthMoversDistance } from '../../../src/wardrobe/gaps/transport.ts';
+import { earthMoversDistance } from '../../support/earth-movers-distance.ts';
 
 type Colour = { readonly lab: Lab65; readonly share: number };
 const shares = (colours: readonly Colour[]) => colours.map(({ share }) => share);

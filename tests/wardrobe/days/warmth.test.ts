@@ -1,16 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { isInSeason, outOfSeason } from '../../../src/wardrobe/days/in-season.ts';
-import { cloOf, outfitClo } from '../../../src/wardrobe/days/insulation.ts';
+import { cloOf, UNDERWEAR_CLO } from '../../../src/wardrobe/days/insulation.ts';
 import { daysOfSeason, offeredDays } from '../../../src/wardrobe/days/usual-days.ts';
-import {
-	comfortableIndoorsClo,
-	indoorRange,
-	outerNeed,
-	wornIndoorsClo,
-} from '../../../src/wardrobe/days/warmth-need.ts';
+import { comfortableClo, indoorRange, outerNeed, wornIndoorsClo } from '../../../src/wardrobe/days/warmth-need.ts';
 import type { Kind } from '../../../src/wardrobe/words/kind.ts';
 import { aGarment } from '../../support/build-wardrobe.ts';
+
+/** Insulation of clothes worn together: the sum of the garments' (ASHRAE 55 section 5.2.2.2), underwear counted in. */
+const outfitClo = (garments: readonly Parameters<typeof cloOf>[0][]): number =>
+	garments.reduce((sum, garment) => sum + cloOf(garment), UNDERWEAR_CLO);
 
 type Ensemble = {
 	readonly what: string;
@@ -55,7 +54,8 @@ describe('the insulation of clothes', () => {
 
 describe('what the weather asks', () => {
 	it('is 1 clo for somebody at rest at 21 degrees, as the clo was defined (Gagge, Burton and Bazett 1941)', () => {
-		expect(comfortableIndoorsClo(21)).toBeCloseTo(1, 1);
+		// Still air around somebody indoors: 0.75 clo (Burton and Edholm 1955, from memory).
+		expect(comfortableClo(21, 1, 0.75)).toBeCloseTo(1, 1);
 	});
 
 	it.each([

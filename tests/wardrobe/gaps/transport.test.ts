@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import solverModule from 'javascript-lp-solver';
 import { describe, expect, it } from 'vitest';
-import { earthMoversDistance, partialTransport } from '../../../src/wardrobe/gaps/transport.ts';
+import { partialTransport } from '../../../src/wardrobe/gaps/transport.ts';
+import { earthMoversDistance } from '../../support/earth-movers-distance.ts';
 
 // The package's types describe its CommonJS build, where the solver is the property `default`; Node imports the ES module.
 const solver = solverModule as unknown as typeof solverModule.default;

@@ -6,7 +6,7 @@ import { type Picture, picturesOf } from '../../../src/wardrobe/pictures/picture
 import { answersOf } from '../../../src/wardrobe/pictures/picture-outfit.ts';
 import { wearableSentence } from '../../../src/wardrobe/pictures/picture-sentences.ts';
 import { answerOf } from '../../../src/wardrobe/pictures/piece-answer.ts';
-import { wearableCount } from '../../../src/wardrobe/pictures/wearable-count.ts';
+import { allMatched, answeringGarments } from '../../../src/wardrobe/pictures/wearable-count.ts';
 import { wearablePictures } from '../../../src/wardrobe/pictures/wearable-pictures.ts';
 import { wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
@@ -141,7 +141,8 @@ describe('a picture worn from what is owned', () => {
 			aGarment({ id: '2', kind: 'skirt', lab: INK }),
 			aGarment({ id: '3', kind: 'coat', lab: TEAL }),
 		];
-		const count = wearableCount(pictures, garments);
+		const options = answeringGarments(pictures, garments);
+		const count = (has: (garment: number) => boolean) => options.filter((pieces) => allMatched(pieces, has)).length;
 		for (let set = 0; set < 16; set++) {
 			const has = (index: number) => (set & (1 << index)) !== 0;
 			const worn = wearablePictures(
