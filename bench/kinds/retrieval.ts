@@ -14,7 +14,8 @@ import { piecesOfPhoto } from '../../src/photo/pieces-of-photo.ts';
 import { markedPieces } from '../../src/reading/kinds/marked-pieces.ts';
 import { outlineOf } from '../../src/reading/outline/outline.ts';
 import { readingOfPixels } from '../../src/reading/reading-of-pixels.ts';
-import { answersTo, HAS_IT_WITHIN, type PieceAnswer } from '../../src/wardrobe/pictures/piece-answer.ts';
+import { costOf } from '../../src/wardrobe/pictures/picture-outfit.ts';
+import { answersTo, HAS_IT_WITHIN, likelihoodOf, type PieceAnswer } from '../../src/wardrobe/pictures/piece-answer.ts';
 import { KIND_NAMES, type Kind } from '../../src/wardrobe/words/kind.ts';
 import { familyOfKind } from '../../src/wardrobe/words/kind-family.ts';
 import type { Piece, Trust } from '../../src/wardrobe/words/reading.ts';
@@ -85,19 +86,19 @@ function some<T>(from: readonly T[], count: number): T[] {
 	);
 }
 
-type Proposal = { readonly other: KnownPiece; readonly answer: PieceAnswer };
+type Proposal = { readonly other: KnownPiece; readonly answer: PieceAnswer; readonly cost: number };
 
-/** What answers a piece, what has it first, the nearest first. */
+/** What answers a piece, in the order in which the program prefers it. */
 function answersOf(piece: Piece, trust: Trust, others: readonly KnownPiece[]): Proposal[] {
 	const answerOf = answersTo(piece, trust);
 	const answered: Proposal[] = [];
 	for (const other of others) {
 		const swatches = other.piece.swatches.map((swatch) => ({ ...swatch, slot: other.piece.slot }));
 		const answer = answerOf({ kind: other.truth, swatches, trust: other.trust, pattern: other.piece.pattern });
-		if (answer && answer.degree !== 'missing') answered.push({ other, answer });
+		if (answer && answer.degree !== 'missing')
+			answered.push({ other, answer, cost: costOf(answer, likelihoodOf(piece, other.truth)) });
 	}
-	const rank = ({ answer }: Proposal) => (answer.degree === 'has it' ? 0 : 1);
-	return answered.sort((one, two) => rank(one) - rank(two) || one.answer.distance! - two.answer.distance!);
+	return answered.sort((one, two) => one.cost - two.cost);
 }
 
 /** Sums over the proposals for many pieces. */

@@ -1,7 +1,7 @@
 import type { Garment } from '../words/garment.ts';
 import type { Piece } from '../words/reading.ts';
 import type { Picture, SeenPiece } from './picture.ts';
-import { answersTo, HAS_IT_WITHIN, NEAR_IT_WITHIN, type PieceAnswer } from './piece-answer.ts';
+import { answersTo, HAS_IT_WITHIN, likelihoodOf, NEAR_IT_WITHIN, type PieceAnswer } from './piece-answer.ts';
 
 /** What the wardrobe has for one piece of a picture. */
 export type AnsweredPiece = {
@@ -16,13 +16,22 @@ const NOTHING: PieceAnswer = { degree: 'missing', distance: null, because: 'kind
 /** A distance to compare by: nothing to compare is farther than anything. */
 const far = ({ distance }: PieceAnswer): number => distance ?? Number.POSITIVE_INFINITY;
 
-type Option = { readonly garment: number; readonly answer: PieceAnswer };
+type Option = { readonly garment: number; readonly answer: PieceAnswer; readonly cost: number };
 
-/** What an answer costs: any `near it` more than any number of `has it`, any `missing` more than any number of `near it`. */
-function costOf(answer: PieceAnswer): number {
+/** A kind that cannot be is as bad as a colour so far away (in the widths of its degree); chosen on street outfits, bench/kinds/retrieval.ts. */
+const UNLIKELY = 2;
+
+/**
+ * What an answer costs: any `near it` more than any number of `has it`, any `missing` more than any number of `near it`; among equals the nearer
+ * colour and the likelier kind cost less.
+ */
+export function costOf(answer: PieceAnswer, likelihood: number): number {
 	if (answer.degree === 'missing') return 1e3;
-	return answer.degree === 'has it' ? far(answer) / HAS_IT_WITHIN / 1e3 : 1 + far(answer) / NEAR_IT_WITHIN / 1e3;
+	const width = answer.degree === 'has it' ? HAS_IT_WITHIN : NEAR_IT_WITHIN;
+	return (answer.degree === 'has it' ? 0 : 1) + (far(answer) / width + UNLIKELY * (1 - likelihood)) / 1e3;
 }
+
+const NO_ANSWER = costOf(NOTHING, 1);
 
 /** The options of one piece that an exact assignment may need: with n pieces the n best ones, since others take n - 1 at most. */
 function optionsOf(piece: Piece, picture: Picture, garments: readonly Garment[], pieces: number): Option[] {
@@ -30,16 +39,15 @@ function optionsOf(piece: Piece, picture: Picture, garments: readonly Garment[],
 	const answerOf = answersTo(piece, picture.trust);
 	for (const [index, garment] of garments.entries()) {
 		const answer = answerOf(garment);
-		if (answer && answer.degree !== 'missing') answered.push({ garment: index, answer });
+		if (answer && answer.degree !== 'missing')
+			answered.push({ garment: index, answer, cost: costOf(answer, likelihoodOf(piece, garment.kind)) });
 	}
-	return answered
-		.sort((one, other) => costOf(one.answer) - costOf(other.answer) || one.garment - other.garment)
-		.slice(0, pieces);
+	return answered.sort((one, other) => one.cost - other.cost || one.garment - other.garment).slice(0, pieces);
 }
 
 /** The cheapest way to give each piece a garment of its own or none, by trying all that can still be better. */
 function bestAssignment(options: readonly (readonly Option[])[]): (Option | null)[] {
-	const least = options.map((own) => (own[0] ? costOf(own[0].answer) : costOf(NOTHING)));
+	const least = options.map((own) => own[0]?.cost ?? NO_ANSWER);
 	const leastFrom = least.map((_, at) => least.slice(at).reduce((sum, cost) => sum + cost, 0));
 	let best: (Option | null)[] = options.map(() => null);
 	let bestCost = Number.POSITIVE_INFINITY;
@@ -56,7 +64,7 @@ function bestAssignment(options: readonly (readonly Option[])[]): (Option | null
 			if (option && taken.has(option.garment)) continue;
 			if (option) taken.add(option.garment);
 			chosen.push(option);
-			go(at + 1, cost + costOf(option ? option.answer : NOTHING));
+			go(at + 1, cost + (option?.cost ?? NO_ANSWER));
 			chosen.pop();
 			if (option) taken.delete(option.garment);
 		}

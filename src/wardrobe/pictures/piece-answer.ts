@@ -38,6 +38,18 @@ export const possibleKinds = ({ kind, kinds }: Piece): readonly Kind[] =>
 export const possibleFamilies = (piece: Piece): ReadonlySet<KindFamily> =>
 	new Set(possibleKinds(piece).map(familyOfKind));
 
+/**
+ * How likely the piece is of this kind's family, among the kinds that it may be, 0..1; 1 where nothing speaks against it: the kind is said, or only the
+ * slot is known.
+ */
+export function likelihoodOf(piece: Piece, kind: Kind): number {
+	if (piece.kind || piece.kinds.length === 0) return 1;
+	const offered = piece.kinds.slice(0, 2);
+	const sum = offered.reduce((total, { probability }) => total + probability, 0);
+	const own = offered.filter((one) => familyOfKind(one.kind) === familyOfKind(kind));
+	return sum === 0 ? 1 : own.reduce((total, { probability }) => total + probability, 0) / sum;
+}
+
 /** A waistcoat or cardigan is kept among tops and worn over one: where it may be worn, by the slots of a picture. */
 const wornAs = (kind: Kind): readonly string[] =>
 	kind === 'cardigan' || kind === 'waistcoat' || kind === 'hoodie' ? ['top', 'outer'] : [slotOfKind(kind)];

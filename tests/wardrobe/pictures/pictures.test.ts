@@ -55,6 +55,21 @@ describe('whether a garment answers a piece', () => {
 });
 
 describe('a picture worn from what is owned', () => {
+	it('prefers a garment of the likelier kind to one whose colour is a little nearer, and the colour where it is much nearer', () => {
+		const kinds = [
+			{ kind: 'shirt' as const, probability: 0.6 },
+			{ kind: 't-shirt' as const, probability: 0.3 },
+		];
+		const shown = picture('p', [piece('shirt', [50, 0, 0], { kind: null, kinds })]);
+		const tee = aGarment({ id: 'tee', kind: 't-shirt', lab: [50, 0, 0] });
+		const chosen = (lab: Lab65, from = shown) =>
+			answersOf(from, [tee, aGarment({ id: 'shirt', kind: 'shirt', lab })])[0]!.garmentId;
+		expect(chosen([50, 3, 0])).toBe('shirt');
+		expect(chosen([50, 8, 0])).toBe('tee');
+		const even = kinds.map(({ kind }) => ({ kind, probability: 0.5 }));
+		expect(chosen([50, 3, 0], picture('p', [piece('shirt', [50, 0, 0], { kind: null, kinds: even })]))).toBe('tee');
+	});
+
 	it('gives one garment to one piece only', () => {
 		const two = picture('p', [piece('shirt', OAT), piece('t-shirt', OAT)]);
 		const only = aGarment({ id: 'shirt', kind: 'shirt', lab: OAT });
