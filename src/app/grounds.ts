@@ -1,3 +1,4 @@
+import { inLanguage } from '../language/speak.ts';
 import { type AgreedGround, agreedGround, type GroundPhoto } from '../reading/ground/agreed-ground.ts';
 import { groundLights } from '../reading/ground/ground-lights.ts';
 import { sameGroundGroups } from '../reading/ground/same-ground.ts';
@@ -73,12 +74,12 @@ export async function groundSets(store: Store): Promise<GroundSet[]> {
  */
 export async function followGrounds(store: Store, sameLight: Pick<SameLight, 'groupLight'>): Promise<string[]> {
 	const photos = await shownPhotos(store);
-	const lights = new Map(setsOf(photos).flatMap((set) => [...groundLights(set)]));
+	const lights = inLanguage('kept', () => new Map(setsOf(photos).flatMap((set) => [...groundLights(set)])));
 	const changed: string[] = [];
 	for (const photo of photos.filter(isRead)) {
 		if (!mayChange(photo.reading.light, lights.get(photo.id) ?? null)) continue;
 		const shared = surerLight(await sameLight.groupLight(photo), lights.get(photo.id) ?? null);
-		const next = relit(photo.reading, photo.correction, shared);
+		const next = inLanguage('kept', () => relit(photo.reading, photo.correction, shared));
 		if (!next || JSON.stringify(next.light) === JSON.stringify(photo.reading.light)) continue;
 		await store.photos.saveReading(photo.id, next, {});
 		changed.push(photo.id);

@@ -1,3 +1,4 @@
+import { keptWords } from '../language/kept-sentence.ts';
 import { say } from '../language/speak.ts';
 import { photoFormatOfFile } from '../photo/file/photo-format.ts';
 import { dropIncoming, type IncomingFile } from '../store/incoming-file.ts';
@@ -68,8 +69,8 @@ async function keep(
 			does: { ...does, photos: [photo] },
 			sentence:
 				purpose === 'inspiration'
-					? say('decisions.addedInspiration', { name: fileTitle(name) })
-					: say(`decisions.added_${purpose}`),
+					? keptWords('decisions.addedInspiration', { name: fileTitle(name) })
+					: keptWords(`decisions.added_${purpose}`),
 			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, thingId, keptBefore }),
 		};
 	});

@@ -1,3 +1,4 @@
+import { keptWords } from '../language/kept-sentence.ts';
 import { say } from '../language/speak.ts';
 import { photoFormatOf } from '../photo/file/photo-format.ts';
 import type { Asked, Decided, HomeReads, NewPhoto } from '../store/store.ts';
@@ -115,7 +116,7 @@ export async function loadDemo(services: Services, asked: Asked): Promise<Season
 	const { answer, repeated } = await decideOnce(services, asked, async (home) => ({
 		does: await holdingsOf(services, home, { scenario, pictures, season }),
 		follows: (after) => directionOf(services, after, season),
-		sentence: say('decisions.openedDemo', { name: season.name }),
+		sentence: keptWords('decisions.openedDemo', { name: season.name }),
 		answer: async (after) => (await after.seasons.get(season.id))!,
 	}));
 	if (repeated) return answer;

@@ -42,7 +42,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 	const now = () => new Date();
 	const home = await openHome(settings.homePath, { now });
 	const { store } = home;
-	const pool = settings.pool ?? createReaderPool({});
+	const pool = settings.pool ?? createReaderPool({ voice: () => 'kept' });
 	const events = createEventHub();
 	const following = followPhotos(store, events, (id) => jobs.enqueue(id));
 	const jobs = createPhotoJobs({

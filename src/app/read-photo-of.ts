@@ -1,4 +1,4 @@
-import { say } from '../language/speak.ts';
+import { keptWords } from '../language/kept-sentence.ts';
 import type { ReaderPool, ReadSource } from '../photo/readers/pool.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
 import type { Light } from '../wardrobe/words/light.ts';
@@ -45,6 +45,6 @@ export async function readPhotoOf(reader: PhotoReader, id: string): Promise<'don
 
 /** Notes that the program itself failed on a photo. */
 export async function noteUnread({ store, events }: Pick<PhotoReader, 'store' | 'events'>, id: string): Promise<void> {
-	await store.photos.saveFailure(id, { reason: 'internal', message: say('refusals.readFault') });
+	await store.photos.saveFailure(id, { reason: 'internal', message: keptWords('refusals.readFault') });
 	events.send({ event: 'photo', data: { id, status: 'failed' } });
 }

@@ -1,4 +1,4 @@
-import { say } from '../language/speak.ts';
+import { keptWords } from '../language/kept-sentence.ts';
 import { foundIn } from './found-in.ts';
 import type { Services } from './services.ts';
 
@@ -15,7 +15,7 @@ export async function stopReading({ store, jobs, events }: Services): Promise<{ 
 	for (const id of dropped) {
 		await store.photos.saveFailure(id, {
 			reason: 'stopped',
-			message: say('refusals.readStopped'),
+			message: keptWords('refusals.readStopped'),
 		});
 		events.send({ event: 'photo', data: { id, status: 'failed' } });
 	}

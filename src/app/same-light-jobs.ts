@@ -1,4 +1,5 @@
-import { say } from '../language/speak.ts';
+import { keptWords } from '../language/kept-sentence.ts';
+import { inLanguage } from '../language/speak.ts';
 import { sameLightGroups } from '../reading/light/same-light.ts';
 import { relit, surerLight } from '../reading/light/shown-light.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
@@ -33,7 +34,7 @@ function measuredLight(reading: Reading | null): Light | null {
 const asShared = (light: Light): Light => ({
 	...light,
 	source: 'group',
-	reason: say('reports.sharedLight'),
+	reason: keptWords('reports.sharedLight'),
 	error: errorOfShared(light.error ?? 0, 'phone'),
 });
 
@@ -86,7 +87,7 @@ export function followSameLight(store: Store): SameLight {
 		for (const photo of followers) {
 			const ofGroup = bestOf([...others, now].filter(({ id }) => id !== photo.id));
 			const shared = surerLight(ofGroup, keptGround(photo));
-			const next = relit(photo.reading!, photo.correction, shared);
+			const next = inLanguage('kept', () => relit(photo.reading!, photo.correction, shared));
 			if (!next) followed.toRead.push(photo.id);
 			else if (JSON.stringify(next.light) !== JSON.stringify(photo.reading!.light)) {
 				await store.photos.saveReading(photo.id, next, {});

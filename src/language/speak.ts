@@ -3,6 +3,7 @@ import type { Language } from '../colour/words/language.ts';
 import { AMERICAN } from './american.ts';
 import { GERMAN } from './de/german.ts';
 import { ENGLISH } from './en/english.ts';
+import { keptForm } from './kept-form.ts';
 
 type English = typeof ENGLISH;
 
@@ -34,24 +35,33 @@ const SPEAKERS = {
 	de: catalogue.getFixedT('de'),
 } as const;
 
+/** Sentences are not said but kept by their names: see `kept-sentence.ts`. */
+export type Voice = Language | 'kept';
+
 /** Tells the language that the program speaks outside {@link inLanguage}. */
-let source: () => Language = () => 'en-GB';
+let source: () => Voice = () => 'en-GB';
 /** What {@link inLanguage} asks for just now. */
-let asked: Language | null = null;
+let asked: Voice | null = null;
+
+/** Whether sentences are kept just now, not said. */
+export const keepsSentences = (): boolean => (asked ?? source()) === 'kept';
 
 /** The language that is spoken just now: that of the innermost {@link inLanguage}, else what {@link speak} set; British English at first. */
-export const spokenLanguage = (): Language => asked ?? source();
+export function spokenLanguage(): Language {
+	const voice = asked ?? source();
+	return voice === 'kept' ? 'en-GB' : voice;
+}
 
 /**
  * Sets the language of the program: one for the page, the pocket page and the command line, which serve one person; a function for the server, which
  * answers each request in the language it asks for.
  */
-export function speak(language: Language | (() => Language)): void {
+export function speak(language: Voice | (() => Voice)): void {
 	source = typeof language === 'function' ? language : () => language;
 }
 
 /** Does the work with all its words in that language. The work must be done when it returns: a promise is a `TypeError`, since others would speak meanwhile. */
-export function inLanguage<T>(language: Language, work: () => T): T {
+export function inLanguage<T>(language: Voice, work: () => T): T {
 	const before = asked;
 	asked = language;
 	try {
@@ -97,6 +107,7 @@ const FORMS: Readonly<Record<Language, Intl.PluralRules>> = {
  * report of 2,000 garments it took a quarter of the time (bench/NOTES.md).
  */
 export function say(key: SentenceKey, blanks: Blanks = {}): string {
+	if (keepsSentences()) return keptForm(key, blanks);
 	const language = spokenLanguage();
 	const { count } = blanks;
 	const form = typeof count === 'number' ? wordsOf(`${key}_${FORMS[language].select(count)}`, language) : undefined;

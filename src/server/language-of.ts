@@ -1,12 +1,22 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { type Language, languageFrom } from '../colour/words/language.ts';
+import { spoken, spokenJson } from '../language/kept-sentence.ts';
 import { speak } from '../language/speak.ts';
 
 /** The language of the request that is being answered; kept across everything that is awaited for it. */
 const languages = new AsyncLocalStorage<Language>();
 
 const languageOf = (request: FastifyRequest): Language => languageFrom(request.headers['accept-language']);
+
+/** Tables and drawings are plain text; in the page for the pocket sentences stand in a script of JSON. */
+const JSON_WITHIN = /json|html/;
+
+/** The answer with the stored sentences in it said in the reader's language. */
+function spokenPayload(reply: FastifyReply, payload: unknown): unknown {
+	if (typeof payload !== 'string') return payload;
+	return JSON_WITHIN.test(String(reply.getHeader('content-type'))) ? spokenJson(payload) : spoken(payload);
+}
 
 /**
  * Answers each request in the language that its `Accept-Language` header asks for; work that belongs to no request speaks British English. Set anew
@@ -15,5 +25,6 @@ const languageOf = (request: FastifyRequest): Language => languageFrom(request.h
 export function answerInLanguage(app: FastifyInstance): void {
 	speak(() => languages.getStore() ?? 'en-GB');
 	app.addHook('onRequest', (request, _reply, done) => languages.run(languageOf(request), done));
+	app.addHook('onSend', async (_request, reply, payload) => spokenPayload(reply, payload));
 	app.addHook('preValidation', (request, _reply, done) => languages.run(languageOf(request), done));
 }

@@ -1,5 +1,5 @@
 import type { Kysely, Transaction } from 'kysely';
-import { say } from '../language/speak.ts';
+import { keptWords } from '../language/kept-sentence.ts';
 import { decideIn } from './deciding.ts';
 import type { Tables } from './schema.ts';
 import type { BinEntry, ChangedThing } from './store.ts';
@@ -51,10 +51,12 @@ export async function restoreIn(
 					.execute()
 			: [];
 	const things = [row, ...withIt].map(({ kind, id, body }) => ({ kind, id, body: JSON.parse(body) as unknown }));
-	const name = nameIn(row.body) || say('nouns.it');
-	const company = say('counts.garments', { count: withIt.length });
+	const name = nameIn(row.body) || keptWords('nouns.it');
+	const company = keptWords('counts.garments', { count: withIt.length });
 	const sentence =
-		withIt.length > 0 ? say('decisions.outOfBinWith', { name, company }) : say('decisions.outOfBin', { name });
+		withIt.length > 0
+			? keptWords('decisions.outOfBinWith', { name, company })
+			: keptWords('decisions.outOfBin', { name });
 	return { answer: true, changed: await decideIn(trx, { things, photos: [] }, sentence, at) };
 }
 

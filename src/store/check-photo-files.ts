@@ -1,7 +1,7 @@
 import { readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Kysely } from 'kysely';
-import { say } from '../language/speak.ts';
+import { keptWords } from '../language/kept-sentence.ts';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
 import { INCOMING_FOLDER } from './incoming-file.ts';
@@ -66,7 +66,7 @@ function amissWith(row: Row, sizes: ReadonlyMap<string, number>, pictures: Reado
 const AGAIN = { status: 'waiting', failure: null } as const;
 const marked = (reason: 'missing' | 'changed') => ({
 	status: 'failed' as const,
-	failure: JSON.stringify({ reason, message: say(`lostPhotos.${reason}`) }),
+	failure: JSON.stringify({ reason, message: keptWords(`lostPhotos.${reason}`) }),
 });
 
 /** How a row is put right, for each thing that can be amiss. */
@@ -111,8 +111,8 @@ export async function checkPhotoFiles(homePath: string, db: Kysely<Tables>): Pro
 	});
 	// Nothing to say where a photo is well again.
 	const findings = [...found].flatMap(([amiss, names]) =>
-		amiss === 'back' ? [] : [say(`photoChecks.${amiss}`, { count: names.length, name: names[0]! })],
+		amiss === 'back' ? [] : [keptWords(`photoChecks.${amiss}`, { count: names.length, name: names[0]! })],
 	);
 	if (orphans.length === 0) return findings;
-	return [say('photoChecks.orphans', { count: orphans.length, folder: FOUND_FOLDER }), ...findings];
+	return [keptWords('photoChecks.orphans', { count: orphans.length, folder: FOUND_FOLDER }), ...findings];
 }

@@ -57,7 +57,7 @@ function isForMachines(node: ts.Node): boolean {
 	if (ts.isTypeNode(node) || ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) return true;
 	if (ts.isNewExpression(node) && FAULTS.has(node.expression.getText())) return true;
 	if (ts.isTaggedTemplateExpression(node) && node.tag.getText().startsWith('sql')) return true;
-	if (ts.isCallExpression(node) && ['say', 'keep'].includes(node.expression.getText())) return true;
+	if (ts.isCallExpression(node) && ['say', 'keptWords'].includes(node.expression.getText())) return true;
 	if (ts.isCallExpression(node) && /\.set(IsolationLevel|AccessMode)$/.test(node.expression.getText()))
 		return node.arguments.every((one) => ts.isStringLiteral(one));
 	if (ts.isJsxAttribute(node) && UNSPOKEN.has(node.name.getText())) return true;

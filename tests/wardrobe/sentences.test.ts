@@ -39,7 +39,7 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 		'palette cover',
 		'one picture of two in its colours',
 		'The palette holds 50 % of the cloth in your pictures. 1 picture is mostly left out: ask for more colours, add one by hand, or take the picture off the board.',
-		'Die Palette hält 50 % des Stoffs in deinen Bildern. 1 Bild bleibt größtenteils außen vor: Verlange mehr Farben, füge eine von Hand hinzu oder nimm das Bild von der Tafel.',
+		'Die Palette hält 50 % des Stoffs in deinen Bildern. 1 Bild bleibt größtenteils außen vor: Verlange mehr Farben, füge eine von Hand hinzu oder nimm das Bild von der Wand.',
 	],
 	[
 		'palette change',
@@ -135,7 +135,7 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 		'gap, stored',
 		'rust, with a rust skirt in store',
 		'First bring rust skirt back: it is stored and could fill it. Nothing you have here is rust. No picture shows where it is worn; as tops it would go with most. One such piece would add 1 outfit.',
-		'Hol zuerst „rust skirt“ zurück: Es liegt im Lager und könnte es füllen. Nichts, was du hier hast, ist rust. Kein Bild zeigt, wo es getragen wird; am meisten passt es hier: Oberteile. Ein solches Stück brächte dazu: 1 Outfit.',
+		'Hol zuerst „rust skirt“ zurück: Es ist eingelagert und könnte sie füllen. Nichts, was du hier hast, ist rust. Kein Bild zeigt, wo es getragen wird; am meisten passt es hier: Oberteile. Ein solches Stück brächte dazu: 1 Outfit.',
 	],
 	[
 		'gap, a slot',

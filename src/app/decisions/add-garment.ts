@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Garment } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
@@ -19,7 +19,7 @@ export function addGarment(
 		const garment = newGarment(id, name, services.now().toISOString(), { photoIds });
 		return {
 			does: { garments: { put: [garment] } },
-			sentence: say('decisions.addedGarment', { name }),
+			sentence: keptWords('decisions.addedGarment', { name }),
 			answer: async (after) => (await loadGarment(after, id))!,
 		};
 	});

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Maker } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
@@ -9,7 +9,7 @@ export function addMaker(services: Services, asked: Asked, told: Pick<Maker, 'na
 	const maker = { id: services.newId(), ...told };
 	return decide(services, asked, async () => ({
 		does: { makers: { put: [maker] } },
-		sentence: say('decisions.addedMaker', { name: maker.name }),
+		sentence: keptWords('decisions.addedMaker', { name: maker.name }),
 		answer: async (after) => (await after.makers.get(maker.id))!,
 	}));
 }

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Wish } from '../../wardrobe/words/wish.ts';
 import { decide } from '../decide.ts';
@@ -15,7 +15,7 @@ export function addWish(services: Services, asked: Asked, told: Omit<Wish, 'id' 
 		if (wish.seenIn !== undefined) await foundIn(home.inspirations, 'inspiration')(wish.seenIn);
 		return {
 			does: { wishes: { put: [wish] } },
-			sentence: say('decisions.wished', { name: wish.name }),
+			sentence: keptWords('decisions.wished', { name: wish.name }),
 			answer: async (after) => (await after.wishes.get(wish.id))!,
 		};
 	});

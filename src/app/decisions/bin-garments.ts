@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import { decide } from '../decide.ts';
 import type { Services } from '../services.ts';
@@ -14,7 +14,7 @@ export function binGarments(
 		const garments = await garmentsAsSeen(home, ids, versions);
 		return {
 			does: { garments: { remove: ids } },
-			sentence: say('decisions.binned', { names: namesOf(garments) }),
+			sentence: keptWords('decisions.binned', { names: namesOf(garments) }),
 			answer: async () => ({ removed: garments.length }),
 		};
 	});

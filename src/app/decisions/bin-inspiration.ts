@@ -1,8 +1,8 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Inspiration } from '../../wardrobe/words/season.ts';
 import { KINDS, remover } from './change-one.ts';
 
 /** Takes a picture off the board. */
 export const binInspiration = remover<Inspiration>(KINDS.inspiration, ({ title }) =>
-	say('decisions.offBoard', { title: title || say('decisions.aPicture') }),
+	keptWords('decisions.offBoard', { title: title || keptWords('decisions.aPicture') }),
 );

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import { decide } from '../decide.ts';
 import { demoPhotoIds, garmentsThatGoWith } from '../demo-garments.ts';
@@ -20,8 +20,8 @@ export async function binSeason(
 		const garments = await garmentsThatGoWith(home, id, demo);
 		const sentence =
 			garments.length > 0
-				? say('decisions.binnedDemo', { name: season.name, count: garments.length })
-				: say('decisions.binnedSeason', { name: season.name });
+				? keptWords('decisions.binnedDemo', { name: season.name, count: garments.length })
+				: keptWords('decisions.binnedSeason', { name: season.name });
 		return {
 			does: { seasons: { remove: [id] }, garments: { remove: garments } },
 			sentence,

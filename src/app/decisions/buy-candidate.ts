@@ -1,3 +1,4 @@
+import { keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked, HomeReads } from '../../store/store.ts';
 import { checkCandidate } from '../../wardrobe/wishes/candidate-check.ts';
@@ -43,7 +44,9 @@ export function buyCandidate(services: Services, asked: Asked, id: string): Prom
 				candidates: { put: [{ ...candidate, state: 'bought' }] },
 				...(wish ? { wishes: { put: [{ ...wish, state: 'answered' as const }] } } : {}),
 			},
-			sentence: wish ? say('decisions.boughtForWish', { name, wish: wish.name }) : say('decisions.bought', { name }),
+			sentence: wish
+				? keptWords('decisions.boughtForWish', { name, wish: wish.name })
+				: keptWords('decisions.bought', { name }),
 			answer: async (after) => (await loadGarment(after, garmentId))!,
 		};
 	});

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { CandidateDetails } from '../../wardrobe/words/wish.ts';
 import { suggestedCandidate } from '../suggest-from-photos.ts';
 import { changer, KINDS } from './change-one.ts';
@@ -15,5 +15,5 @@ export const changeCandidate = changer<CandidateDetails, Told>(KINDS.candidate, 
 			...(told.kind ? { kindFrom: 'user' as const } : {}),
 			...(told.name ? { nameFrom: 'user' as const } : {}),
 		}),
-	sentence: ({ name }) => say('decisions.changedCandidate', { name }),
+	sentence: ({ name }) => keptWords('decisions.changedCandidate', { name }),
 });

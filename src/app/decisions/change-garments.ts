@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked, HomeReads, Kept } from '../../store/store.ts';
 import type { Garment, GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { decide } from '../decide.ts';
@@ -66,7 +66,7 @@ export function changeGarment(
 		const put = await changed(home, garment!, changes, services.now().toISOString());
 		return {
 			does: { garments: { put: [put] } },
-			sentence: say('decisions.changed', { name: put.name }),
+			sentence: keptWords('decisions.changed', { name: put.name }),
 			answer: async (after) => (await loadGarment(after, id))!,
 		};
 	});
@@ -90,7 +90,7 @@ export function changeGarments(
 		for (const garment of garments) put.push(await changed(home, garment, changes, at));
 		return {
 			does: { garments: { put } },
-			sentence: say('decisions.changed', { name: namesOf(garments) }),
+			sentence: keptWords('decisions.changed', { name: namesOf(garments) }),
 			answer: async () => ({ changed: garments.length }),
 		};
 	});

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Inspiration } from '../../wardrobe/words/season.ts';
 import { changer, KINDS } from './change-one.ts';
 
@@ -11,6 +11,7 @@ export const changeInspiration = changer<Inspiration, Partial<Pick<Inspiration, 
 			...changes,
 			...(changes.title === undefined ? {} : { titleFrom: changes.title === '' ? 'looks' : 'user' }),
 		}),
-		sentence: ({ title }) => say('decisions.changedInspiration', { name: title || say('decisions.aPicture') }),
+		sentence: ({ title }) =>
+			keptWords('decisions.changedInspiration', { name: title || keptWords('decisions.aPicture') }),
 	},
 );

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
 import { changer, KINDS } from './change-one.ts';
 import { refuseWrongDates } from './season-dates.ts';
@@ -10,5 +10,5 @@ export const changeSeason = changer<Season, Partial<Omit<Season, 'id' | 'addedAt
 		refuseWrongDates(changed);
 		return changed;
 	},
-	sentence: ({ name }) => say('decisions.changedSeason', { name }),
+	sentence: ({ name }) => keptWords('decisions.changedSeason', { name }),
 });

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Wish } from '../../wardrobe/words/wish.ts';
 import { foundIn } from '../found-in.ts';
 import { refuseUnknownColour } from '../refuse-unknown.ts';
@@ -14,5 +14,5 @@ export const changeWish = changer<Wish, Partial<Omit<Wish, 'id' | 'version'>>>(K
 			await refuseUnknownColour(home, changed);
 		return changed;
 	},
-	sentence: ({ name }) => say('decisions.changedWish', { name }),
+	sentence: ({ name }) => keptWords('decisions.changedWish', { name }),
 });

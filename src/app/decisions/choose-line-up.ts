@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked, HomeReads, Kept } from '../../store/store.ts';
 import { gapsNow } from '../../wardrobe/gaps/season-gaps.ts';
 import type { LineUpChoice, Season } from '../../wardrobe/words/season.ts';
@@ -48,7 +48,7 @@ export function chooseLineUp(
 		const gapIds = choice.garmentIds.length > 0 ? await gapsWith(services, home, season, choice) : [];
 		return {
 			does: { lineUps: [{ ...choice, gapIds }] },
-			sentence: say('decisions.chose', { count: choice.garmentIds.length, season: season.name }),
+			sentence: keptWords('decisions.chose', { count: choice.garmentIds.length, season: season.name }),
 			answer: (after) => lineUpOf(after, seasonId),
 		};
 	});

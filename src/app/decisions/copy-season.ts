@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
 import { decide } from '../decide.ts';
@@ -22,7 +22,7 @@ export function copySeason(services: Services, asked: Asked, fromId: string, tol
 				inspirations: { put: board.map((one) => ({ ...one, id: newId(), seasonId: season.id })) },
 				palettes: palette ? [{ seasonId: season.id, palette }] : [],
 			},
-			sentence: say('decisions.startedFrom', { name: season.name, from: from.name }),
+			sentence: keptWords('decisions.startedFrom', { name: season.name, from: from.name }),
 			answer: async (after) => (await after.seasons.get(season.id))!,
 		};
 	});

@@ -1,4 +1,5 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
+import { inLanguage, say } from '../../language/speak.ts';
 import { relit } from '../../reading/light/shown-light.ts';
 import type { Asked, HomeReads, PhotoRecord } from '../../store/store.ts';
 import { type Correction, neutralsOf } from '../../wardrobe/words/reading.ts';
@@ -72,10 +73,12 @@ export async function correctLight(
 	const { before, photo } = await correct(services, asked, id, version, async (before, home) => ({
 		correction: { ...told, ...besideLight(before.correction) },
 		mask: await home.photos.maskOf(id),
-		sentence: say('decisions.correctedLight', { photo: before.originalName }),
+		sentence: keptWords('decisions.correctedLight', { photo: before.originalName }),
 	}));
-	const isRead = before?.status === 'read' && before.reading && readsAlike(before.correction, photo.correction);
-	const next = isRead ? relit(before.reading, photo.correction, await services.sharedLight(photo)) : null;
+	const isRead = before?.status === 'read' && readsAlike(before.correction, photo.correction);
+	const reading = isRead ? before.reading : null;
+	const shared = reading ? await services.sharedLight(photo) : null;
+	const next = reading ? inLanguage('kept', () => relit(reading, photo.correction, shared)) : null;
 	if (!next) return readAnew(services, { before, photo });
 	await store.photos.saveReading(id, next, {});
 	events.send({ event: 'photo', data: { id, status: 'read' } });
@@ -99,7 +102,7 @@ export async function drawOutline(
 	const corrected = await correct(services, asked, id, version, async (photo) => ({
 		correction: { ...photo.correction, mask: true },
 		mask,
-		sentence: say('decisions.drewOutline', { photo: photo.originalName }),
+		sentence: keptWords('decisions.drewOutline', { photo: photo.originalName }),
 	}));
 	return readAnew(services, corrected);
 }
@@ -113,7 +116,7 @@ export async function forgetOutline(
 ): Promise<PhotoRecord> {
 	const corrected = await correct(services, asked, id, version, async (photo) => {
 		const { mask: _drawn, ...correction } = photo.correction;
-		return { correction, mask: null, sentence: say('decisions.forgotOutline', { photo: photo.originalName }) };
+		return { correction, mask: null, sentence: keptWords('decisions.forgotOutline', { photo: photo.originalName }) };
 	});
 	return readAnew(services, corrected);
 }

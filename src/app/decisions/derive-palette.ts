@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import { derivePalette } from '../../wardrobe/palette/palette.ts';
 import { decide } from '../decide.ts';
@@ -18,12 +18,12 @@ export function deriveSeasonPalette(
 		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const readings = await loadPaletteReadings(home, season, from);
 		const { baseCount, colourCount } = season;
-		const keep = await paletteAsSeen(home, seasonId, seen);
-		const palette = derivePalette(readings, { baseCount, colourCount, seed: 1, keep });
+		const before = await paletteAsSeen(home, seasonId, seen);
+		const palette = derivePalette(readings, { baseCount, colourCount, seed: 1, keep: before });
 		return {
 			does: { palettes: [{ seasonId, palette }] },
-			sentence: say('decisions.derived', {
-				from: say(`counts.${from === 'garments' ? 'garments' : 'pictures'}`, { count: readings.length }),
+			sentence: keptWords('decisions.derived', {
+				from: keptWords(`counts.${from === 'garments' ? 'garments' : 'pictures'}`, { count: readings.length }),
 			}),
 			answer: (after) => paletteAnswer(after, season),
 		};

@@ -1,3 +1,4 @@
+import { inLanguage } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { editPalette, type PaletteEdit } from '../../wardrobe/palette/palette-edit.ts';
 import { decide } from '../decide.ts';
@@ -20,7 +21,7 @@ export function editSeasonPalette(
 		const palette = await paletteAsSeen(home, seasonId, seen);
 		const pictures = await loadPaletteReadings(home, season, 'inspirations');
 		const board = pictures.length > 0 ? pictures : await loadPaletteReadings(home, season, 'garments');
-		const edited = editPalette(palette, edit, services.newId, board);
+		const edited = inLanguage('kept', () => editPalette(palette, edit, services.newId, board));
 		if (!edited.ok) throw new UserError('bad-request', edited.message);
 		return {
 			does: { palettes: [{ seasonId, palette: edited.palette }] },

@@ -1,4 +1,4 @@
-import { listText } from '../../language/numbers.ts';
+import { keepList, keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Garment } from '../../wardrobe/words/garment.ts';
@@ -26,7 +26,9 @@ export function joinGarments(
 			.map(({ on }) => ({ garmentId: first.id, on }));
 		return {
 			does: { garments: { put: [joined], remove: gone }, wears: { put: wears } },
-			sentence: say('decisions.joined', { names: listText([first, ...rest].map(({ name }) => name)) }).slice(0, 300),
+			sentence: keptWords('decisions.joined', {
+				names: keepList([first, ...rest].map(({ name }) => name.slice(0, 60))),
+			}),
 			answer: async (after) => (await loadGarment(after, first.id))!,
 		};
 	});

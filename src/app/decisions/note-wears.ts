@@ -1,4 +1,4 @@
-import { dayText } from '../../language/numbers.ts';
+import { keepDay, keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Wear } from '../../wardrobe/words/wear.ts';
@@ -25,8 +25,8 @@ export function noteWears(
 			does: { wears: { put: wears } },
 			sentence:
 				wears.length === 1 && first
-					? say('decisions.wore', { name: names.get(first.garmentId)!, day: dayText(first.on) })
-					: say('decisions.notedWears', { count: wears.length }),
+					? keptWords('decisions.wore', { name: names.get(first.garmentId)!, day: keepDay(first.on) })
+					: keptWords('decisions.notedWears', { count: wears.length }),
 			answer: async () => ({ added: wears.length }),
 		};
 	});

@@ -1,3 +1,4 @@
+import { keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { decide } from '../decide.ts';
@@ -23,7 +24,7 @@ export function partGarment(
 		const second = await suggestedGarment(home, otherOf(garment, [photoId], { id: otherId, at }));
 		return {
 			does: { garments: { put: [first, second] } },
-			sentence: say('decisions.parted', { name: second.name, from: garment.name }),
+			sentence: keptWords('decisions.parted', { name: second.name, from: garment.name }),
 			answer: (after) => bothOf(after, id, otherId),
 		};
 	});

@@ -1,3 +1,4 @@
+import { keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { CandidateDetails } from '../../wardrobe/words/wish.ts';
@@ -13,7 +14,7 @@ export function passCandidate(services: Services, asked: Asked, id: string): Pro
 		if (candidate.state === 'bought') throw new UserError('conflict', say('refusals.bought', { name: candidate.name }));
 		return {
 			does: { candidates: { put: [{ ...candidate, state: 'passed' }] } },
-			sentence: say('decisions.passed', { name: candidate.name }),
+			sentence: keptWords('decisions.passed', { name: candidate.name }),
 			answer: async (after) => (await after.candidates.get(id))!,
 		};
 	});

@@ -1,3 +1,4 @@
+import { keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked, PhotoRecord } from '../../store/store.ts';
 import type { Correction } from '../../wardrobe/words/reading.ts';
@@ -50,7 +51,7 @@ export async function sayGround(
 					})),
 				),
 			},
-			sentence: say(SENTENCES[word], { count: photos.length }),
+			sentence: keptWords(SENTENCES[word], { count: photos.length }),
 			answer: async () => null,
 		};
 	});

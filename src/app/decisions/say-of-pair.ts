@@ -1,3 +1,4 @@
+import { keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { PairWord } from '../../wardrobe/words/wear.ts';
@@ -25,7 +26,7 @@ export function sayOfPair(
 		const [first, second] = [await garment(a), await garment(b)];
 		return {
 			does: { pairWords: [{ a, b, word }] },
-			sentence: say(SENTENCES[word ?? 'none'], { one: first.name, other: second.name }),
+			sentence: keptWords(SENTENCES[word ?? 'none'], { one: first.name, other: second.name }),
 			answer: async () => ({ saved: true as const }),
 		};
 	});

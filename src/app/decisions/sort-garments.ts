@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Garment, GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { decide } from '../decide.ts';
@@ -36,7 +36,7 @@ export function sortGarments(
 		});
 		return {
 			does: { garments: { put } },
-			sentence: say('sort.decision', { season: season.name, names: namesOf(garments) }),
+			sentence: keptWords('sort.decision', { season: season.name, names: namesOf(garments) }),
 			answer: async (after) => {
 				const versions: Record<string, number> = {};
 				for (const id of ids) versions[id] = (await after.garments.get(id))!.version;
@@ -54,7 +54,7 @@ export function sortAgain(services: Services, asked: Asked, seasonId: string): P
 		const changedAt = services.now().toISOString();
 		return {
 			does: { garments: { put: decided.map((garment) => ({ ...inRound(garment, seasonId, false), changedAt })) } },
-			sentence: say('sort.beganAgain', { season: season.name }),
+			sentence: keptWords('sort.beganAgain', { season: season.name }),
 			answer: async () => ({ changed: decided.length }),
 		};
 	});

@@ -1,3 +1,4 @@
+import { keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
@@ -55,7 +56,7 @@ export async function splitGarment(
 				photos: crops.map(({ photo }) => photo),
 				corrections: crops.flatMap(({ correction }) => correction ?? []),
 			},
-			sentence: say('decisions.madeTwo', { name: garment.name }),
+			sentence: keptWords('decisions.madeTwo', { name: garment.name }),
 			answer: (after) => bothOf(after, id, otherId),
 		};
 	});

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import { defaultSeason } from '../../wardrobe/days/season-defaults.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
@@ -16,7 +16,7 @@ export function startSeason(
 	const season = defaultSeason({ id: services.newId(), addedAt: services.now().toISOString(), ...told });
 	return decide(services, asked, async () => ({
 		does: { seasons: { put: [season] } },
-		sentence: say('decisions.started', { name: season.name }),
+		sentence: keptWords('decisions.started', { name: season.name }),
 		answer: async (after) => (await after.seasons.get(season.id))!,
 	}));
 }

@@ -1,4 +1,4 @@
-import { dayText } from '../../language/numbers.ts';
+import { keepDay, keptWords } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Wear } from '../../wardrobe/words/wear.ts';
@@ -11,10 +11,10 @@ export const takeBackWear = (services: Services, asked: Asked, wear: Wear): Prom
 	decide(services, asked, async (home) => {
 		const worn = await home.wears({ from: wear.on, to: wear.on });
 		if (!worn.some(({ garmentId }) => garmentId === wear.garmentId))
-			throw notFound(say('nouns.wearOn', { day: dayText(wear.on) }), wear.garmentId);
+			throw notFound(say('nouns.wearOn', { day: keepDay(wear.on) }), wear.garmentId);
 		return {
 			does: { wears: { remove: [wear] } },
-			sentence: say('decisions.wearBack', { day: dayText(wear.on) }),
+			sentence: keptWords('decisions.wearBack', { day: keepDay(wear.on) }),
 			answer: async () => ({ removed: true as const }),
 		};
 	});

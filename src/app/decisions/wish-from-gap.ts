@@ -1,4 +1,5 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
+import { inLanguage, say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import { gapsNow } from '../../wardrobe/gaps/season-gaps.ts';
 import { wishFromGap } from '../../wardrobe/wishes/wishes.ts';
@@ -20,12 +21,15 @@ export function wishForGap(
 	return decide(services, asked, async (home) => {
 		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const input = await loadSeasonInput({ store: home, now: services.now }, season);
-		const gap = gapsNow(input).find((one) => one.id === gapId);
-		if (!gap) throw notFound(say('nouns.gap'), gapId);
-		const wish = wishFromGap(gap, input, { id, today: todayOf(services) });
+		// The name is kept by its parts, so that it reads in every language.
+		const wish = inLanguage('kept', () => {
+			const gap = gapsNow(input).find((one) => one.id === gapId);
+			return gap ? wishFromGap(gap, input, { id, today: todayOf(services) }) : null;
+		});
+		if (!wish) throw notFound(say('nouns.gap'), gapId);
 		return {
 			does: { wishes: { put: [wish] } },
-			sentence: say('decisions.wishedForGap', { name: wish.name }),
+			sentence: keptWords('decisions.wishedForGap', { name: wish.name }),
 			answer: async (after) => (await after.wishes.get(id))!,
 		};
 	});

@@ -91,7 +91,7 @@ async function openParts(settings: HostSettings, kept: <T extends Part>(part: T)
 		homes.forgetAll();
 	};
 	notices = kept(await openNotices({ connectionString, onNotice: events.heard, onGap, report }));
-	const pool = kept(createReaderPool({ threads: settings.threads }));
+	const pool = kept(createReaderPool({ threads: settings.threads, voice: () => 'kept' }));
 	// Last, to be closed first: it finishes what is being read, which the others are needed for.
 	const queue = kept(
 		await openPhotoQueue({ connectionString, report, ...(expireSeconds === undefined ? {} : { expireSeconds }) }),

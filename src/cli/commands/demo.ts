@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { loadDemo } from '../../app/load-demo.ts';
 import { loadSeasonInput } from '../../app/load-season.ts';
 import { openServices } from '../../app/open-services.ts';
+import { spoken, spokenJson } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import { UNASKED } from '../../store/store.ts';
 import { seasonReport } from '../../wardrobe/season/report.ts';
@@ -21,7 +22,7 @@ export async function demoCommand(words: readonly string[]): Promise<number> {
 			if (!values.json) console.error(say('cli.readingDemo'));
 			const season = await loadDemo(services, UNASKED);
 			const report = seasonReport(await loadSeasonInput(services, season));
-			console.log(values.json ? JSON.stringify(report) : textOfReport(report));
+			console.log(values.json ? spokenJson(JSON.stringify(report)) : spoken(textOfReport(report)));
 			return 0;
 		} finally {
 			await services.close();

@@ -1,4 +1,5 @@
 import { loadSeasonInput } from '../../app/load-season.ts';
+import { spoken, spokenJson } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import { requireHome } from '../../store/home-folder.ts';
 import { DATABASE_FILE, openHome } from '../../store/open-home.ts';
@@ -28,7 +29,7 @@ export async function reportCommand(words: readonly string[]): Promise<number> {
 			);
 		}
 		const report = seasonReport(await loadSeasonInput({ store: home.store, now }, season));
-		console.log(values.json ? JSON.stringify(report) : textOfReport(report));
+		console.log(values.json ? spokenJson(JSON.stringify(report)) : spoken(textOfReport(report)));
 		return 0;
 	} finally {
 		await home.close();

@@ -1,3 +1,4 @@
+import { spoken } from '../../language/kept-sentence.ts';
 import { say } from '../../language/speak.ts';
 import { restoreBackup } from '../../store/restore.ts';
 import { parsedWords } from '../parsed-words.ts';
@@ -11,8 +12,8 @@ export async function restoreCommand(words: readonly string[]): Promise<number> 
 	const { files, findings } = await restoreBackup(archive, values.home, () => new Date());
 	console.log(
 		values.json
-			? JSON.stringify({ home: values.home, archive, files, findings })
-			: [say('cli.restored', { count: files, home: values.home }), ...findings].join('\n'),
+			? JSON.stringify({ home: values.home, archive, files, findings: findings.map(spoken) })
+			: [say('cli.restored', { count: files, home: values.home }), ...findings.map(spoken)].join('\n'),
 	);
 	return 0;
 }

@@ -1,3 +1,4 @@
+import { spoken } from '../../language/kept-sentence.ts';
 import { serve } from '../../server/serve.ts';
 import { defaultHomePath } from '../../store/paths.ts';
 import { openPage } from '../open-page.ts';
@@ -11,7 +12,7 @@ export async function serveCommand(words: readonly string[]): Promise<number> {
 		homePath: values.home ?? defaultHomePath(),
 		port: portOf(values.port),
 		share: values.share ?? false,
-		log: console.log,
+		log: (sentence) => console.log(spoken(sentence)),
 	});
 	if (values.open) await openPage(address);
 	return new Promise<number>(() => {});

@@ -35,7 +35,7 @@ export const CLI = {
 		help: 'dieser Text',
 		example: 'Beispiel:',
 		usage:
-			'dyelot: echte Farben aus Fotos, und kleine Kleidung für die Saison, daran gemessen.\nNichts verlässt diesen Rechner.\n\n{{summaries}}\n\n  dyelot BEFEHL --help     was ein Befehl nimmt, mit einem Beispiel\n  dyelot --version         die Fassung des Programms\n\nX,Y sind Pixel des aufrechten Bildes. Eine Farbe am Bildschirm ist nicht der Stoff.\nEnde mit 0: alles ging gut, 1: ein Foto oder eine Aufgabe schlug fehl, 2: der Aufruf war falsch.',
+			'dyelot: echte Farben aus Fotos, und daran gemessen eine kleine Garderobe für die Saison.\nNichts verlässt diesen Rechner.\n\n{{summaries}}\n\n  dyelot BEFEHL --help     was ein Befehl nimmt, mit einem Beispiel\n  dyelot --version         die Fassung des Programms\n\nX,Y sind Pixel des aufrechten Bildes. Eine Farbe am Bildschirm ist nicht der Stoff.\nEnde mit 0: alles ging gut, 1: ein Foto oder eine Aufgabe schlug fehl, 2: der Aufruf war falsch.',
 	},
 	cli: {
 		noCommand: 'Erwartet wurde ein Befehl ({{commands}}); gegeben wurde „{{received}}“.',
@@ -56,7 +56,7 @@ export const CLI = {
 		caution: 'Eine Farbe am Bildschirm ist nicht der Stoff: Sieh das Stück bei Tageslicht an, bevor du es kaufst.',
 		readingDemo: 'Die Bilder der Demo werden gelesen ...',
 		byHand: 'von Hand hinzugefügt',
-		tentative: '{{seen}}, vorläufig: {{percent}} % der neu gezogenen Tafeln bringen sie wieder',
+		tentative: '{{seen}}, vorläufig: {{percent}} % der neu gezogenen Bilderwände bringen sie wieder',
 		photoNotRead: '{{photo}}\n  nicht gelesen: {{message}}\n',
 		scene: 'eine Szene: Das ganze Bild zählt',
 		ofFrame: '{{percent}} % des Bildes',

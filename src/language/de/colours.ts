@@ -14,7 +14,7 @@ export const COLOURS = {
 		picture: 'Aus einem Bild nehmen',
 		chooseFile: 'Ein Bild auf diesem Gerät',
 		stays:
-			'Das Bild bleibt im Browser und wird nicht aufbewahrt. Sein Licht ist nicht korrigiert: Für die wahre Farbe lege es auf die Tafel und nimm dort die Pipette.',
+			'Das Bild bleibt im Browser und wird nicht aufbewahrt. Sein Licht ist nicht korrigiert: Für die wahre Farbe häng es an die Bilderwand und nimm dort die Pipette.',
 		pointAt: 'Das Bild, aus dem eine Farbe genommen wird',
 		noPicture: 'Erwartet wird ein Bild, das dieser Browser öffnen kann; diese Datei ließ sich nicht öffnen.',
 		addIt: 'Zur Palette hinzufügen',

@@ -25,7 +25,7 @@ export const GARMENTS = {
 		all_other: 'Alle {{count}} gezeigten wählen',
 		clear: 'Keine wählen',
 		leave: 'so lassen',
-		serves: 'Dient für',
+		serves: 'Gut für',
 		allYear: 'das ganze Jahr',
 		yes: 'ja',
 		no: 'nein',

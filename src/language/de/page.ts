@@ -13,7 +13,7 @@ export const PAGE = {
 	},
 	purposes: {
 		'look-back':
-			'Zweimal tippen am Tag zeigt, was du wirklich trägst: was zusammenpasst, was ein Tragen kostet und was guten Gewissens gehen kann.',
+			'Zweimal tippen am Tag zeigt, was du wirklich trägst: was zusammenpasst, was es pro Tragen kostet und was guten Gewissens gehen kann.',
 		direction:
 			'Sammle Bilder davon, wie die Saison aussehen soll. Ihre Kleider, nicht ihre Hintergründe, geben die Palette; jedes Bild wiegt gleich viel.',
 		sort: 'Geh einmal durch alles. Jeder Vorschlag hat seine Gründe; Grundstücke fürs ganze Jahr bleiben; jede Entscheidung lässt sich zurücknehmen.',
@@ -21,7 +21,7 @@ export const PAGE = {
 			'Die Auswahl, die am meisten kann, mit so vielen Oberteilen, Hosen und Schuhen, wie du willst. Hefte fest, was bleiben muss, tausche, was du magst.',
 		'wish-list':
 			'Was Palette und Saison verlangen und nichts, was du hast, erfüllt. Such einen Wunsch zuerst gebraucht; neu erst nach deiner eigenen Wartezeit.',
-		shop: 'Prüfe ein Stück vor dem Kauf: seine Farben gegen Palette und Wünsche, Zwillinge bei dir, wozu es passt, was ein Tragen kostet.',
+		shop: 'Prüfe ein Stück vor dem Kauf: seine Farben gegen Palette und Wünsche, Zwillinge bei dir, wozu es passt, was es pro Tragen kostet.',
 		garments:
 			'Alles, was du hast, auch das Eingelagerte. Gib alle Fotos auf einmal her: ein Kleidungsstück je Foto, flach oder auf dem Bügel, am Fenster.',
 	},
@@ -117,11 +117,11 @@ export const PAGE = {
 		price: 'Preis',
 		bought: 'Gekauft am',
 		condition: 'Zustand',
-		loved: 'Wie geliebt',
+		loved: 'Wie lieb es dir ist',
 		loved0: 'nicht',
 		loved1: 'ein wenig',
 		loved2: 'sehr',
-		loved3: 'innig',
+		loved3: 'über alles',
 		notTold: 'nicht gesagt',
 		warmth: 'Wärme',
 		warmth0: 'keine',
@@ -133,9 +133,9 @@ export const PAGE = {
 		asRead: 'wie gelesen: {{pattern}}',
 		occasions: 'Anlässe, mit Kommas',
 		occasionsHint: 'leer: wofür die Art sonst dient',
-		wayOut: 'Weg hinaus',
+		wayOut: 'Wohin damit',
 		notDecided: 'nicht entschieden',
-		serves: 'Dient für (nichts angekreuzt: ganzes Jahr)',
+		serves: 'Gut für (nichts angekreuzt: ganzes Jahr)',
 		basic: 'Grundstück fürs ganze Jahr',
 		notes: 'Notizen',
 		care: 'Pflege',

@@ -3,7 +3,7 @@ export const REFUSALS = {
 	refusals: {
 		bought: 'Erwartet wurde ein Angebot, das noch nicht gekauft ist; „{{name}}“ ist schon ein Kleidungsstück.',
 		joinOne: 'Erwartet wurden zwei oder mehr Kleidungsstücke zum Zusammenlegen; gegeben wurde eines.',
-		wearLater: 'Erwartet wurde ein Tag bis heute ({{today}}) für ein Tragen; gegeben wurde {{day}}.',
+		wearLater: 'Erwartet wurde ein Tag bis heute ({{today}}), an dem etwas getragen wurde; gegeben wurde {{day}}.',
 		oneGround: 'Erwartet wurden zwei oder mehr Fotos, die denselben Untergrund zeigen; gegeben wurden weniger.',
 		partOne:
 			'Erwartet wurden zwei oder mehr Fotos von {{name}}, um eines einem anderen Kleidungsstück zu geben; es hat eines.',
@@ -46,11 +46,11 @@ export const REFUSALS = {
 		wearOn: 'Kleidungsstück, getragen am {{day}}',
 		binned: 'etwas im Papierkorb',
 		readPhoto: 'gelesenes Foto',
-		pictureOf: 'Bilds „{{name}}“ eines gelesenes Foto',
+		pictureOf: 'Bild „{{name}}“ eines gelesenen Fotos',
 		garment: 'Kleidungsstück',
 		photo: 'Foto',
 		season: 'Saison',
-		inspiration: 'Bild der Tafel',
+		inspiration: 'Bild der Wand',
 		wish: 'Wunsch',
 		candidate: 'Angebot',
 		maker: 'Hersteller',

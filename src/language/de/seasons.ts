@@ -19,7 +19,8 @@ export const SEASONS = {
 		actions: 'Was zu tun ist',
 		beside: 'Neben dieser Seite',
 		devices: 'Geräte',
-		purpose: 'Jede Saison hat ihre eigene Tafel, Palette, Auswahl und Wünsche; die Kleidung ist für alle dieselbe.',
+		purpose:
+			'Jede Saison hat ihre eigene Bilderwand, Palette, Auswahl und Wünsche; die Kleidung ist für alle dieselbe.',
 		binned: '{{name}} liegt unten im Papierkorb, wo es 90 Tage bleibt. Rückgängig holt es auch zurück.',
 		takenOut: '{{name}} ist aus dem Papierkorb zurück, wo es war.',
 		yours: 'Deine Saisons',
@@ -41,8 +42,8 @@ export const SEASONS = {
 		someTold: '{{days}} von 7 Tagen sind verteilt.',
 		serves: 'Ein Kleidungsstück dient, wofür seine Art sonst dient, wenn du auf seiner Karte nichts anderes sagst.',
 		add: 'Einen Anlass hinzufügen',
-		wears: 'Tragen bis zur Wäsche',
-		practice: 'Übliche Erfahrung, ohne Quelle: Ändere, was bei dir anders ist.',
+		wears: 'Wie oft getragen bis zur Wäsche',
+		practice: 'Erfahrungswerte, ohne Quelle: Ändere, was bei dir anders ist.',
 	},
 	seasonSettings: {
 		purpose:

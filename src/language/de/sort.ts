@@ -46,7 +46,7 @@ export const SORT = {
 		whichPlace: 'Welcher Platz',
 		everywhere: 'alle',
 		leaving: 'Was geht',
-		wayOutOf: 'Weg hinaus: {{name}}',
+		wayOutOf: 'Wohin damit: {{name}}',
 		wayOutOpen: 'offen (vorgeschlagen: {{wayOut}})',
 		isGone: 'Es ist weg',
 		isGoneNamed: '{{name}} ist weg',

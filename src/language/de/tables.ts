@@ -16,8 +16,8 @@ export const TABLES = {
 	tables: {
 		expected: 'Erwartet wurde {{what}} für „{{column}}“; gegeben wurde „{{received}}“.',
 		tookGarments: 'Eine Tabelle übernommen: {{added}} Kleidungsstücke hinzugefügt, {{changed}} geändert',
-		tookWears_one: 'Eine Tabelle übernommen: {{count}} Tragen',
-		tookWears_other: 'Eine Tabelle übernommen: {{count}} Tragen',
+		tookWears_one: 'Eine Tabelle übernommen: {{count}} Tragetag',
+		tookWears_other: 'Eine Tabelle übernommen: {{count}} Tragetage',
 		workbook:
 			'Erwartet wurde eine Tabelle als Text (CSV); gegeben wurde die eigene Datei eines Tabellenprogramms. Speichere sie dort als „CSV“ und bring diese Datei.',
 		noHeading: 'Erwartet wurde eine Tabelle (CSV) mit Überschrift; gegeben wurde eine Datei ohne lesbare Zeile.',

@@ -1,4 +1,4 @@
-import { say, spokenLanguage } from '../../language/speak.ts';
+import { inLanguage, say, spokenLanguage, type Voice } from '../../language/speak.ts';
 import '../networks/no-telemetry.ts';
 import { availableParallelism, loadavg } from 'node:os';
 import { MAX_READ_SECONDS } from '../file/limits.ts';
@@ -54,8 +54,10 @@ export function createReaderPool(settings: {
 	readonly threads?: number;
 	readonly timeoutMs?: number;
 	readonly start?: (threads: number) => Readers;
+	/** How what was read is told: in the language spoken, or kept to be told in any. */
+	readonly voice?: () => Voice;
 }): ReaderPool {
-	const { threads = readerThreads(), start = startReaders } = settings;
+	const { threads = readerThreads(), start = startReaders, voice = spokenLanguage } = settings;
 	let readers: Readers | null = null;
 	let lastId = 0;
 	let closed = false;
@@ -89,9 +91,9 @@ export function createReaderPool(settings: {
 	return {
 		async read(source, options) {
 			const timeoutMs = settings.timeoutMs ?? Math.round(MAX_READ_SECONDS * 1000 * busyFactor());
-			const answer = await ask({ id: ++lastId, source, options, language: spokenLanguage(), timeoutMs });
+			const answer = await ask({ id: ++lastId, source, options, language: voice(), timeoutMs });
 			if ('result' in answer) return answer.result;
-			return { ...failureOf(answer, timeoutMs), ms: answer.ms };
+			return { ...inLanguage(voice(), () => failureOf(answer, timeoutMs)), ms: answer.ms };
 		},
 		async close() {
 			closed = true;

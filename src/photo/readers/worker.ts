@@ -1,12 +1,11 @@
-import type { Language } from '../../colour/words/language.ts';
-import { speak } from '../../language/speak.ts';
+import { speak, type Voice } from '../../language/speak.ts';
 import { type ReadOptions, type ReadResult, readPhoto } from '../read-photo.ts';
 
 /** One task of the pool: a photo, what is wanted of it, and the language that its sentences are told in. */
 export type ReadTask = {
 	readonly source: string | Uint8Array;
 	readonly options: ReadOptions;
-	readonly language: Language;
+	readonly language: Voice;
 };
 
 /**

@@ -1,9 +1,9 @@
-import { colourWord } from '../../colour/words/colour-word.ts';
 import { basicTermsOf } from '../../colour/words/find-colour.ts';
 import { say, spokenLanguage } from '../../language/speak.ts';
 import type { GarmentDetails } from './garment.ts';
 import { seenSwatches } from './main-colour.ts';
 import type { Appearance, Swatch } from './reading.ts';
+import { saidColour } from './said-colour.ts';
 
 /** What a garment's own name is made of. */
 export type Nameable = Appearance & Pick<GarmentDetails, 'kind' | 'kindFrom'>;
@@ -14,7 +14,7 @@ const PATTERN_NAMED_FROM = 2 / 3;
 /** A second colour is named from this share of the cloth on: about what stripes or a check of two colours have of it. Common practice, no source. */
 const SECOND_COLOUR_FROM = 0.25;
 
-const wordOf = ({ lab }: Swatch, error: number): string => colourWord(lab, spokenLanguage(), error);
+const wordOf = ({ lab }: Swatch, error: number): string => saidColour(lab, error);
 
 /** Patterns that a name says; mottled cloth is called by its colour. */
 function patternWord({ type, sure }: Appearance['pattern']): string | null {
