@@ -1,5 +1,5 @@
 import { type Kysely, sql } from 'kysely';
-import { keptWords } from '../language/kept-sentence.ts';
+import { say } from '../language/speak.ts';
 import type { SetAsideRow, Tables } from './schema.ts';
 import { misshapenIn } from './shapes.ts';
 
@@ -26,9 +26,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 			await trx.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', '=', id).execute();
 		}
 		if (things.length > 0) {
-			findings.push(
-				keptWords('homeChecks.unreadRows', { count: things.length, kind: things[0]!.kind, id: things[0]!.id }),
-			);
+			findings.push(say('homeChecks.unreadRows', { count: things.length, kind: things[0]!.kind, id: things[0]!.id }));
 		}
 
 		findings.push(...(await setMisshapenAside(trx, at)));
@@ -38,7 +36,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 			await keep([{ source: 'decisions', id: String(id), body: String(changes) }]);
 			await trx.deleteFrom('decisions').where('id', '=', id).execute();
 		}
-		if (decisions.length > 0) findings.push(keptWords('homeChecks.lostDecisions', { count: decisions.length }));
+		if (decisions.length > 0) findings.push(say('homeChecks.lostDecisions', { count: decisions.length }));
 
 		const photos = await trx
 			.selectFrom('photos')
@@ -61,7 +59,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 				.where('id', '=', id)
 				.execute();
 		}
-		if (photos.length > 0) findings.push(keptWords('homeChecks.damagedReadings', { count: photos.length }));
+		if (photos.length > 0) findings.push(say('homeChecks.damagedReadings', { count: photos.length }));
 		return findings;
 	});
 }
@@ -92,7 +90,7 @@ type Misshapen = { readonly kind: string; readonly id: string; readonly what: st
 function sentenceOf(found: readonly Misshapen[]): string[] {
 	const [first] = found;
 	if (!first) return [];
-	return [keptWords('homeChecks.otherForm', { count: found.length, kind: first.kind, id: first.id, what: first.what })];
+	return [say('homeChecks.otherForm', { count: found.length, kind: first.kind, id: first.id, what: first.what })];
 }
 
 /** Says again what {@link setMisshapenAside} set aside since `from`, whichever program did: one sentence at most. */

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { cutOut } from '../support/pictures.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
 let test: TestApp;
@@ -28,5 +29,23 @@ describe('the language of an answer', () => {
 			'nichts als getragen vermerkt',
 			'no wears noted',
 		]);
+	});
+
+	it('tells what was stored in the language of whoever asks, whoever stored it', async () => {
+		const ask = async (language: string, method: 'GET' | 'POST', url: string, payload?: object) => {
+			const headers = { host: '127.0.0.1', 'accept-language': language };
+			const answer = await test.app.inject({ method, url, headers, ...(payload ? { payload } : {}) });
+			expect(answer.statusCode).toBeLessThan(300);
+			return answer.json();
+		};
+		await ask('de', 'POST', '/api/garments', { name: 'The "best" coat' });
+		expect((await ask('en-GB', 'POST', '/api/undo')).sentence).toBe('Added the garment The "best" coat');
+		expect((await ask('de', 'POST', '/api/redo')).sentence).toBe('Kleidungsstück The "best" coat hinzugefügt');
+		const photo = { name: 'cloth.png', bytes: await cutOut([60, 30, 20]) };
+		const { photoId } = (await test.upload({ purpose: 'garment' }, [photo])).body.items[0];
+		const reasonsIn = async (language: string) =>
+			(await ask(language, 'GET', `/api/photos/${photoId}`)).reading.trust.reasons;
+		expect((await reasonsIn('en-GB')).join()).toContain('no white in the picture');
+		expect((await reasonsIn('de')).join()).toContain('kein Weiß im Bild');
 	});
 });

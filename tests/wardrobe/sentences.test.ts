@@ -219,7 +219,7 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 		'look-back, worn again',
 		'a shirt with trousers on two days',
 		'oat shirt with ink trousers: worn on 2 days. An outfit that works.',
-		'oat shirt mit ink trousers: an 2 Tagen getragen. Das funktioniert.',
+		'oat shirt mit ink trousers: an 2 Tagen getragen. Das bewährt sich.',
 	],
 	[
 		'look-back, never combined',
