@@ -41,6 +41,7 @@ const CODES = new Set([
 	'{} days',
 	'worth: {}',
 	'Subject To',
+	'set {} to {}',
 ]);
 
 const sources = ['src', 'web']

@@ -7,7 +7,7 @@ let readers: ReaderPool | null = null;
  * worker, not with an application.
  */
 export function sharedReaders(): ReaderPool {
-	readers ??= createReaderPool({});
+	readers ??= createReaderPool({ voice: () => 'kept' });
 	const { read } = readers;
 	return { read, close: async () => {} };
 }
