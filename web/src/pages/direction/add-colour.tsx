@@ -60,9 +60,11 @@ export function AddColour({ onAdd }: { onAdd: (edit: PaletteEdit) => void }) {
 				) : text.trim() ? (
 					<p className="warn small">{say('colours.none')}</p>
 				) : null}
-				<Button type="submit" isDisabled={!lab}>
-					{say('colours.addIt')}
-				</Button>
+				<div>
+					<Button type="submit" isDisabled={!lab}>
+						{say('colours.addIt')}
+					</Button>
+				</div>
 			</form>
 		</details>
 	);
