@@ -116,7 +116,8 @@ function dumpOf({ connection }: SqliteDatabase): Dump {
 		all('select * from decisions order by id'),
 		all('select key, request, answer from answers order by key'),
 		all('select * from shown_photos order by photo_id, kind, thing_id'),
-		all('select id, status from photos order by id'),
+		// Whether it was read; one whose light was corrected waits for a moment, with what was read of it.
+		all('select id, reading is not null as is_read from photos order by id'),
 	];
 	return { rows: JSON.stringify(rows), wardrobe: JSON.stringify(wardrobe) };
 }
