@@ -1,7 +1,7 @@
 import { say, speak } from '../language/speak.ts';
 import { sentenceOfSystemError } from '../store/system-error.ts';
 import { COMMAND_NAMES, type CommandName } from './command-words.ts';
-import { languageOfTerminal } from './language-of-terminal.ts';
+import { languageAsked, languageOfTerminal } from './language-of-terminal.ts';
 import { helpOf, UsageError, usage } from './usage.ts';
 import { programVersion } from './version.ts';
 
@@ -48,7 +48,9 @@ async function run(words: readonly string[]): Promise<number> {
 export async function runCli(words: readonly string[]): Promise<number> {
 	speak(languageOfTerminal(process.env));
 	try {
-		return await run(words);
+		const { rest, language } = languageAsked(words);
+		if (language) speak(language);
+		return await run(rest);
 	} catch (error) {
 		if (error instanceof UsageError) {
 			console.error(`${error.message}\n\n${error.command ? helpOf(error.command) : usage()}`);

@@ -7,7 +7,11 @@ import { speak } from '../language/speak.ts';
 /** The language of the request that is being answered; kept across everything that is awaited for it. */
 const languages = new AsyncLocalStorage<Language>();
 
-const languageOf = (request: FastifyRequest): Language => languageFrom(request.headers['accept-language']);
+/** A link that the browser itself follows cannot send the page's own language as a header: it has it behind the address. */
+const languageOf = ({ query, headers }: FastifyRequest): Language => {
+	const { language } = query as { readonly language?: unknown };
+	return languageFrom(typeof language === 'string' ? language : headers['accept-language']);
+};
 
 /** Tables and drawings are plain text; in the page for the pocket sentences stand in a script of JSON. */
 const JSON_WITHIN = /json|html/;
@@ -19,7 +23,7 @@ function spokenPayload(reply: FastifyReply, payload: unknown): unknown {
 }
 
 /**
- * Answers each request in the language that its `Accept-Language` header asks for; work that belongs to no request speaks British English. Set anew
+ * Answers each request in the language that its `Accept-Language` header, or `language` behind its address, asks for; work that belongs to no request speaks British English. Set anew
  * before the body is checked, because reading a body leaves the request's own context.
  */
 export function answerInLanguage(app: FastifyInstance): void {

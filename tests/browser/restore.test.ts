@@ -47,10 +47,7 @@ describe.skipIf(!hasBrowser())('backup and restore in the page', () => {
 		const input = page.getByLabel('An archive saved here before (.tar)');
 		await input.setInputFiles({ name: 'home.tar', mimeType: 'application/x-tar', buffer: archive });
 		await page.getByText(/^home\.tar is checked first/).waitFor();
-		expect(await page.getByText(/Expected a whole archive/).count()).toBe(0);
-		const { violations } = await new AxeBuilder({ page })
-			.withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-			.analyze();
+		const { violations } = await new AxeBuilder({ page }).analyze();
 		expect(violations.map(({ id }) => id)).toEqual([]);
 		await page.getByRole('button', { name: 'Restore it' }).click();
 		await page.getByText(/files were checked and are whole/).waitFor();

@@ -43,7 +43,7 @@ describe.skipIf(!hasBrowser())('colours and words of the page', () => {
 		const { page } = await site.open();
 		await page.goto(`${site.address}/seasons`);
 		await page.getByLabel('Language').selectOption('de');
-		await page.getByText('Deutsch ist noch nicht ganz').waitFor();
+		await page.getByText('Die Seite öffnet sich darin neu.').waitFor();
 		await page.goto(`${site.address}/season/${seasonId}/garments`);
 		await page.getByRole('heading', { name: 'Kleidung', level: 1 }).waitFor();
 		await page.getByLabel('Suchen').waitFor();

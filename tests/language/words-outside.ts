@@ -7,7 +7,6 @@ const SPOKEN = new Set([
 	'title',
 	'alt',
 	'aria-label',
-	'placeholder',
 	'hint',
 	'note',
 	'purpose',
@@ -15,7 +14,15 @@ const SPOKEN = new Set([
 	'heading',
 	'text',
 	'children',
+	'aria-description',
+	'aria-roledescription',
+	'aria-valuetext',
+	'placeholder',
 ]);
+/** Properties of elements that people read or hear, where code sets them. */
+const SET = new Set(['textContent', 'innerText', 'title', 'alt', 'placeholder', 'ariaLabel']);
+/** What writes to the terminal. */
+const TELLS = /^(console\.(log|error|warn)|process\.(stdout|stderr)\.write)$/;
 /** Attributes that are read by browsers alone, whatever stands in them. */
 const UNSPOKEN = new Set([
 	'className',
@@ -79,9 +86,28 @@ function* outcomes(node: ts.Expression | undefined): Generator<ts.Expression> {
 	} else yield node;
 }
 
+/** What code outside of markup gives people to read: `aria-label` of an element made by hand, its text, a line of the terminal. */
+function givenBy(node: ts.Node): readonly ts.Expression[] {
+	if (
+		ts.isPropertyAssignment(node) &&
+		/^['"]aria-/.test(node.name.getText()) &&
+		SPOKEN.has(node.name.getText().slice(1, -1))
+	)
+		return [node.initializer];
+	if (
+		ts.isBinaryExpression(node) &&
+		node.operatorToken.kind === ts.SyntaxKind.EqualsToken &&
+		ts.isPropertyAccessExpression(node.left)
+	)
+		return SET.has(node.left.name.text) ? [node.right] : [];
+	return ts.isCallExpression(node) && TELLS.test(node.expression.getText()) ? node.arguments : [];
+}
+
 /** Words in a spoken attribute, or between tags, even where they are one word. */
 function spokenIn(node: ts.Node): ts.Node[] {
 	if (ts.isJsxText(node)) return [node];
+	const given = givenBy(node).flatMap((one) => [...outcomes(one)]);
+	if (given.length > 0) return given.filter((outcome) => textOf(outcome) !== null);
 	const value =
 		ts.isJsxAttribute(node) && SPOKEN.has(node.name.getText())
 			? node.initializer

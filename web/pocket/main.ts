@@ -1,121 +1,64 @@
-import { say } from '../../src/language/speak.ts';
+import { say, speak } from '../../src/language/speak.ts';
 import { PAPER_LIGHTNESS } from '../../src/reading/light/neutral-guard.ts';
 import { patternByShare } from '../../src/reading/swatches/pattern-by-share.ts';
+import { soughtPieces } from '../../src/wardrobe/pictures/sought-pieces.ts';
+import { wearableBoard } from '../../src/wardrobe/pictures/wearable-pictures.ts';
 import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
-import { KINDS, type Kind } from '../../src/wardrobe/words/kind.ts';
 import type { NeutralPoint } from '../../src/wardrobe/words/reading.ts';
-import { saidColour } from '../../src/wardrobe/words/said-colour.ts';
-import { element, elementWithId } from './element.ts';
+import { elementWithId } from './element.ts';
+import { kindChoice } from './kind-choice.ts';
 import { type Point, photoView } from './photo-view.ts';
 import { readingInHand } from './reading-in-hand.ts';
-import { swatchView } from './swatch-view.ts';
-import { type Verdict, verdictOf } from './verdict.ts';
+import { showSeason } from './season-view.ts';
+import { verdictOf } from './verdict.ts';
+import { verdictView } from './verdict-view.ts';
 import { whiteInHand, whiteQuestion } from './white-question.ts';
 
 const data = JSON.parse(elementWithId('data', HTMLScriptElement).textContent ?? '') as PocketData;
+speak(data.language);
+const { input } = data;
+const sought = soughtPieces(
+	wearableBoard(input),
+	input.garments.filter(({ place }) => place !== 'gone'),
+);
 const status = elementWithId('status', HTMLElement);
 const answer = elementWithId('answer', HTMLElement);
 const question = elementWithId('question', HTMLElement);
-const kindChoice = elementWithId('kind', HTMLSelectElement);
+const price = elementWithId('price', HTMLInputElement);
+const isNew = elementWithId('new', HTMLInputElement);
 /** The white that was tapped and can be one, or null. */
 let white: NeutralPoint | null = null;
 let mode: 'white' | 'piece' = 'piece';
 
-/** The word of a verdict with a mark of its own, so that nothing is told by colour alone. */
-const MARKS = { fits: '●', near: '◐', off: '○', unsure: '?' } as const;
+const lookedFor = [
+	...input.wishes.flatMap(({ state, kind }) => (state === 'open' && kind !== null ? [kind] : [])),
+	...sought.flatMap(({ example }) => example.kind ?? example.kinds[0]?.kind ?? []),
+];
+const kindOf = kindChoice([...new Set(lookedFor)], () => {
+	const isTold = kindOf() !== null;
+	elementWithId('kind-first', HTMLElement).hidden = isTold;
+	elementWithId('photo-choice', HTMLElement).hidden = !isTold;
+	judge();
+});
 
-function showSeason(): void {
-	elementWithId('season', HTMLElement).textContent = data.seasonName;
-	elementWithId('made', HTMLElement).textContent = `Made on ${data.madeOn}. Nothing you do here leaves this phone.`;
-	elementWithId('palette', HTMLElement).append(
-		...data.palette.colours.map(({ lab, name, label, role, weight }) =>
-			swatchView(lab, label || name, `${role}, ${Math.round(weight * 100)} %`),
-		),
-	);
-	const wishes = data.wishes.filter((wish) => wish.state === 'open');
-	elementWithId('wishes', HTMLElement).append(
-		...(wishes.length === 0
-			? [element('li', {}, 'No open wish. Look, but there is nothing you need.')]
-			: wishes.map((wish) => {
-					const limit = wish.priceLimit === null ? '' : `up to ${wish.priceLimit}`;
-					return wish.target
-						? swatchView(wish.target, wish.name, [saidColour(wish.target), limit].filter(Boolean).join(', '))
-						: element('li', {}, wish.name, ' ', element('small', {}, limit));
-				})),
-	);
-	elementWithId('garments', HTMLElement).append(
-		...data.garments.map(({ garment, picture }) =>
-			element(
-				'li',
-				{},
-				picture ? element('img', { src: picture, alt: '', loading: 'lazy' }) : '',
-				element('small', {}, garment.name),
-			),
-		),
-	);
-	kindChoice.append(...data.kinds.map((kind) => element('option', { value: kind }, KINDS[kind].label)));
-}
+/** What is told of the piece's price; null where nothing is. */
+const priceTold = (): number | null => (Number.isFinite(price.valueAsNumber) ? Math.max(0, price.valueAsNumber) : null);
 
-function showVerdict({ fit, wish, sought, twins, partners, partnerCount }: Verdict, swatches: HTMLElement[]): void {
-	const pictures = new Map(data.garments.map(({ garment, picture }) => [garment.id, picture]));
-	const sentences = [
-		...(sought
-			? [
-					say('candidates.fillsPicture', {
-						name: sought.name,
-						pictures: say('counts.pictures', { count: sought.pictures }),
-					}),
-				]
-			: []),
-		wish
-			? `It answers your wish "${wish.wish.name}"${wish.wish.target ? `, ${wish.distance.toFixed(1)} from the colour you look for` : ''}.`
-			: 'It answers no open wish.',
-		twins.length > 0
-			? `You own something like it: ${twins.map((twin) => twin.garment.name).join(', ')}.`
-			: 'You own nothing like it.',
-		partnerCount > 0 ? `${partnerCount} of your garments go with it:` : 'Nothing you own is known to go with it.',
-	];
-	answer.replaceChildren(
-		element('h2', {}, `${MARKS[fit.verdict]} ${fit.verdict}`),
-		element(
-			'p',
-			{},
-			`${Math.round(fit.percent)} of 100; as far as this photo tells, between ${Math.round(fit.low)} and ${Math.round(fit.high)}.`,
-		),
-		element('p', {}, fit.sentence),
-		element('ul', { class: 'swatches' }, ...swatches),
-		...sentences.map((sentence) => element('p', {}, sentence)),
-		element(
-			'ul',
-			{ class: 'pictures' },
-			...partners.map((partner) => {
-				const picture = pictures.get(partner.garmentId);
-				return element(
-					'li',
-					{},
-					picture ? element('img', { src: picture, alt: '' }) : '',
-					element('small', {}, `${partner.name}: ${partner.support.sentence}`),
-				);
-			}),
-		),
-	);
-}
-
+/** Reads and judges the marked piece once its kind is told; nothing before. */
 function judge(): void {
 	const mask = photo.mask();
-	if (!mask) return;
-	const kind = kindChoice.value as Kind;
+	const kind = kindOf();
+	if (!mask || kind === null) return;
 	const reading = readingInHand(photo.inHand(), mask, kind, white ? [white] : []);
 	if (!reading) return;
 	const { swatches, trust, neutrals } = reading;
 	// With the piece known, the white may turn out to be none: it would make the piece lighter than white.
 	const refused = neutrals?.find((neutral) => neutral.answer === 'refused')?.sentence ?? '';
-	const { error, reasons, advice } = trust;
-	status.textContent = `${refused} Expect an error of about ${Math.round(error)} (from about 3 on, most people see a difference): ${reasons.join('; ')}. ${advice ?? ''}`;
-	showVerdict(
-		verdictOf(data, kind, { swatches, trust, pattern: patternByShare(swatches) }),
-		swatches.map(({ lab, share, name }) => swatchView(lab, name, `${Math.round(share * 100)} % of it`)),
-	);
+	const told = say('pocket.trust', { error: Math.round(trust.error), reasons: trust.reasons.join('; ') });
+	status.textContent = [refused, told, say('colours.seenFrom'), trust.advice ?? ''].filter(Boolean).join(' ');
+	const appearance = { swatches, trust, pattern: patternByShare(swatches) };
+	const check = verdictOf(input, { kind, price: priceTold(), used: !isNew.checked }, appearance);
+	answer.replaceChildren(...verdictView(check, appearance, data.pictures));
 }
 
 const photo = photoView(elementWithId('stage', HTMLElement), elementWithId('photo', HTMLCanvasElement), () => mode, {
@@ -132,20 +75,17 @@ function tapWhite(at: Point): void {
 		takeWhite(point);
 		return;
 	}
-	if (found.answer === 'refused') takeWhite(null, 'That is not taken for white: see below.');
+	if (found.answer === 'refused') takeWhite(null, say('pocket.notWhite'));
 	question.append(
 		whiteQuestion(elementWithId('photo', HTMLCanvasElement), found, (isWhite) => {
 			question.replaceChildren();
 			if (isWhite) takeWhite({ ...point, sure: true });
-			else takeWhite(null, 'Taken back. Tap something else that is white, or choose "the piece".');
+			else takeWhite(null, say('pocket.takenBack'));
 		}),
 	);
 }
 
-function takeWhite(
-	point: NeutralPoint | null,
-	words = 'The white is taken. Now tap the piece; tap again to add a part of it.',
-): void {
+function takeWhite(point: NeutralPoint | null, words = say('pocket.whiteTaken')): void {
 	white = point;
 	if (point) setMode('piece');
 	judge();
@@ -164,7 +104,7 @@ async function take(file: File | undefined): Promise<void> {
 	try {
 		await photo.show(file);
 	} catch {
-		status.textContent = `Expected a photo that this browser can show; "${file.name}" is none. Try a JPEG.`;
+		status.textContent = say('pocket.noPhoto', { name: file.name });
 		return;
 	}
 	white = null;
@@ -172,13 +112,12 @@ async function take(file: File | undefined): Promise<void> {
 	answer.replaceChildren();
 	elementWithId('work', HTMLElement).hidden = false;
 	setMode('white');
-	status.textContent =
-		'Is there something white in the picture, a receipt or paper? Tap it first. If not, choose "the piece" and tap that.';
+	status.textContent = say('pocket.askWhite');
 }
 
 for (const id of ['camera', 'file']) {
-	const input = elementWithId(id, HTMLInputElement);
-	input.addEventListener('change', () => void take(input.files?.[0]));
+	const source = elementWithId(id, HTMLInputElement);
+	source.addEventListener('change', () => void take(source.files?.[0]));
 }
 for (const choice of document.querySelectorAll<HTMLButtonElement>('[data-mode]')) {
 	choice.addEventListener('click', () => setMode(choice.dataset.mode === 'white' ? 'white' : 'piece'));
@@ -187,5 +126,5 @@ elementWithId('again', HTMLButtonElement).addEventListener('click', () => {
 	photo.clearPiece();
 	answer.replaceChildren();
 });
-kindChoice.addEventListener('change', judge);
-showSeason();
+for (const told of [price, isNew]) told.addEventListener('change', judge);
+showSeason(data, sought);

@@ -1,3 +1,4 @@
+import { say } from '../../src/language/speak.ts';
 import { correctedPicture } from '../../src/reading/light/corrected-picture.ts';
 import { lightOf } from '../../src/reading/light/light.ts';
 import type { LightModel } from '../../src/wardrobe/words/light.ts';
@@ -41,14 +42,19 @@ export function whiteQuestion(
 		made.addEventListener('click', () => answered(isWhite));
 		return made;
 	};
-	const after = answer === 'refused' ? 'with it as white (not used)' : 'after';
+	const after = say(answer === 'refused' ? 'pocket.afterRefused' : 'pocket.after');
 	return element(
 		'div',
 		{ class: 'question' },
 		element('p', {}, sentence),
-		element('div', { class: 'row' }, smallPicture(source, null, 'before'), smallPicture(source, model, after)),
+		element(
+			'div',
+			{ class: 'row' },
+			smallPicture(source, null, say('pocket.before')),
+			smallPicture(source, model, after),
+		),
 		answer === 'asked'
-			? element('p', { class: 'row' }, button('Yes, it is white', true), button('No, take it back', false))
+			? element('p', { class: 'row' }, button(say('pocket.yesWhite'), true), button(say('pocket.noWhite'), false))
 			: '',
 	);
 }

@@ -9,7 +9,7 @@ export const spelled = (word: string, language: Language): string =>
 	language === 'en-US' ? word.replaceAll('grey', 'gray') : word;
 
 /** What a language tag asks for: `de-AT` is German, `en-US` American, any other English British; `undefined` for what is not spoken here. */
-function languageOfTag(tag: string): Language | undefined {
+export function languageOfTag(tag: string): Language | undefined {
 	const plain = tag.trim().toLowerCase();
 	if (/^de(-|$)/.test(plain)) return 'de';
 	if (/^en-us(-|$)/.test(plain)) return 'en-US';

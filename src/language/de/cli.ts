@@ -35,10 +35,11 @@ export const CLI = {
 		help: 'dieser Text',
 		example: 'Beispiel:',
 		usage:
-			'dyelot: echte Farben aus Fotos, und daran gemessen eine kleine Garderobe für die Saison.\nNichts verlässt diesen Rechner.\n\n{{summaries}}\n\n  dyelot BEFEHL --help     was ein Befehl nimmt, mit einem Beispiel\n  dyelot --version         die Fassung des Programms\n\nX,Y sind Pixel des aufrechten Bildes. Eine Farbe am Bildschirm ist nicht der Stoff.\nEnde mit 0: alles ging gut, 1: ein Foto oder eine Aufgabe schlug fehl, 2: der Aufruf war falsch.',
+			'dyelot: echte Farben aus Fotos, und daran gemessen eine kleine Garderobe für die Saison.\nNichts verlässt diesen Rechner.\n\n{{summaries}}\n\n  dyelot BEFEHL --help     was ein Befehl nimmt, mit einem Beispiel\n  dyelot --version         die Fassung des Programms\n  --language SPRACHE       en-GB, en-US oder de, mit jedem Befehl; weggelassen: wie im Terminal eingestellt\n\nX,Y sind Pixel des aufrechten Bildes. Eine Farbe am Bildschirm ist nicht der Stoff.\nEnde mit 0: alles ging gut, 1: ein Foto oder eine Aufgabe schlug fehl, 2: der Aufruf war falsch.',
 	},
 	cli: {
 		noCommand: 'Erwartet wurde ein Befehl ({{commands}}); gegeben wurde „{{received}}“.',
+		noLanguage: 'Erwartet wurde eine Sprache ({{known}}) nach --language; gegeben wurde „{{received}}“.',
 		noBrowser: 'Kein Browser ließ sich öffnen: Öffne {{address}} selbst.',
 		noOption: 'Erwartet wurde eine Option, die „{{command}}“ hat ({{known}}); gegeben wurde „{{received}}“.',
 		noValue: 'Erwartet wurde {{value}} nach --{{option}}; es fehlt.',

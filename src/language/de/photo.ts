@@ -21,7 +21,7 @@ export const PHOTO = {
 		looksLike: 'Es sieht aus wie {{kinds}}.',
 		or: ' oder ',
 		kindSure: '{{kind}} ({{percent}})',
-		patternSure: 'Muster: {{pattern}} (zu {{percent}} sicher).',
+		patternSure: '{{pattern}} (zu {{percent}} sicher).',
 		howFar: 'Wie weit man dem trauen kann',
 		errorWords: 'In vier von fünf Fällen liegen seine Farben höchstens {{error}} daneben.',
 		sources: 'Woher diese Zahlen kommen',

@@ -28,9 +28,6 @@ export const PICTURES: SameKeys<typeof ENGLISH> = {
 		missing: 'Nichts von dir passt; am nächsten kommt {{garment}}.',
 		nothing: 'So etwas besitzt du nicht.',
 	},
-	sheetPictures: {
-		title: 'Diese Bilder zuerst tragen',
-	},
 	pairingRow: {
 		worn: '{{colourA}} ({{pieceA}}) mit {{colourB}} ({{pieceB}}), auf: {{pictures}}',
 	},

@@ -17,11 +17,13 @@ import { PAGE } from './page.ts';
 import { PHOTO } from './photo.ts';
 import { PHOTOS } from './photos.ts';
 import { PICTURES } from './pictures.ts';
+import { POCKET } from './pocket.ts';
 import { REFUSALS } from './refusals.ts';
 import { REPORTS } from './reports.ts';
 import { SEASON } from './season.ts';
 import { SEASONS } from './seasons.ts';
 import { SERVER } from './server.ts';
+import { SHEET } from './sheet.ts';
 import { SHOP } from './shop.ts';
 import { SORT } from './sort.ts';
 import { START } from './start.ts';
@@ -50,11 +52,13 @@ export const ENGLISH = {
 	...PHOTO,
 	...PHOTOS,
 	...PICTURES,
+	...POCKET,
 	...REFUSALS,
 	...REPORTS,
 	...SEASON,
 	...SEASONS,
 	...SERVER,
+	...SHEET,
 	...SHOP,
 	...SORT,
 	...START,

@@ -21,7 +21,7 @@ export const PHOTO = {
 		looksLike: 'It looks like {{kinds}}.',
 		or: ' or ',
 		kindSure: '{{kind}} ({{percent}})',
-		patternSure: 'Pattern: {{pattern}} ({{percent}} sure).',
+		patternSure: '{{pattern}} ({{percent}} sure).',
 		howFar: 'How far to believe it',
 		errorWords: 'Four times in five its colours are off by {{error}} or less.',
 		sources: 'Where these figures come from',

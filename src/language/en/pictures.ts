@@ -25,9 +25,6 @@ export const PICTURES = {
 		missing: 'Nothing you own answers it; {{garment}} comes nearest.',
 		nothing: 'You own nothing like it.',
 	},
-	sheetPictures: {
-		title: 'Wear these pictures first',
-	},
 	pairingRow: {
 		worn: '{{colourA}} {{pieceA}} with {{colourB}} {{pieceB}}, in {{pictures}}',
 	},

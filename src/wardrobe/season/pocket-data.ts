@@ -1,30 +1,45 @@
-import type { Pairing } from '../pairs/pairings.ts';
-import type { SoughtPiece } from '../pictures/sought-pieces.ts';
+import type { Language } from '../../colour/words/language.ts';
 import type { Garment } from '../words/garment.ts';
-import type { Kind } from '../words/kind.ts';
-import type { Palette } from '../words/palette-colour.ts';
-import type { PairWord } from '../words/wear.ts';
-import type { Wish } from '../words/wish.ts';
-
-/** What the pocket page carries of a garment: enough to judge by, and a small picture. */
-export type PocketGarment = {
-	readonly garment: Garment;
-	/** WebP as a data address, or '' where the file would have grown too large. */
-	readonly picture: string;
-};
+import type { Reading } from '../words/reading.ts';
+import type { SeasonInput } from '../words/season-input.ts';
 
 /** Everything in the pocket page's file besides code. */
 export type PocketData = {
-	readonly seasonName: string;
-	/** ISO date on which the file was made. */
-	readonly madeOn: string;
-	readonly palette: Palette;
-	readonly wishes: readonly Wish[];
-	/** The pieces that pictures wear and nothing owned answers. */
-	readonly sought: readonly SoughtPiece[];
-	readonly garments: readonly PocketGarment[];
-	readonly pairings: readonly Pairing[];
-	readonly pairWords: readonly PairWord[];
-	/** Every kind, for the piece in hand. */
-	readonly kinds: readonly Kind[];
+	/** The language that the file was made in; the page speaks no other. */
+	readonly language: Language;
+	/** All that a judgement takes, as at home, without what no judgement of a find reads. */
+	readonly input: SeasonInput;
+	/** A small picture of each garment, WebP as a data address; none where the file would have grown too large. */
+	readonly pictures: Readonly<Record<string, string>>;
 };
+
+/** A garment without its notes and the like. Where its photo cannot be believed is told of the find alone. */
+const leanGarment = (garment: Garment): Garment => ({
+	...garment,
+	photoIds: [],
+	notes: '',
+	care: '',
+	changedAt: '',
+	trust: { ...garment.trust, reasons: [], advice: null },
+});
+
+/** A reading without what only the palette and the photo's own page take. */
+function leanReading({
+	ownLight: _own,
+	quality: _quality,
+	ground: _ground,
+	neutrals: _neutrals,
+	...reading
+}: Reading): Reading {
+	return { ...reading, kindGuesses: [], uncorrected: [] };
+}
+
+/** The input of a season as the pocket page carries it: a find is judged by it as by the whole. */
+export const leanInput = (input: SeasonInput): SeasonInput => ({
+	...input,
+	garments: input.garments.map(leanGarment),
+	inspirations: input.inspirations.map(({ inspiration, reading }) => ({ inspiration, reading: leanReading(reading) })),
+	candidates: [],
+	makers: [],
+	lastYear: null,
+});

@@ -1,3 +1,4 @@
+import { spokenLanguage } from '../../../src/language/speak.ts';
 import type { OperationId } from '../../../src/server/operations/all.ts';
 import type { AnswerOf, BodyOf, ParamsOf, QueryOf, Sent } from '../../../src/server/operations/contract.ts';
 import { homeAddress } from './home-address.ts';
@@ -35,6 +36,10 @@ export function pathTo<Id extends CalledId>(id: Id, ...place: Placed<Id>): strin
 /** The same as the browser itself asks for it: for links, pictures and lines that stay open. */
 export const addressOfCall = <Id extends CalledId>(id: Id, ...place: Placed<Id>): string =>
 	homeAddress() + pathTo(id, ...place);
+
+/** The same for a file to take along, in the language of the page: the browser would ask for it in its own. */
+export const downloadOf = <Id extends CalledId>(id: Id, ...place: Placed<Id>): string =>
+	`${addressOfCall(id, ...place)}?language=${spokenLanguage()}`;
 
 /** Calls an operation of the program and returns its answer. Throws `RequestProblem`; what `signal` stops throws as fetch does. */
 export function call<Id extends CalledId>(

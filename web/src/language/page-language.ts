@@ -13,17 +13,10 @@ export function chosenLanguage(): Language | null {
 	}
 }
 
-/**
- * The language of the page: the one chosen here, else English as the browser's languages spell it. German is spoken only where it is chosen, as long as
- * some pages do not speak it: half a page in each language would surprise.
- */
-export function pageLanguage(): Language {
-	const chosen = chosenLanguage();
-	if (chosen) return chosen;
-	return languageFrom(navigator.languages.filter((tag) => tag.startsWith('en')).join(','));
-}
+/** The language of the page: the one chosen here, else the first that the browser asks for and that is spoken here. */
+export const pageLanguage = (): Language => chosenLanguage() ?? languageFrom(navigator.languages.join(','));
 
-/** Keeps the choice (null: English, as the browser spells it) and opens the page anew in it. */
+/** Keeps the choice (null: as the browser asks) and opens the page anew in it. */
 export function chooseLanguage(language: Language | null): void {
 	if (language === null) localStorage.removeItem(KEPT_AS);
 	else localStorage.setItem(KEPT_AS, language);

@@ -2,7 +2,6 @@ import { say } from '../../../src/language/speak.ts';
 import type { GarmentReport } from '../../../src/wardrobe/season/garment-report.ts';
 import type { Report } from '../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
-import { percentText } from './colour-text.ts';
 import { Partners } from './partners.tsx';
 import { Swatch } from './swatch.tsx';
 import { VerdictMark } from './verdict-mark.tsx';
@@ -29,13 +28,9 @@ export function GarmentJudgement({
 					</p>
 					<p>{said.fit.sentence}</p>
 					<ul className="stack">
-						{said.fit.swatches.map(({ swatch, sentence, paletteColourId }) => (
+						{said.fit.swatches.map(({ swatch, sentence }) => (
 							<li key={sentence}>
-								<Swatch
-									lab={swatch.lab}
-									note={paletteColourId === null ? percentText(swatch.share) : sentence}
-									size="small"
-								/>
+								<Swatch lab={swatch.lab} note={sentence} size="small" />
 							</li>
 						))}
 					</ul>

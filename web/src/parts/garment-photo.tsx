@@ -8,13 +8,16 @@ export function GarmentPhoto({
 	picture = 'thumb',
 	shape = 'square',
 	alt = '',
+	eager = false,
 }: {
 	garment: Pick<Garment, 'photoIds' | 'swatches'>;
 	picture?: DerivedName;
 	shape?: 'square' | 'tall' | 'free';
 	/** '' where the words beside it say the same. */
 	alt?: string;
+	/** As for {@link PhotoTile}. */
+	eager?: boolean;
 }) {
 	const photoId = garment.swatches.length > 0 ? garment.photoIds[0] : undefined;
-	return <PhotoTile photoId={photoId} picture={picture} shape={shape} alt={alt} />;
+	return <PhotoTile photoId={photoId} picture={picture} shape={shape} alt={alt} eager={eager} />;
 }

@@ -9,6 +9,7 @@ export function PhotoTile({
 	alt,
 	shape = 'square',
 	size,
+	eager = false,
 }: {
 	photoId: string | undefined;
 	picture?: DerivedName;
@@ -16,6 +17,8 @@ export function PhotoTile({
 	alt: string;
 	shape?: 'square' | 'tall' | 'free';
 	/** For `free`: the picture's sides, so that its place has its shape before it comes. */
+	/** Fetched at once, wherever it stands: paper shows what was fetched. */
+	eager?: boolean;
 	size?: { readonly widthPx: number; readonly heightPx: number } | null | undefined;
 }) {
 	const address = usePicture(photoId, picture);
@@ -27,7 +30,13 @@ export function PhotoTile({
 			style={size ? { aspectRatio: `${size.widthPx} / ${size.heightPx}` } : undefined}
 		>
 			{shown ? (
-				<img src={address} alt={alt} loading="lazy" decoding="async" onError={() => setFailed(address)} />
+				<img
+					src={address}
+					alt={alt}
+					loading={eager ? 'eager' : 'lazy'}
+					decoding="async"
+					onError={() => setFailed(address)}
+				/>
 			) : (
 				<span className="hidden-visually">{alt}</span>
 			)}

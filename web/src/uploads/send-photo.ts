@@ -1,5 +1,5 @@
 import type { IntakeItem, Purpose } from '../../../src/app/intake-item.ts';
-import { say } from '../../../src/language/speak.ts';
+import { say, spokenLanguage } from '../../../src/language/speak.ts';
 import { addressOfCall } from '../api/call.ts';
 import { OWN_PAGE, problemOfAnswer, RequestProblem } from '../api/request.ts';
 
@@ -21,6 +21,7 @@ export function sendPhoto(
 		const sender = new XMLHttpRequest();
 		sender.open('POST', addressOfCall('addPhotos'));
 		for (const [name, value] of Object.entries(OWN_PAGE)) sender.setRequestHeader(name, value);
+		sender.setRequestHeader('accept-language', spokenLanguage());
 		sender.setRequestHeader('idempotency-key', about.requestKey);
 		sender.responseType = 'json';
 		sender.upload.onprogress = (event) => event.lengthComputable && onShare(event.loaded / event.total);

@@ -60,11 +60,9 @@ export function AddColour({ onAdd }: { onAdd: (edit: PaletteEdit) => void }) {
 				) : text.trim() ? (
 					<p className="warn small">{say('colours.none')}</p>
 				) : null}
-				<div>
-					<Button type="submit" isDisabled={!lab}>
-						{say('colours.addIt')}
-					</Button>
-				</div>
+				<Button type="submit" isDisabled={!lab}>
+					{say('colours.addIt')}
+				</Button>
 			</form>
 		</details>
 	);

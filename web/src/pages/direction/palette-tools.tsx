@@ -1,6 +1,6 @@
 import { listText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
-import { addressOfCall } from '../../api/call.ts';
+import { downloadOf } from '../../api/call.ts';
 import { Button } from '../../parts/button.tsx';
 
 const FILES = [
@@ -32,7 +32,7 @@ export function PaletteTools({
 				<summary>{say('palette.files')}</summary>
 				<div className="row">
 					{FILES.map(([file, name]) => (
-						<a key={file} href={addressOfCall(file, { params: { id: seasonId } })}>
+						<a key={file} href={downloadOf(file, { params: { id: seasonId } })}>
 							{say(name)}
 						</a>
 					))}

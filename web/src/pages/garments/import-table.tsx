@@ -1,7 +1,7 @@
 import type { GarmentImportAnswer } from '../../../../src/app/tables/import-garments.ts';
 import { fieldWord } from '../../../../src/language/field-word.ts';
 import { say } from '../../../../src/language/speak.ts';
-import { addressOfCall, call } from '../../api/call.ts';
+import { call, downloadOf } from '../../api/call.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
 const send = (table: Blob, preview: boolean) => call('importGarments', { query: { preview }, raw: table });
@@ -50,7 +50,7 @@ export function ImportTable() {
 			<summary>{say('garmentsTable.title')}</summary>
 			<div className="stack">
 				<p>
-					<a href={addressOfCall('exportGarments')} download>
+					<a href={downloadOf('exportGarments')} download>
 						{say('garmentsTable.takeAlong')}
 					</a>{' '}
 					{say('garmentsTable.how')}

@@ -1,5 +1,5 @@
 import { say } from '../../../../src/language/speak.ts';
-import { addressOfCall, call } from '../../api/call.ts';
+import { call, downloadOf } from '../../api/call.ts';
 import { TableImport } from '../../parts/table-import.tsx';
 
 const send = (table: Blob, preview: boolean) => call('importWears', { query: { preview }, raw: table });
@@ -11,7 +11,7 @@ export function WearImport() {
 			<summary>{say('lookBackPage.tables')}</summary>
 			<div className="stack">
 				<p>
-					<a href={addressOfCall('exportWears')} download>
+					<a href={downloadOf('exportWears')} download>
 						{say('lookBackPage.takeAlong')}
 					</a>
 				</p>

@@ -25,8 +25,6 @@ const send = (archive: File) => call('restoreBackup', { raw: new Blob([archive],
 /** Goes back to an archive: chosen, then asked once more with what it means, then checked by the program before anything is changed. */
 export function RestoreBackup() {
 	const [archive, setArchive] = useState<File | null>(null);
-	/** What was tried last: another file chosen since has not failed. */
-	const [tried, setTried] = useState<File | null>(null);
 	const [isBack, setBack] = useState(false);
 	const restore = useChange(send, () => void startedAnew().then(() => setBack(true)));
 	const done = restore.output;
@@ -45,13 +43,7 @@ export function RestoreBackup() {
 				{archive && !done ? (
 					<>
 						<p>{say('backupPage.meaning', { name: archive.name })}</p>
-						<Button
-							onPress={() => {
-								setTried(archive);
-								restore.run(archive);
-							}}
-							isPending={restore.busy}
-						>
+						<Button onPress={() => restore.run(archive)} isPending={restore.busy}>
 							{say(restore.busy ? 'backupPage.checking' : 'backupPage.restoreIt')}
 						</Button>
 					</>
@@ -69,7 +61,7 @@ export function RestoreBackup() {
 						{say('backupPage.show')}
 					</Button>
 				) : null}
-				<Problem of={archive === tried ? restore.problem : null} />
+				<Problem of={restore.problem} />
 			</div>
 		</details>
 	);

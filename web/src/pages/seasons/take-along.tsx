@@ -1,5 +1,5 @@
 import { say } from '../../../../src/language/speak.ts';
-import { addressOfCall } from '../../api/call.ts';
+import { downloadOf } from '../../api/call.ts';
 import { RestoreBackup } from './restore-backup.tsx';
 
 /** What can be taken away in open formats, the backup, and the way back from one. */
@@ -9,13 +9,13 @@ export function TakeAlong() {
 			<h2 id="take-away">{say('backupPage.title')}</h2>
 			<p className="quiet">{say('backupPage.how')}</p>
 			<p className="row">
-				<a className="button" href={addressOfCall('getBackup')} download>
+				<a className="button" href={downloadOf('getBackup')} download>
 					{say('backupPage.archive')}
 				</a>
-				<a href={addressOfCall('getEverything')} download>
+				<a href={downloadOf('getEverything')} download>
 					{say('backupPage.json')}
 				</a>
-				<a href={addressOfCall('exportGarments')} download>
+				<a href={downloadOf('exportGarments')} download>
 					{say('backupPage.garments')}
 				</a>
 			</p>

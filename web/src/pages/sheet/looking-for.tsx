@@ -1,63 +1,49 @@
+import { numberText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
-import type { Gap } from '../../../../src/wardrobe/gaps/gap.ts';
 import type { Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { saidColour } from '../../../../src/wardrobe/words/said-colour.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { Chip } from '../../parts/swatch.tsx';
 
-/** Open wishes with a box to tick and a line to write on, and the gaps that no wish answers yet. */
-export function LookingFor({
-	wishes,
-	gaps,
-	palette,
-}: {
-	wishes: readonly Wish[];
-	gaps: readonly Gap[];
-	palette: Palette;
-}) {
-	const numberOf = new Map(palette.colours.map(({ id }, index) => [id, index + 1]));
-	const open = gaps.filter(
-		(gap) => !wishes.some((wish) => wish.slot === gap.slot && wish.paletteColourId === gap.paletteColourId),
-	);
+/** What a wish looks for, beside its name: kind or sort, colour with its number in the palette, price limit, notes. */
+function wishWords({ slot, kind, target, paletteColourId, priceLimit, notes }: Wish, palette: Palette): string {
+	const place = palette.colours.findIndex(({ id }) => id === paletteColourId) + 1;
+	return [
+		say(kind === null ? `pieces.${slot}` : `kinds.${kind}`),
+		target ? saidColour(target) : say('sheet.anyColour'),
+		place > 0 ? say('sheet.number', { number: place }) : '',
+		priceLimit === null ? '' : say('sheet.upTo', { price: numberText(priceLimit) }),
+		notes,
+	]
+		.filter(Boolean)
+		.join(' · ');
+}
+
+/** Lines to write on in the shop. */
+const LINES = ['shop', 'price', 'note'] as const;
+
+/** Open wishes, each with a box to tick and room to write. */
+export function LookingFor({ wishes, palette }: { wishes: readonly Wish[]; palette: Palette }) {
+	if (wishes.length === 0) return <p>{say('sheet.noWish')}</p>;
 	return (
-		<>
-			{wishes.length === 0 ? <p>No open wish.</p> : null}
-			<ul className="paper-wishes">
-				{wishes.map(({ id, name, slot, target, paletteColourId, priceLimit, notes }) => {
-					const number = paletteColourId === null ? undefined : numberOf.get(paletteColourId);
-					return (
-						<li key={id}>
-							<span className="paper-box" aria-hidden="true" />
-							{target ? <Chip lab={target} size="small" /> : null}
-							<span className="paper-words">
-								<b>{name}</b>
-								<span>
-									{[
-										say(`slots.${slot}`),
-										target ? saidColour(target) : 'any colour of the palette',
-										number === undefined ? '' : `No. ${number}`,
-										priceLimit === null ? '' : `up to ${priceLimit}`,
-										notes,
-									]
-										.filter(Boolean)
-										.join(' · ')}
-								</span>
+		<ul className="paper-wishes">
+			{wishes.map((wish) => (
+				<li key={wish.id}>
+					<span className="paper-box" aria-hidden="true" />
+					{wish.target ? <Chip lab={wish.target} size="small" /> : <span aria-hidden="true" />}
+					<span className="paper-words">
+						<b>{wish.name}</b>
+						<span>{wishWords(wish, palette)}</span>
+					</span>
+					<span className="paper-lines">
+						{LINES.map((line) => (
+							<span key={line} className={`paper-line paper-line-${line}`}>
+								{say(`sheet.${line}`)}
 							</span>
-							<span className="paper-line" aria-hidden="true" />
-						</li>
-					);
-				})}
-			</ul>
-			{open.length > 0 ? (
-				<>
-					<h3>Gaps not on the wish list</h3>
-					<ul className="paper-gaps">
-						{open.map(({ id, sentence }) => (
-							<li key={id}>{sentence}</li>
 						))}
-					</ul>
-				</>
-			) : null}
-		</>
+					</span>
+				</li>
+			))}
+		</ul>
 	);
 }

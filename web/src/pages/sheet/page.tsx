@@ -1,4 +1,5 @@
 import { dayText } from '../../../../src/language/numbers.ts';
+import { say } from '../../../../src/language/speak.ts';
 import { useGarments, useLineUp, useWishes } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Loading } from '../../parts/loading.tsx';
@@ -6,6 +7,7 @@ import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
+import { AlsoMissing } from './also-missing.tsx';
 import { LookingFor } from './looking-for.tsx';
 import { PaletteRows } from './palette-rows.tsx';
 import { PicturesFirst } from './pictures-first.tsx';
@@ -20,30 +22,32 @@ export default function SeasonSheet({ report }: PageProps) {
 	const wishes = useWishes(season.id);
 	const error = garments.error ?? lineUp.error ?? wishes.error;
 	if (error) return <Problem of={error} />;
-	if (!garments.data || !lineUp.data || !wishes.data) return <Loading what="the season sheet" />;
+	if (!garments.data || !lineUp.data || !wishes.data) return <Loading what={say('sheet.loading')} />;
 	const chosen = new Set(lineUp.data.garmentIds);
 	const pieces = garments.data.filter(({ id, place }) => (held.isLineUp ? chosen.has(id) : place === 'rail'));
+	const open = wishes.data.filter(({ state }) => state === 'open');
+	const dates = { start: dayText(season.startsOn), end: dayText(season.endsOn), day: dayText(madeOn) };
 	return (
 		<div className="page-body paper">
-			<PageTitle
-				name={season.name}
-				purpose={`${dayText(season.startsOn)} to ${dayText(season.endsOn)}. Sheet of ${dayText(madeOn)}. ${held.sentence}`}
-			>
+			<PageTitle name={season.name} purpose={say('sheet.dates', dates)}>
 				<Button look="main" onPress={() => window.print()}>
-					Print it
+					{say('sheet.print')}
 				</Button>
 			</PageTitle>
-			<section aria-labelledby="sheet-palette">
-				<h2 id="sheet-palette">Palette</h2>
-				<PaletteRows palette={palette} bands={report.bands} />
-			</section>
-			<PicturesFirst report={report} />
+			<div className="paper-top">
+				<section aria-labelledby="sheet-palette">
+					<h2 id="sheet-palette">{say('sheet.palette')}</h2>
+					<PaletteRows palette={palette} bands={report.bands} />
+				</section>
+				<PicturesFirst report={report} />
+			</div>
 			<section aria-labelledby="sheet-wishes">
-				<h2 id="sheet-wishes">To look for</h2>
-				<LookingFor wishes={wishes.data.filter(({ state }) => state === 'open')} gaps={report.gaps} palette={palette} />
+				<h2 id="sheet-wishes">{say('sheet.lookFor')}</h2>
+				<LookingFor wishes={open} palette={palette} />
+				<AlsoMissing gaps={report.gaps} wishes={open} palette={palette} />
 			</section>
 			<section aria-labelledby="sheet-pieces">
-				<h2 id="sheet-pieces">{held.isLineUp ? 'Line-up' : 'On the rail'}</h2>
+				<h2 id="sheet-pieces">{say(held.isLineUp ? 'sheet.lineUp' : 'sheet.onTheRail')}</h2>
 				<PieceRows pieces={pieces} report={report} />
 			</section>
 			<p className="paper-caution">{caution}</p>

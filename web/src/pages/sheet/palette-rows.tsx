@@ -1,54 +1,39 @@
-import type { Bands } from '../../../../src/wardrobe/gaps/bands.ts';
-import type { Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
-import { colourNumbers, percentText } from '../../parts/colour-text.ts';
+import { say } from '../../../../src/language/speak.ts';
+import type { AskedColour, Bands } from '../../../../src/wardrobe/gaps/bands.ts';
+import { colourWord, type Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { Chip } from '../../parts/swatch.tsx';
 
-/** The palette in numbered rows. A bar shows what is asked, its dark part what is covered; both stand beside it in figures. */
+/** Parts of an asked colour that are missing: from a quarter on it is a gap, from three quarters on there is hardly any. */
+const TOO_LITTLE_FROM = 0.25;
+const HARDLY_ANY_FROM = 0.75;
+
+/** How much of an asked colour is held, in words. */
+function heldWords({ amount, missing }: AskedColour): string {
+	if (amount <= 0 || missing < TOO_LITTLE_FROM * amount) return say('sheet.enough');
+	return say(missing < HARDLY_ANY_FROM * amount ? 'sheet.tooLittle' : 'sheet.hardlyAny');
+}
+
+/** The palette, numbered and in words: what each colour is, its role, and whether there is enough of it. */
 export function PaletteRows({ palette, bands }: { palette: Palette; bands: Bands }) {
-	if (palette.colours.length === 0) return <p>No palette yet. It comes from the pictures of the direction.</p>;
+	if (palette.colours.length === 0) return <p>{say('sheet.noPalette')}</p>;
 	const askedOf = new Map(bands.asked.map((asked) => [asked.paletteColourId, asked]));
-	const largest = Math.max(...bands.asked.map(({ amount }) => amount));
 	return (
-		<table className="paper-table">
-			<thead>
-				<tr>
-					<th scope="col">No.</th>
-					<th scope="col">Colour</th>
-					<th scope="col">Role</th>
-					<th scope="col">Asked</th>
-					<th scope="col">Covered</th>
-					<th scope="col" className="paper-bar-column">
-						<span className="hidden-visually">As a bar</span>
-					</th>
-				</tr>
-			</thead>
-			<tbody>
-				{palette.colours.map(({ id, lab, label, name, role }, index) => {
-					const { amount = 0, covered = 0 } = askedOf.get(id) ?? {};
-					return (
-						<tr key={id}>
-							<td className="figure">{index + 1}</td>
-							<th scope="row">
-								<span className="swatch">
-									<Chip lab={lab} size="small" />
-									<span className="swatch-words">
-										<span>{label ? `${label} (${name})` : name}</span>
-										<span className="small quiet number">{colourNumbers(lab)}</span>
-									</span>
-								</span>
-							</th>
-							<td>{role}</td>
-							<td className="figure">{percentText(amount)}</td>
-							<td className="figure">{percentText(covered)}</td>
-							<td aria-hidden="true">
-								<span className="paper-bar" style={{ width: `${largest > 0 ? (amount / largest) * 100 : 0}%` }}>
-									<span style={{ width: `${amount > 0 ? (covered / amount) * 100 : 0}%` }} />
-								</span>
-							</td>
-						</tr>
-					);
-				})}
-			</tbody>
-		</table>
+		<ol className="paper-palette">
+			{palette.colours.map((colour) => {
+				const asked = askedOf.get(colour.id);
+				return (
+					<li key={colour.id}>
+						<Chip lab={colour.lab} size="small" />
+						<span className="paper-words">
+							<b>{colourWord(colour)}</b>
+							<span>
+								{say(`roles.${colour.role}`)}
+								{asked ? `, ${heldWords(asked)}` : ''}
+							</span>
+						</span>
+					</li>
+				);
+			})}
+		</ol>
 	);
 }

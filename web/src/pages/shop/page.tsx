@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { CandidateDetails } from '../../../../src/wardrobe/words/wish.ts';
-import { addressOfCall } from '../../api/call.ts';
+import { downloadOf } from '../../api/call.ts';
 import { useCandidates } from '../../api/wardrobe.ts';
 import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
@@ -108,7 +108,7 @@ export default function ShopPage({ report }: PageProps) {
 	return (
 		<div className="page-body">
 			<PageTitle name={say('places.shop')} purpose={purposeOf('shop')}>
-				<a className="button" href={addressOfCall('getPocketPage', { params: { id: season.id } })}>
+				<a className="button" href={downloadOf('getPocketPage', { params: { id: season.id } })}>
 					{say('shopPage.pocket')}
 				</a>
 			</PageTitle>
