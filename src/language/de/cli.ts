@@ -35,7 +35,7 @@ export const CLI = {
 		help: 'dieser Text',
 		example: 'Beispiel:',
 		usage:
-			'dyelot: echte Farben aus Fotos, und daran gemessen eine kleine Garderobe für die Saison.\nNichts verlässt diesen Rechner.\n\n{{summaries}}\n\n  dyelot BEFEHL --help     was ein Befehl nimmt, mit einem Beispiel\n  dyelot --version         die Fassung des Programms\n  --language SPRACHE       en-GB, en-US oder de, mit jedem Befehl; weggelassen: wie im Terminal eingestellt\n\nX,Y sind Pixel des aufrechten Bildes. Eine Farbe am Bildschirm ist nicht der Stoff.\nEnde mit 0: alles ging gut, 1: ein Foto oder eine Aufgabe schlug fehl, 2: der Aufruf war falsch.',
+			'dyelot: echte Farben aus Fotos, und daran gemessen eine kleine Garderobe für die Saison.\nNichts verlässt diesen Rechner.\n\n{{summaries}}\n\n  dyelot BEFEHL --help     was ein Befehl nimmt, mit einem Beispiel\n  dyelot --version         die Fassung des Programms\n  --language SPRACHE       en-GB, en-US oder de; weggelassen: wie im Terminal\n\nX,Y sind Pixel des aufrechten Bildes. Eine Farbe am Bildschirm ist nicht der Stoff.\nEnde mit 0: alles ging gut, 1: ein Foto oder eine Aufgabe schlug fehl, 2: der Aufruf war falsch.',
 	},
 	cli: {
 		noCommand: 'Erwartet wurde ein Befehl ({{commands}}); gegeben wurde „{{received}}“.',

@@ -35,7 +35,7 @@ export const CLI = {
 		help: 'this text',
 		example: 'Example:',
 		usage:
-			"dyelot: real colours from photos, and a small seasonal wardrobe judged by them.\nNothing leaves this machine.\n\n{{summaries}}\n\n  dyelot COMMAND --help    what a command takes, with an example\n  dyelot --version         the program's version\n  --language LANGUAGE      en-GB, en-US or de, with any command; left out: as the terminal is set\n\nX,Y are pixels of the upright picture. A colour on a screen is not the cloth.\nExit status: 0 all went well, 1 a photo or task failed, 2 the call was wrong.",
+			"dyelot: real colours from photos, and a small seasonal wardrobe judged by them.\nNothing leaves this machine.\n\n{{summaries}}\n\n  dyelot COMMAND --help    what a command takes, with an example\n  dyelot --version         the program's version\n  --language LANGUAGE      en-GB, en-US or de; left out: as the terminal is set\n\nX,Y are pixels of the upright picture. A colour on a screen is not the cloth.\nExit status: 0 all went well, 1 a photo or task failed, 2 the call was wrong.",
 	},
 	cli: {
 		noCommand: 'Expected a command ({{commands}}); received "{{received}}".',
