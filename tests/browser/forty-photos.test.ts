@@ -143,7 +143,7 @@ describe.skipIf(!hasBrowser())('from 38 photos to a confirmed, named, sorted war
 		const differs = Math.min(3, await ticked.count());
 		for (let piece = 0; piece < differs; piece++) await hands.press(ticked.first());
 		for (let round = 0; round < 12 && (await decided()) < PHOTOS; round++) {
-			const group = page.locator('section:has(> .group-decision)').first();
+			const group = page.locator('section:has(> .group-pieces)').first();
 			const before = await decided();
 			const none = (await group.locator('.pick input:checked').count()) === 0;
 			if (none) await hands.press(group.getByRole('button', { name: 'Tick all' }));

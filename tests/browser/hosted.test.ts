@@ -44,7 +44,7 @@ describe.skipIf(!postgres.ok || !hasBrowser())('a host in a browser', () => {
 	}
 	async function isSound(page: Page) {
 		for (const colorScheme of ['dark', 'light'] as const) {
-			await page.emulateMedia({ colorScheme });
+			await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
 			const { violations } = await new AxeBuilder({ page }).exclude('.skip').exclude('[data-live-announcer]').analyze();
 			expect(violations.map(({ id, nodes }) => `${colorScheme}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
 			const folder = process.env.DYELOT_PICTURES;
