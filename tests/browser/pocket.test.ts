@@ -174,7 +174,7 @@ describe.skipIf(!hasBrowser())('the pocket page, as a file on a phone without a 
 		await page
 			.locator('#file')
 			.setInputFiles({ name: 'notes.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no photo') });
-		await page.getByText('Expected a photo that this browser can show; "notes.jpg" is none.').waitFor();
+		await page.getByText('Expected a photo that this browser can show; “notes.jpg” is none.').waitFor();
 	});
 
 	for (const colorScheme of ['light', 'dark'] as const) {
