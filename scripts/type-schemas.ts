@@ -227,10 +227,10 @@ function fieldsWithItself(writer: Writer, type: ts.Type, place: string, within: 
 	return exactly(`Type.Union([Type.Null(), ${exactly('Type.Null()')}])`);
 }
 
-/** A list of words: by name where it is long and a type of ours. */
+/** A list of words: by name where it is long and a type of ours. Sorted: the compiler gives them in the order in which it came across them anywhere. */
 function oneOfWords(writer: Writer, words: readonly string[]): string {
 	const name = writer.wordLists.get(wordKey(words));
-	const code = `oneOf([${words.join(', ')}])`;
+	const code = `oneOf([${words.toSorted().join(', ')}])`;
 	return name === undefined ? code : write(writer, name, { name, code });
 }
 

@@ -85,7 +85,7 @@ export const lab65 = Type.Unsafe<Lab65>({
 		'CIELAB for the CIE 1931 2 degree observer and illuminant D65 (ISO/CIE 11664-4): `[L, a, b]`. L in 0..100; a and b about -130..130. The one colour type that is stored, compared and sent.',
 });
 
-const slotWords = oneOf(['top', 'shoes', 'accessory', 'outer', 'bottom', 'full', 'legwear']);
+const slotWords = oneOf(['accessory', 'bottom', 'full', 'legwear', 'outer', 'shoes', 'top']);
 
 export const swatch = Type.Unsafe<Swatch>({
 	...exact({
@@ -101,7 +101,7 @@ export const swatch = Type.Unsafe<Swatch>({
 	description: 'One colour of a photo or garment.',
 });
 
-const patternTypeWords = oneOf(['plain', 'striped', 'checked', 'printed', 'mottled']);
+const patternTypeWords = oneOf(['checked', 'mottled', 'plain', 'printed', 'striped']);
 
 export const pattern = Type.Unsafe<Pattern>({
 	...exact({
@@ -141,48 +141,48 @@ export const trust = Type.Unsafe<Trust>({
 });
 
 const kindWords = oneOf([
-	'top',
-	'dress',
-	'shoes',
-	'shirt',
-	'jumper',
-	'hoodie',
-	'cardigan',
-	'waistcoat',
-	'blazer',
-	'jacket',
-	'coat',
-	'raincoat',
-	'trousers',
-	'jeans',
-	'leggings',
-	'shorts',
-	'skirt',
-	'one-piece',
-	'tights',
-	'socks',
-	'boots',
-	'heels',
-	'sandals',
-	'flats',
-	'trainers',
-	'hat',
-	'scarf',
 	'bag',
 	'belt',
-	'gloves',
+	'blazer',
+	'boots',
+	'cardigan',
+	'coat',
+	'dress',
+	'flats',
 	'glasses',
+	'gloves',
+	'hat',
+	'heels',
+	'hoodie',
+	'jacket',
+	'jeans',
 	'jewellery',
-	't-shirt',
-	'polo',
+	'jumper',
+	'leggings',
 	'long-sleeve',
+	'one-piece',
+	'polo',
+	'raincoat',
+	'sandals',
+	'scarf',
+	'shirt',
+	'shoes',
+	'shorts',
+	'skirt',
+	'socks',
+	't-shirt',
+	'tights',
+	'top',
+	'trainers',
+	'trousers',
+	'waistcoat',
 ]);
 
-const placeWords = oneOf(['stored', 'leaving', 'gone', 'rail']);
+const placeWords = oneOf(['gone', 'leaving', 'rail', 'stored']);
 
-const yearPartWords = oneOf(['winter', 'spring', 'summer', 'autumn']);
+const yearPartWords = oneOf(['autumn', 'spring', 'summer', 'winter']);
 
-const wayOutWords = oneOf(['mend', 'sell', 'swap', 'recycle', 'give']);
+const wayOutWords = oneOf(['give', 'mend', 'recycle', 'sell', 'swap']);
 
 export const garment = Type.Unsafe<Garment>({
 	...exact({
@@ -194,7 +194,7 @@ export const garment = Type.Unsafe<Garment>({
 		),
 		nameFrom: Type.Optional(
 			told(
-				oneOf(['user', 'looks']),
+				oneOf(['looks', 'user']),
 				'Who named it: the user, or the program by its looks. Absent in homes older than this field.',
 			),
 		),
@@ -226,7 +226,7 @@ export const garment = Type.Unsafe<Garment>({
 				'Occasions it serves, by name, where the user said so; absent or empty = what its kind usually serves.',
 			),
 		),
-		condition: oneOf(['worn', 'good', 'worn-out']),
+		condition: oneOf(['good', 'worn', 'worn-out']),
 		wayOut: Type.Union([wayOutWords, Type.Null()]),
 		sortedFor: Type.Optional(
 			told(Type.Array(Type.String()), 'Ids of the seasons in whose round of sorting it was decided on; absent = none.'),
@@ -250,7 +250,7 @@ export const twoGarments = Type.Unsafe<TwoGarments>({
 	description: 'What is answered when one entry became two.',
 });
 
-const paletteRoleWords = oneOf(['hint', 'base', 'main', 'accent']);
+const paletteRoleWords = oneOf(['accent', 'base', 'hint', 'main']);
 
 export const paletteColour = Type.Unsafe<PaletteColour>({
 	...exact({
@@ -267,7 +267,7 @@ export const paletteColour = Type.Unsafe<PaletteColour>({
 			'Share of resampled boards that bring it back, 0..1; under 0.5 = tentative. 1 for colours added by hand.',
 		),
 		locked: told(Type.Boolean(), 'A locked colour survives re-deriving.'),
-		origin: oneOf(['split', 'by-hand', 'derived', 'merged']),
+		origin: oneOf(['by-hand', 'derived', 'merged', 'split']),
 	}),
 	title: 'PaletteColour',
 	description: 'One colour that a season asks for.',
@@ -357,7 +357,7 @@ const seasonQuotas = exact({
 	legwear: Type.Number(),
 });
 
-const offeredOccasionWords = oneOf(['everyday', 'work', 'outdoors', 'dressed-up']);
+const offeredOccasionWords = oneOf(['dressed-up', 'everyday', 'outdoors', 'work']);
 
 export const occasion = Type.Unsafe<Occasion>({
 	...exact({
@@ -490,7 +490,7 @@ export const inspiration = Type.Unsafe<Inspiration>({
 			Type.String(),
 			"As the user gave it; of a picture that nobody named, '' in the store and what it shows where it is read.",
 		),
-		titleFrom: Type.Optional(told(oneOf(['user', 'looks']), 'Who named it. Absent in homes older than this field.')),
+		titleFrom: Type.Optional(told(oneOf(['looks', 'user']), 'Who named it. Absent in homes older than this field.')),
 		group: told(Type.String(), "Free name that gathers pictures on the board; '' = none."),
 		pieceKinds: Type.Optional(
 			told(
@@ -521,7 +521,7 @@ export const wish = Type.Unsafe<Wish>({
 			'Wears expected in a year, for cost per wear; null = from similar garments.',
 		),
 		wantedSince: told(Type.String(), 'ISO date since when it is wanted.'),
-		state: oneOf(['open', 'answered', 'dropped']),
+		state: oneOf(['answered', 'dropped', 'open']),
 		paletteColourId: told(Type.Union([Type.Null(), Type.String()]), 'Palette colour of the gap it came from, or null.'),
 		seenIn: Type.Optional(
 			told(Type.String(), 'Inspiration whose piece it was made from; absent where it was made otherwise.'),
@@ -539,13 +539,13 @@ export const candidateDetails = Type.Unsafe<CandidateDetails>({
 		seasonId: Type.String(),
 		photoId: Type.String(),
 		name: Type.String(),
-		nameFrom: Type.Optional(told(oneOf(['user', 'looks']), 'As in GarmentDetails.nameFrom.')),
+		nameFrom: Type.Optional(told(oneOf(['looks', 'user']), 'As in GarmentDetails.nameFrom.')),
 		kind: kindWords,
 		kindFrom: told(oneOf(['none', 'photo', 'user']), 'As in GarmentDetails.kindFrom.'),
 		price: Type.Union([Type.Null(), Type.Number()]),
 		used: Type.Boolean(),
 		source: Type.String(),
-		state: oneOf(['open', 'passed', 'bought']),
+		state: oneOf(['bought', 'open', 'passed']),
 		addedAt: Type.String(),
 	}),
 	title: 'CandidateDetails',
@@ -565,7 +565,7 @@ export const wear = Type.Unsafe<Wear>({
 });
 
 export const pairWord = Type.Unsafe<PairWord>({
-	...exact({ garmentA: Type.String(), garmentB: Type.String(), word: oneOf(['refused', 'approved']) }),
+	...exact({ garmentA: Type.String(), garmentB: Type.String(), word: oneOf(['approved', 'refused']) }),
 	title: 'PairWord',
 	description: 'What the user said of two garments together; wins over every computed support.',
 });
@@ -599,7 +599,7 @@ export const correction = Type.Unsafe<Correction>({
 		),
 		camera: Type.Optional(
 			told(
-				oneOf(['phone', 'camera']),
+				oneOf(['camera', 'phone']),
 				'What took the picture, where the file itself does not say it or says it wrongly.',
 			),
 		),
@@ -683,7 +683,7 @@ export const splitProposal = Type.Unsafe<SplitProposal>({
 	description: 'What a photo without a person may be cut into, each part a photo of its own.',
 });
 
-const lightSourceWords = oneOf(['none', 'ground', 'group', 'by-hand', 'neutral-pointed', 'neutral-found', 'estimate']);
+const lightSourceWords = oneOf(['by-hand', 'estimate', 'ground', 'group', 'neutral-found', 'neutral-pointed', 'none']);
 
 export const lightModel = Type.Unsafe<LightModel>({
 	...exact({
@@ -759,8 +759,8 @@ export const photoQuality = Type.Unsafe<PhotoQuality>({
 
 export const neutralJudgement = Type.Unsafe<NeutralJudgement>({
 	...exact({
-		answer: told(oneOf(['taken', 'refused', 'asked']), 'Taken; taken for now, with a question; or not taken.'),
-		kind: told(oneOf(['white', 'grey']), 'What it was taken for, or would be.'),
+		answer: told(oneOf(['asked', 'refused', 'taken']), 'Taken; taken for now, with a question; or not taken.'),
+		kind: told(oneOf(['grey', 'white']), 'What it was taken for, or would be.'),
 		sentence: told(Type.String(), 'Why, in plain words, and what to do where it was not simply taken.'),
 		model: told(
 			lightModel,
@@ -786,7 +786,7 @@ export const seenGround = Type.Unsafe<SeenGround>({
 
 export const reading = Type.Unsafe<Reading>({
 	...exact({
-		photoKind: oneOf(['worn', 'single', 'scene']),
+		photoKind: oneOf(['scene', 'single', 'worn']),
 		swatches: told(Type.Array(swatch), 'Corrected swatches, heaviest first.'),
 		uncorrected: told(Type.Array(lab65), 'The same swatches before the light correction, index by index.'),
 		kindGuesses: told(
@@ -860,7 +860,7 @@ export const photoRecord = Type.Unsafe<PhotoRecord>({
 		mediaType: Type.String(),
 		sizeBytes: Type.Number(),
 		addedAt: Type.String(),
-		status: oneOf(['failed', 'waiting', 'read']),
+		status: oneOf(['failed', 'read', 'waiting']),
 		failure: Type.Union([Type.Null(), exact({ reason: Type.String(), message: Type.String() })]),
 		correction: correction,
 		version: told(Type.Number(), 'Raised by every correction; part of the addresses of derived pictures.'),
@@ -897,7 +897,7 @@ export const groundSet = Type.Unsafe<GroundSet>({
 			'Error of the surest of these, CIEDE2000, or null where there is none.',
 		),
 		unused: told(
-			Type.Union([oneOf(['vivid', 'dark', 'few']), Type.Null()]),
+			Type.Union([oneOf(['dark', 'few', 'vivid']), Type.Null()]),
 			'Why it is not used, or null where it is.',
 		),
 		photoIds: told(Type.Array(Type.String()), 'In the order of their ids.'),
@@ -924,7 +924,7 @@ export const intakeItem = Type.Unsafe<IntakeItem>({
 
 export const staleThing = Type.Unsafe<StaleThing>({
 	...exact({
-		kind: oneOf(['photo', 'garment', 'season', 'inspiration', 'wish', 'candidate', 'maker', 'line-up', 'palette']),
+		kind: oneOf(['candidate', 'garment', 'inspiration', 'line-up', 'maker', 'palette', 'photo', 'season', 'wish']),
 		id: Type.String(),
 		fields: Type.Array(Type.String()),
 		now: Type.Object({}),
@@ -963,7 +963,7 @@ export const problem = Type.Unsafe<Problem>({
 
 export const garmentImportAnswer = Type.Unsafe<GarmentImportAnswer>({
 	...exact({
-		encoding: oneOf(['UTF-8', 'UTF-16', 'Windows-1252']),
+		encoding: oneOf(['UTF-16', 'UTF-8', 'Windows-1252']),
 		separator: oneOf(['comma', 'semicolon', 'tab']),
 		added: Type.Number(),
 		addedNames: Type.Array(Type.String()),
@@ -983,7 +983,7 @@ export const garmentImportAnswer = Type.Unsafe<GarmentImportAnswer>({
 
 export const wearImportAnswer = Type.Unsafe<WearImportAnswer>({
 	...exact({
-		encoding: oneOf(['UTF-8', 'UTF-16', 'Windows-1252']),
+		encoding: oneOf(['UTF-16', 'UTF-8', 'Windows-1252']),
 		separator: oneOf(['comma', 'semicolon', 'tab']),
 		added: Type.Number(),
 		notedBefore: told(Type.Number(), 'Lines of wears that are noted already.'),
@@ -1008,7 +1008,7 @@ export const pointColour = Type.Unsafe<PointColour>({
 export const binEntry = Type.Unsafe<BinEntry>({
 	...exact({
 		id: Type.String(),
-		what: oneOf(['garment', 'season', 'inspiration', 'wish', 'candidate']),
+		what: oneOf(['candidate', 'garment', 'inspiration', 'season', 'wish']),
 		name: Type.String(),
 		deletedAt: Type.String(),
 	}),
@@ -1101,7 +1101,7 @@ export const gap = Type.Unsafe<Gap>({
 	...exact({
 		id: told(Type.String(), 'Stays the same while board, palette and quotas do.'),
 		kind: told(
-			oneOf(['piece', 'slot', 'colour']),
+			oneOf(['colour', 'piece', 'slot']),
 			'A piece that pictures wear, a palette colour of which too little is held, or a slot with too few pieces.',
 		),
 		slot: slotWords,
@@ -1168,7 +1168,7 @@ export const whatIf = Type.Unsafe<WhatIf>({
 	description: 'A change to a set, without searching.',
 });
 
-const supportKindWords = oneOf(['worn', 'no', 'palette', 'base', 'approved', 'unproven', 'inspired', 'echo']);
+const supportKindWords = oneOf(['approved', 'base', 'echo', 'inspired', 'no', 'palette', 'unproven', 'worn']);
 
 export const support = Type.Unsafe<Support>({
 	...exact({ kind: supportKindWords, sentence: Type.String() }),
@@ -1188,7 +1188,7 @@ export const partner = Type.Unsafe<Partner>({
 	description: 'A garment of a complementary slot and what speaks for wearing the two together.',
 });
 
-const styleAxisWords = oneOf(['lightness', 'warmth', 'pattern', 'vividness']);
+const styleAxisWords = oneOf(['lightness', 'pattern', 'vividness', 'warmth']);
 
 export const axisProfile = Type.Unsafe<AxisProfile>({
 	...exact({
@@ -1206,29 +1206,29 @@ export const axisProfile = Type.Unsafe<AxisProfile>({
 });
 
 const kindFamilyWords = oneOf([
-	'dress',
-	'shirt',
-	'waistcoat',
-	'jacket',
-	'coat',
-	'trousers',
-	'shorts',
-	'skirt',
-	'one-piece',
-	'boots',
-	'heels',
-	'sandals',
-	'hat',
-	'scarf',
 	'bag',
 	'belt',
-	'gloves',
+	'boots',
+	'coat',
+	'dress',
 	'glasses',
+	'gloves',
+	'hat',
+	'heels',
+	'jacket',
 	'jewellery',
-	'legwear',
-	'tee',
 	'knit',
+	'legwear',
 	'low shoes',
+	'one-piece',
+	'sandals',
+	'scarf',
+	'shirt',
+	'shorts',
+	'skirt',
+	'tee',
+	'trousers',
+	'waistcoat',
 ]);
 
 export const styleProfile = Type.Unsafe<StyleProfile>({
@@ -1315,9 +1315,9 @@ export const fit = Type.Unsafe<Fit>({
 
 export const axisFit = Type.Unsafe<AxisFit>({
 	...exact({
-		axis: oneOf(['lightness', 'warmth', 'pattern', 'slot', 'vividness']),
+		axis: oneOf(['lightness', 'pattern', 'slot', 'vividness', 'warmth']),
 		position: told(
-			oneOf(['beside', 'unknown', 'within', 'far']),
+			oneOf(['beside', 'far', 'unknown', 'within']),
 			'`within` the middle 80 % of the pictures, `beside` up to half that range outside it, `far` beyond; `unknown` where either side does not tell.',
 		),
 		value: Type.Union([Type.Null(), Type.Number()]),
@@ -1340,7 +1340,7 @@ export const loner = Type.Unsafe<Loner>({
 			Type.Number(),
 			"Share of re-reads within the photos' trust in which it holds, 0..1; 0 where it does not hold even as read.",
 		),
-		sureness: told(oneOf(['unsure', 'surer']), '`surer` where it holds in nearly all re-reads.'),
+		sureness: told(oneOf(['surer', 'unsure']), '`surer` where it holds in nearly all re-reads.'),
 		sentence: told(Type.String(), 'A question, never a verdict.'),
 	}),
 	title: 'Loner',
@@ -1383,7 +1383,7 @@ export const garmentWear = Type.Unsafe<GarmentWear>({
 export const sortingSuggestion = Type.Unsafe<SortingSuggestion>({
 	...exact({
 		garmentId: Type.String(),
-		suggestion: oneOf(['keep', 'store', 'undecided', 'let-go']),
+		suggestion: oneOf(['keep', 'let-go', 'store', 'undecided']),
 		reasons: told(Type.Array(Type.String()), 'The weightiest first.'),
 		wayOut: told(
 			Type.Union([wayOutWords, Type.Null()]),
@@ -1417,7 +1417,7 @@ export const garmentReport = Type.Unsafe<GarmentReport>({
 export const surerLight = Type.Unsafe<SurerLight>({
 	...exact({
 		unsure: told(Type.Number(), 'Pieces that are unsure because of what their photos err by.'),
-		clearWith: Type.Array(exact({ aid: oneOf(['both', 'paper', 'card']), pieces: Type.Number() })),
+		clearWith: Type.Array(exact({ aid: oneOf(['both', 'card', 'paper']), pieces: Type.Number() })),
 		sentence: told(Type.Union([Type.Null(), Type.String()]), 'Null where nothing would be gained.'),
 	}),
 	title: 'SurerLight',
@@ -1501,13 +1501,13 @@ export const seenPiece = Type.Unsafe<SeenPiece>({
 
 export const pieceAnswer = Type.Unsafe<PieceAnswer>({
 	...exact({
-		degree: oneOf(['missing', 'has it', 'near it']),
+		degree: oneOf(['has it', 'missing', 'near it']),
 		distance: told(
 			Type.Union([Type.Null(), Type.Number()]),
 			'CIEDE2000 between their colours, weighed by area; lightness counts less where the light of a photo is not told. Null without colours.',
 		),
 		because: told(
-			Type.Union([oneOf(['kind', 'pattern', 'colour']), Type.Null()]),
+			Type.Union([oneOf(['colour', 'kind', 'pattern']), Type.Null()]),
 			'What keeps it from being `has it`, the weightiest; null where nothing does.',
 		),
 	}),
@@ -1671,7 +1671,7 @@ export const wornOutfits = Type.Unsafe<WornOutfits>({
 			Type.Array(
 				exact({
 					garmentId: Type.String(),
-					why: Type.Union([oneOf(['season', 'loner', 'season-passed', 'no-partner']), Type.Null()]),
+					why: Type.Union([oneOf(['loner', 'no-partner', 'season', 'season-passed']), Type.Null()]),
 					sentence: Type.String(),
 				}),
 			),
@@ -1684,8 +1684,8 @@ export const wornOutfits = Type.Unsafe<WornOutfits>({
 
 export const station = Type.Unsafe<Station>({
 	...exact({
-		station: oneOf(['line-up', 'sort', 'look-back', 'direction', 'wish-list', 'shop']),
-		state: oneOf(['open', 'done', 'empty']),
+		station: oneOf(['direction', 'line-up', 'look-back', 'shop', 'sort', 'wish-list']),
+		state: oneOf(['done', 'empty', 'open']),
 		sentence: Type.String(),
 	}),
 	title: 'Station',
@@ -1746,7 +1746,7 @@ export const report = Type.Unsafe<Report>({
 	description: 'The whole season as one structure: what the page, the command line and the printed sheet show.',
 });
 
-const recommendationWords = oneOf(['take', 'think', 'leave', 'ask', 'own']);
+const recommendationWords = oneOf(['ask', 'leave', 'own', 'take', 'think']);
 
 export const candidateCheck = Type.Unsafe<CandidateCheck>({
 	...exact({
