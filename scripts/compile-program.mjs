@@ -21,7 +21,7 @@ const PROGRAMS = [
  * Packages that a start reads in hundreds of files are taken into the program, with those that they ask for; the others stay where npm put
  * them. What has compiled parts, threads or files of its own cannot be taken in.
  */
-const TAKEN_IN = /^(@fastify\/[a-z-]+|ajv|csv-parse|culori|fastify|fastify-plugin|file-type|kysely|typebox)(\/|$)/;
+const TAKEN_IN = /^(@fastify\/[a-z-]+|ajv|culori|fastify|fastify-plugin|file-type|kysely|typebox)(\/|$)/;
 const KEPT = new Set(['pino']);
 
 const isPackage = (name) => /^[^./]/.test(name) && !isAbsolute(name);

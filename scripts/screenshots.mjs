@@ -128,6 +128,7 @@ async function pocketPages(seasonId) {
 		const context = await browser.newContext(look);
 		const page = await context.newPage();
 		await page.setContent(pocket);
+		await page.locator('#kind').selectOption('jumper');
 		await page.locator('#file').setInputFiles(join(root, 'demo-images', 'c1-river-green-jumper.jpg'));
 		await page.getByRole('button', { name: 'the piece', exact: true }).click();
 		await page.locator('#photo').click();
