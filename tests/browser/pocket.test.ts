@@ -180,7 +180,7 @@ describe.skipIf(!hasBrowser())('the pocket page, as a file on a phone without a 
 	for (const colorScheme of ['light', 'dark'] as const) {
 		// WCAG 2.2, levels A and AA: https://www.w3.org/TR/WCAG22/ as axe-core checks them.
 		it(`passes WCAG 2.2 A and AA in ${colorScheme}, and nothing is wider than the phone`, async () => {
-			await page.emulateMedia({ colorScheme });
+			await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
 			const { violations } = await new AxeBuilder({ page })
 				.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
 				.analyze();

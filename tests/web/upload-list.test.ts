@@ -17,13 +17,12 @@ const upload = (change: Partial<Upload> = {}): Upload => ({
 describe('photos on their way', () => {
 	it('a photo that was taken is being read; one that is known and read is done at once', () => {
 		const taken = { name: 'shirt.jpg', ok: true, photoId: 'p', thingId: 'g', keptBefore: true } as const;
-		expect(afterTaken(upload(), taken, false)).toMatchObject({ state: 'reading', photoId: 'p', thingId: 'g' });
-		expect(afterTaken(upload(), taken, true).state).toBe('read');
+		expect(afterTaken(upload(), taken)).toMatchObject({ state: 'reading', photoId: 'p', thingId: 'g' });
 	});
 
 	it('a refused file keeps the reason it was refused for', () => {
 		const refused = { name: 'a.jpg', ok: false, reason: 'not-a-photo', message: 'Expected a photo.' } as const;
-		expect(afterTaken(upload(), refused, false)).toMatchObject({ state: 'refused', message: 'Expected a photo.' });
+		expect(afterTaken(upload(), refused)).toMatchObject({ state: 'refused', message: 'Expected a photo.' });
 	});
 
 	it('a reading that ended changes its own photo and no other', () => {

@@ -19,11 +19,11 @@ export type Upload = {
 export const withUpload = (list: readonly Upload[], key: number, change: Partial<Upload>): readonly Upload[] =>
 	list.map((upload) => (upload.key === key ? { ...upload, ...change } : upload));
 
-/** The entry after the server answered. A photo known and read before is done at once. */
-export function afterTaken(upload: Upload, taken: IntakeItem, alreadyRead: boolean): Upload {
+/** The entry after the server answered. */
+export function afterTaken(upload: Upload, taken: IntakeItem): Upload {
 	if (!taken.ok) return { ...upload, state: 'refused', message: taken.message };
 	const { photoId, thingId } = taken;
-	return { ...upload, state: alreadyRead ? 'read' : 'reading', sentShare: 1, photoId, thingId, message: '' };
+	return { ...upload, state: 'reading', sentShare: 1, photoId, thingId, message: '' };
 }
 
 /** The list after a photo's reading ended, or began again. */

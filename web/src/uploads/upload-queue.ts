@@ -36,6 +36,16 @@ export const useUploads = (): readonly Upload[] =>
 		() => list,
 	);
 
+/**
+ * Asks once for a photo that was just taken: it may have been read before its id was known here, and what was told of it then was not heard. What is told
+ * from now on is, so an answer that is older says nothing.
+ */
+async function hearWhatWasMissed(photoId: string): Promise<void> {
+	const { status, failure } = await call('getPhoto', { params: { id: photoId } });
+	if (status !== 'waiting')
+		change(afterPhotoEvent(list, { id: photoId, status }, failure?.message ?? say('uploads.notRead')));
+}
+
 async function send(upload: Upload): Promise<void> {
 	const { key } = upload;
 	const stop = new AbortController();
@@ -49,15 +59,8 @@ async function send(upload: Upload): Promise<void> {
 			onShare,
 			stop.signal,
 		);
-		const photo = taken.ok ? await call('getPhoto', { params: { id: taken.photoId } }) : null;
-		const after = afterTaken(upload, taken, photo?.status === 'read');
-		change(
-			withUpload(
-				list,
-				key,
-				photo?.status === 'failed' ? { ...after, state: 'refused', message: photo.failure?.message ?? '' } : after,
-			),
-		);
+		change(withUpload(list, key, afterTaken(upload, taken)));
+		if (taken.ok) await hearWhatWasMissed(taken.photoId);
 	} catch (error) {
 		if (!(error instanceof RequestProblem)) throw error;
 		if (error.code === 'busy') {
