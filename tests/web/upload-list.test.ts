@@ -15,7 +15,7 @@ const upload = (change: Partial<Upload> = {}): Upload => ({
 });
 
 describe('photos on their way', () => {
-	it('a photo that was taken is being read; one that is known and read is done at once', () => {
+	it('a photo that was taken is being read until something else is told of it', () => {
 		const taken = { name: 'shirt.jpg', ok: true, photoId: 'p', thingId: 'g', keptBefore: true } as const;
 		expect(afterTaken(upload(), taken)).toMatchObject({ state: 'reading', photoId: 'p', thingId: 'g' });
 	});
