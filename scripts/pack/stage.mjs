@@ -43,14 +43,17 @@ async function stageRuntime({ runtime, platform }, folder, cache, licence) {
 	if (!existsSync(join(target, 'LICENSE'))) writeFileSync(join(target, 'LICENSE'), licence);
 }
 
-/** Installs exactly the packages that the program loads, at the versions of the lock file, for the target's system. */
+/**
+ * Installs exactly the packages that the program is made of, at the versions of the lock file, for the target's system: those that are compiled into
+ * it, too, since their licences go along.
+ */
 function stagePackages({ platform, arch, libc }, root, app) {
 	const own = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
-	const names = packagesImportedBelow(join(root, 'dist'));
+	const names = packagesImportedBelow(join(root, 'src'));
 	const unknown = names.filter((name) => !own.dependencies[name]);
 	if (unknown.length > 0)
 		throw new Error(
-			`Expected every package that dist imports among the dependencies; not there: ${unknown.join(', ')}.`,
+			`Expected every package that src imports among the dependencies; not there: ${unknown.join(', ')}.`,
 		);
 	const { name, version, description, license, type, bin, allowScripts, overrides } = own;
 	const dependencies = Object.fromEntries(names.map((one) => [one, own.dependencies[one]]));
