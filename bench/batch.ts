@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import sharp from 'sharp';
 import { DISPLAY_SIDE_PX } from '../src/photo/file/limits.ts';
+import { photosWaiting, sendPhoto } from './photos-by-http.ts';
 import { demoPhotos } from './sample-photos.ts';
 import { cpuSeconds, residentMb, type ServerProcess, startServer } from './server-process.ts';
 import { type Row, type Table, timed } from './table.ts';
@@ -30,34 +31,22 @@ type Batch = {
 	readonly memory: readonly { readonly read: number; readonly mb: number }[];
 };
 
-/** Photos still waiting or being read, and how long the server took to say so. */
-async function waitingNow(address: string): Promise<{ waiting: number; ms: number }> {
-	const asked = performance.now();
-	const { photos } = (await (await fetch(`${address}api/status`)).json()) as { photos: { waiting: number } };
-	return { waiting: photos.waiting, ms: performance.now() - asked };
-}
-
 const photoOf = (index: number): Promise<Buffer> => {
 	const paths = demoPhotos();
 	return variant(paths[index % paths.length]!, index);
 };
 
-async function send(server: ServerProcess, bytes: Buffer): Promise<void> {
-	const body = new FormData();
-	body.append('purpose', 'garment');
-	body.append('file', new Blob([new Uint8Array(bytes)]), 'photo');
-	await fetch(`${server.address}api/photos`, { method: 'POST', body });
-}
-
 /** Uploads and waits for the last reading; the pictures are made before, for the first ones whose time counts. */
 async function readBatch(server: ServerProcess): Promise<Batch> {
 	const pid = server.process.pid!;
+	const home = { api: `${server.address}api/`, headers: {} };
 	const memory: { read: number; mb: number }[] = [];
 	let slowestMs = 0;
 	const watch = async (sent: number) => {
 		for (;;) {
-			const { waiting, ms } = await waitingNow(server.address);
-			slowestMs = Math.max(slowestMs, ms);
+			const asked = performance.now();
+			const waiting = await photosWaiting(home);
+			slowestMs = Math.max(slowestMs, performance.now() - asked);
 			if (waiting === 0) break;
 			await pause(200);
 		}
@@ -66,12 +55,12 @@ async function readBatch(server: ServerProcess): Promise<Batch> {
 	const made = await Promise.all(Array.from({ length: OF_A_PHONE }, (_, index) => photoOf(index)));
 	const cpuBefore = cpuSeconds(pid);
 	const { wallMs } = await timed(async () => {
-		for (const bytes of made) await send(server, bytes);
+		for (const bytes of made) await sendPhoto(home, bytes);
 		await watch(OF_A_PHONE);
 	});
 	const busyShare = (cpuSeconds(pid) - cpuBefore) / (wallMs / 1000) / availableParallelism();
 	for (let from = OF_A_PHONE; from < PHOTOS; from += STEP) {
-		for (let index = from; index < from + STEP; index++) await send(server, await photoOf(index));
+		for (let index = from; index < from + STEP; index++) await sendPhoto(home, await photoOf(index));
 		await watch(from + STEP);
 	}
 	return { photosASecond: OF_A_PHONE / (wallMs / 1000), busyShare, slowestMs, memory };

@@ -7,6 +7,7 @@ import { PASSWORD, tokenOf } from '../tests/support/hosted-app.ts';
 import { startPostgres } from '../tests/support/postgres.ts';
 import type { Program } from '../tests/support/program.ts';
 import { type HostEnvironment, startHost, startReader } from './hosted-process.ts';
+import { type HomeAddress, photosWaiting, sendPhoto } from './photos-by-http.ts';
 import { demoPhotos } from './sample-photos.ts';
 import { cpuSeconds, startServer } from './server-process.ts';
 import type { Row, Table } from './table.ts';
@@ -27,29 +28,16 @@ const phonePhotos = (): Promise<Buffer[]> => {
 	);
 };
 
-/** Where a home's routes lie, and who asks there. */
-type Home = { readonly address: string; readonly headers: Readonly<Record<string, string>> };
-
-async function send({ address, headers }: Home, photos: readonly Buffer[]): Promise<void> {
-	for (const bytes of photos) {
-		const body = new FormData();
-		body.append('purpose', 'garment');
-		body.append('file', new Blob([new Uint8Array(bytes)]), 'photo.jpg');
-		const { status } = await fetch(`${address}photos`, { method: 'POST', headers, body });
-		if (status !== 202) throw new Error(`a photo was answered ${status}`);
-	}
+async function send(home: HomeAddress, photos: readonly Buffer[]): Promise<void> {
+	for (const bytes of photos) await sendPhoto(home, bytes);
 }
 
-async function untilRead({ address, headers }: Home): Promise<void> {
-	for (;;) {
-		const { photos } = (await (await fetch(`${address}status`, { headers })).json()) as { photos: { waiting: number } };
-		if (photos.waiting === 0) return;
-		await pause(100);
-	}
+async function untilRead(home: HomeAddress): Promise<void> {
+	while ((await photosWaiting(home)) > 0) await pause(100);
 }
 
 /** The first person of a new host, and the home that begins with them. */
-async function joinFirst(origin: string, link: string): Promise<Home> {
+async function joinFirst(origin: string, link: string): Promise<HomeAddress> {
 	const joined = await fetch(`${origin}/api/host/join`, {
 		method: 'POST',
 		headers: { 'content-type': 'application/json' },
@@ -57,7 +45,7 @@ async function joinFirst(origin: string, link: string): Promise<Home> {
 	});
 	const headers = { cookie: joined.headers.getSetCookie()[0]!.split(';')[0]! };
 	const [home] = (await (await fetch(`${origin}/api/host/homes`, { headers })).json()) as { id: string }[];
-	return { address: `${origin}/homes/${home!.id}/api/`, headers };
+	return { api: `${origin}/homes/${home!.id}/api/`, headers };
 }
 
 type Measured = { readonly photosASecond: number; readonly cpuMsAPhoto: number };
@@ -97,7 +85,7 @@ async function inOneHome(folder: string, photos: readonly Buffer[]): Promise<Mea
 	const server = await startServer(folder);
 	try {
 		const pid = server.process.pid!;
-		const home: Home = { address: `${server.address}api/`, headers: {} };
+		const home = { api: `${server.address}api/`, headers: {} };
 		await send(home, photos.slice(0, 1));
 		await untilRead(home);
 		const before = cpuSeconds(pid);

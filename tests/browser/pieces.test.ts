@@ -3,21 +3,10 @@ import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Report } from '../../src/wardrobe/season/report.ts';
 import type { Season } from '../../src/wardrobe/words/season.ts';
+import { collage } from '../support/collage.ts';
 import { hasBrowser, type OpenedPage, openSite, type Site } from '../support/open-page.ts';
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}.jpg`, import.meta.url));
-
-/** Two of the demo's photos side by side, as in a collage. */
-async function collage(left: string, right: string): Promise<Buffer> {
-	const half = (name: string) => sharp(demo(name)).resize(400, 600, { fit: 'cover' }).toBuffer();
-	return sharp({ create: { width: 800, height: 600, channels: 3, background: '#fff' } })
-		.composite([
-			{ input: await half(left), left: 0, top: 0 },
-			{ input: await half(right), left: 400, top: 0 },
-		])
-		.png()
-		.toBuffer();
-}
 
 /** A page of a shop as a browser shows it: its name, a picture, a price, what is said of the piece. */
 const shopPage = (

@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
-import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { readPhoto } from '../../src/photo/read-photo.ts';
 import type { Reading } from '../../src/wardrobe/words/reading.ts';
+import { collage } from '../support/collage.ts';
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}.jpg`, import.meta.url));
 
@@ -10,18 +10,6 @@ async function readingOf(source: string | Uint8Array): Promise<Reading> {
 	const result = await readPhoto(source);
 	if (!result.ok) throw new Error(result.message);
 	return result.reading;
-}
-
-/** Two of the demo's photos side by side, as in a collage. */
-async function collage(left: string, right: string): Promise<Uint8Array> {
-	const half = (name: string) => sharp(demo(name)).resize(400, 600, { fit: 'cover' }).toBuffer();
-	return sharp({ create: { width: 800, height: 600, channels: 3, background: '#fff' } })
-		.composite([
-			{ input: await half(left), left: 0, top: 0 },
-			{ input: await half(right), left: 400, top: 0 },
-		])
-		.png()
-		.toBuffer();
 }
 
 describe('a photo of garments side by side', () => {
