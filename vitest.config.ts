@@ -54,6 +54,7 @@ export default defineConfig({
 					name: 'downloads',
 					include: ['tests/downloads/**/*.test.ts'],
 					...NEVER_BY_THE_CLOCK,
+					expect: { poll: { timeout: 180_000 } },
 					fileParallelism: false,
 				},
 			},

@@ -1,14 +1,17 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { rmSync } from 'node:fs';
-import type { APIRequestContext } from 'playwright-core';
+import { fileURLToPath } from 'node:url';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findBrowser, launch } from '../support/launch-browser.ts';
 import { bareSystem } from './bare-system.ts';
 import { stagedFolder, targetsMade } from './staged.ts';
 
-/** Garments whose colours were read from a photo. */
-async function garmentsRead(request: APIRequestContext, address: string): Promise<number> {
-	const garments = (await (await request.get(`${address}api/garments`)).json()) as { swatches: unknown[] }[];
+/** Garments whose colours were read from a photo. Asked from here: the program answers a browser only on behalf of its own page. */
+async function garmentsRead(address: string): Promise<number> {
+	const answer = await fetch(`${address}api/garments`);
+	expect(answer.status).toBe(200);
+	const garments = (await answer.json()) as { swatches: unknown[] }[];
 	return garments.filter(({ swatches }) => swatches.length > 0).length;
 }
 
@@ -39,13 +42,13 @@ describe.skipIf(!here || !canChangeRoot)('the download on a bare system', () => 
 			program.once('error', reject);
 			program.once('exit', (code) => reject(new Error(`The program ended with ${code}:\n${said}`)));
 		});
-	}, 300_000);
+	});
 
 	afterAll(() => {
 		program?.removeAllListeners('exit');
 		program?.kill('SIGKILL');
 		if (root) rmSync(root, { recursive: true, force: true });
-	}, 120_000);
+	});
 
 	it('starts by its start file alone and reads photos in a real browser', async () => {
 		const browser = await launch(await findBrowser());
@@ -53,15 +56,22 @@ describe.skipIf(!here || !canChangeRoot)('the download on a bare system', () => 
 			const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
 			await page.goto(address);
 			await page.getByRole('button', { name: 'Open the demo' }).click();
-			await expect
-				.poll(() => garmentsRead(page.request, address), { timeout: 280_000, interval: 1_000 })
-				.toBeGreaterThan(30);
+			await expect.poll(() => garmentsRead(address)).toBeGreaterThan(30);
 			await page.getByRole('link', { name: 'Garments' }).first().click();
 			await page.getByRole('img').first().waitFor();
+			// The demo comes with its readings: a photo that it does not have is read by the networks of this download.
+			const before = await garmentsRead(address);
+			const buffer = await sharp(fileURLToPath(new URL('../../demo-images/g01-cream-linen-shirt.jpg', import.meta.url)))
+				.flop()
+				.jpeg()
+				.toBuffer();
+			const input = page.getByLabel('Add garments', { exact: true }).locator('input[type=file]').first();
+			await input.setInputFiles([{ name: 'IMG_1.jpg', mimeType: 'image/jpeg', buffer }]);
+			await expect.poll(() => garmentsRead(address)).toBe(before + 1);
 		} finally {
 			await browser.close();
 		}
-	}, 300_000);
+	});
 
 	it('says where to go where no browser can be opened', () => {
 		expect(said).toContain('open http://localhost:');
