@@ -10,6 +10,7 @@ import { workBeside } from './beside/work-beside.ts';
 import { createEventHub } from './events.ts';
 import { followPhotos } from './follow-photos.ts';
 import { keepToldPieces } from './keep-told-pieces.ts';
+import { noteGaps } from './note-gaps.ts';
 import { createPhotoJobs } from './photo-jobs.ts';
 import { restoreHome } from './restore-home.ts';
 import type { Services } from './services.ts';
@@ -56,7 +57,10 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 			await keepToldPieces({ store, events }, photo, reading);
 			await following.followLight(photo, reading);
 		},
-		onAllRead: following.followGroundsRead,
+		onAllRead: async () => {
+			await following.followGroundsRead();
+			await noteGaps({ store, events, now });
+		},
 		report: (error) => settings.log(say('refusals.faultOfPhoto', { error: String(error) })),
 	});
 	for (const id of await store.photos.waiting()) await jobs.enqueue(id);

@@ -27,6 +27,9 @@ export function staleError(things: readonly StaleThing[]): UserError {
 	return new UserError('stale', say('refusals.stale', { told }), { details: { changed: things } });
 }
 
+/** What the program notes by itself of a line-up: nobody's change, so it makes none stale. */
+const NOTED_BY_ITSELF: readonly string[] = ['gapIds'];
+
 /** What changed of a thing since the version that was seen; null where nothing did, or no version was told. */
 export async function changedSinceSeen(
 	home: HomeReads,
@@ -36,7 +39,9 @@ export async function changedSinceSeen(
 	seen: number | undefined,
 ): Promise<StaleThing | null> {
 	if (seen === undefined || seen === thing.version) return null;
-	return { kind, id, fields: await home.changesSince(kind, id, seen), now: thing };
+	const fields = await home.changesSince(kind, id, seen);
+	if (fields.length > 0 && fields.every((field) => NOTED_BY_ITSELF.includes(field))) return null;
+	return { kind, id, fields, now: thing };
 }
 
 /** Refuses a change to a thing that is no longer as it was seen; `seen` undefined = the caller takes it as it is. */

@@ -4,7 +4,7 @@ import type { LineUpRequest } from '../wardrobe/line-up/line-up-setup.ts';
 import { swapsFor } from '../wardrobe/line-up/swaps.ts';
 import { type WhatIf, whatIf } from '../wardrobe/line-up/what-if.ts';
 import type { LineUpChoice, Season } from '../wardrobe/words/season.ts';
-import { idsIn, lineUpOf } from './decisions/choose-line-up.ts';
+import { idsIn, lineUpOf } from './chosen-set.ts';
 import { foundIn } from './found-in.ts';
 import { loadSeasonInput } from './load-season.ts';
 import { proveLineUp } from './prove-line-up.ts';

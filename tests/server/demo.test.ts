@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import type { Report } from '../../src/wardrobe/season/report.ts';
+import { cutOut } from '../support/pictures.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
 /**
@@ -75,9 +76,39 @@ describe('the demo scenario', () => {
 		expect(fewer.gapIds.length).toBeGreaterThan(chosen.gapIds.length);
 		await test.send('POST', '/api/undo');
 		expect((await test.get(url)).body.gapIds).toEqual(chosen.gapIds);
-		// Without a set there is nothing to keep in order.
-		expect((await test.send('PATCH', url, { garmentIds: [] })).body.gapIds).toEqual([]);
+	});
+
+	it('notes the gaps anew once pictures that came in are read', async () => {
+		const season = `/api/seasons/${report.season.id}`;
+		const noted = async () => (await test.get(`${season}/line-up`)).body.gapIds as string[];
+		const before = await noted();
+		const bytes = await cutOut([52, 60, -50]);
+		await test.upload({ purpose: 'inspiration', seasonId: report.season.id }, [{ name: 'violet.png', bytes }]);
+		const after = await noted();
+		expect(after).not.toEqual(before);
+		expect(after).toEqual(((await test.get(`${season}/report`)).body as Report).gaps.map(({ id }) => id));
 		await test.send('POST', '/api/undo');
+	});
+
+	it('notes the gaps without a line-up too, and nobody has to choose again for it', async () => {
+		const season = `/api/seasons/${report.season.id}`;
+		const { body: chosen } = await test.get(`${season}/line-up`);
+		const { body: none } = await test.send('PATCH', `${season}/line-up`, { garmentIds: [] });
+		const gapsShown = async () => ((await test.get(`${season}/report`)).body as Report).gaps.map(({ id }) => id);
+		expect(none.gapIds).toEqual(await gapsShown());
+		await test.send('POST', `${season}/palette/derive`, { from: 'garments' });
+		const { body: noted } = await test.get(`${season}/line-up`);
+		expect(noted.gapIds).not.toEqual(none.gapIds);
+		expect(noted.gapIds).toEqual(await gapsShown());
+		expect(noted.version).toBeGreaterThan(none.version);
+		// The page still holds the version from before the note.
+		const again = await test.send('PATCH', `${season}/line-up`, {
+			garmentIds: chosen.garmentIds,
+			version: none.version,
+		});
+		expect(again.status).toBe(200);
+		for (let decision = 0; decision < 3; decision++) await test.send('POST', '/api/undo');
+		expect((await test.get(`${season}/line-up`)).body.garmentIds).toEqual(chosen.garmentIds);
 	});
 
 	it('finds the palette colour that nothing owned covers', () => {

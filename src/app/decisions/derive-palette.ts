@@ -4,17 +4,18 @@ import { derivePalette } from '../../wardrobe/palette/palette.ts';
 import { decide } from '../decide.ts';
 import { foundIn } from '../found-in.ts';
 import { loadPaletteReadings } from '../load-season.ts';
+import { noteGaps } from '../note-gaps.ts';
 import type { Services } from '../services.ts';
 import { type PaletteAnswer, paletteAnswer, paletteAsSeen } from './palette-answer.ts';
 
 /** Derives the season's palette anew, keeping what the person locked or took out. */
-export function deriveSeasonPalette(
+export async function deriveSeasonPalette(
 	services: Services,
 	asked: Asked,
 	seasonId: string,
 	{ from, seen }: { readonly from: 'inspirations' | 'garments'; readonly seen?: number | undefined },
 ): Promise<PaletteAnswer> {
-	return decide(services, asked, async (home) => {
+	const answer = await decide(services, asked, async (home) => {
 		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const readings = await loadPaletteReadings(home, season, from);
 		const { baseCount, colourCount } = season;
@@ -28,4 +29,6 @@ export function deriveSeasonPalette(
 			answer: (after) => paletteAnswer(after, season),
 		};
 	});
+	await noteGaps(services);
+	return answer;
 }

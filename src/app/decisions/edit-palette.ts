@@ -5,18 +5,19 @@ import { decide } from '../decide.ts';
 import { UserError } from '../errors.ts';
 import { foundIn } from '../found-in.ts';
 import { loadPaletteReadings } from '../load-season.ts';
+import { noteGaps } from '../note-gaps.ts';
 import type { Services } from '../services.ts';
 import { type PaletteAnswer, paletteAnswer, paletteAsSeen } from './palette-answer.ts';
 
 /** Locks, merges, splits, names, adds or takes out a colour. Works on the palette as it was seen, one colour at a time; `seen` undefined = as it is. */
-export function editSeasonPalette(
+export async function editSeasonPalette(
 	services: Services,
 	asked: Asked,
 	seasonId: string,
 	edit: PaletteEdit,
 	seen?: number,
 ): Promise<PaletteAnswer> {
-	return decide(services, asked, async (home) => {
+	const answer = await decide(services, asked, async (home) => {
 		const season = await foundIn(home.seasons, 'season')(seasonId);
 		const palette = await paletteAsSeen(home, seasonId, seen);
 		const pictures = await loadPaletteReadings(home, season, 'inspirations');
@@ -29,4 +30,6 @@ export function editSeasonPalette(
 			answer: (after) => paletteAnswer(after, season),
 		};
 	});
+	await noteGaps(services);
+	return answer;
 }

@@ -1,5 +1,6 @@
 import type { PhotoTask } from '../../store/postgres/photo-queue.ts';
 import { keepToldPieces } from '../keep-told-pieces.ts';
+import { noteGaps } from '../note-gaps.ts';
 import { noteUnread, type PhotoReader, readPhotoOf } from '../read-photo-of.ts';
 import type { Services } from '../services.ts';
 import { suggestFromPhotos } from '../suggest-from-photos.ts';
@@ -39,7 +40,10 @@ export async function work(
 			const reader = readerOf(services);
 			while ((await readPhotoOf(reader, photoId)) === 'changed');
 			const { waiting } = await services.store.photos.counts();
-			if (waiting === 0) await services.followGrounds();
+			if (waiting === 0) {
+				await services.followGrounds();
+				await noteGaps(services);
+			}
 			onRead(Math.round(performance.now() - begun));
 		},
 		onGivenUp: async ({ homeId, photoId }) => {

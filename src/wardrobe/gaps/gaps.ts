@@ -23,12 +23,12 @@ const byBoard = (a: Gap, b: Gap): number =>
 	b.missing - a.missing ||
 	(a.id < b.id ? -1 : 1);
 
-/** The gaps that stood in the season's list when its line-up was chosen, in their order; none before that. */
+/** The gaps that stood in the season's list when they were last noted, in their order; none before that. */
 export const gapsShownBefore = ({ lineUp }: SeasonInput): readonly string[] => lineUp?.gapIds ?? [];
 
 /**
  * What is missing: tentative colours last, else by the pictures that one such piece likely makes wearable and the share of the palette that is open in its colour, then pieces
- * before colours before slots. From the choice of a line-up on they keep their order until one is worth clearly more: no new photo shuffles them.
+ * before colours before slots. Once they were noted they keep their order until one is worth clearly more: no new photo shuffles them.
  */
 export function gapsOf(input: SeasonInput, facts: GapFacts, held = heldGarments(input)): Gap[] {
 	const spare = input.garments.filter(

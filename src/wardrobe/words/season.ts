@@ -92,6 +92,6 @@ export type LineUpChoice = Versioned & {
 	readonly garmentIds: readonly string[];
 	readonly mustKeep: readonly string[];
 	readonly neverUse: readonly string[];
-	/** The gaps as they stood in the list when the set was chosen: they keep that order until one is worth clearly more. Absent in sets of before this was noted. */
+	/** The gaps as they stood in the list when the set was chosen or photos were last read: they keep that order until one is worth clearly more. Absent where none were noted yet. */
 	readonly gapIds?: readonly string[];
 };
