@@ -472,7 +472,7 @@ export const lineUpChoice = Type.Unsafe<LineUpChoice>({
 		gapIds: Type.Optional(
 			told(
 				Type.Array(Type.String()),
-				'The gaps as they stood in the list when the set was chosen: they keep that order until one is worth clearly more. Absent in sets of before this was noted.',
+				'The gaps as they stood in the list when the set was chosen or photos were last read: they keep that order until one is worth clearly more. Absent where none were noted yet.',
 			),
 		),
 	}),
