@@ -17,34 +17,39 @@ export type MarkedPiece = {
 export const LEAST_PIECE = 0.01;
 const ACCESSORY = SLOTS.indexOf('accessory') + 1;
 
-/** Marks of the region (4 neighbours) of one label around a pixel; its pixels are taken out of `left`. */
-function region(left: Uint8Array, widthPx: number, start: number): { marks: Uint8Array; area: number } {
-	const marks = new Uint8Array(left.length);
-	const open = [start];
-	let area = 0;
-	left[start] = 0;
-	while (open.length > 0) {
-		const at = open.pop()!;
-		marks[at] = 1;
-		area++;
+/**
+ * The pixels of the region (4 neighbours) around a pixel, as the first ones of `found`; returns how many. They are taken out of `left`.
+ */
+function takeRegion(left: Uint8Array, widthPx: number, start: number, found: Uint32Array): number {
+	let count = 0;
+	const take = (at: number) => {
+		if (left[at] !== 1) return;
+		left[at] = 0;
+		found[count++] = at;
+	};
+	take(start);
+	for (let next = 0; next < count; next++) {
+		const at = found[next]!;
 		const column = at % widthPx;
-		const neighbours = [at - widthPx, at + widthPx, column > 0 ? at - 1 : -1, column < widthPx - 1 ? at + 1 : -1];
-		for (const next of neighbours) {
-			if (next < 0 || next >= left.length || left[next] === 0) continue;
-			left[next] = 0;
-			open.push(next);
-		}
+		take(at - widthPx);
+		take(at + widthPx);
+		if (column > 0) take(at - 1);
+		if (column < widthPx - 1) take(at + 1);
 	}
-	return { marks, area };
+	return count;
 }
 
 /** The regions (4 neighbours) of the marked pixels of at least so many pixels, the largest first. One byte a pixel, 1 = marked; the marks are used up. */
 export function regionsOf(marks: Uint8Array, widthPx: number, least: number): { marks: Uint8Array; area: number }[] {
 	const regions: { marks: Uint8Array; area: number }[] = [];
-	for (let at = 0; at < marks.length; at++) {
-		if (marks[at] === 0) continue;
-		const one = region(marks, widthPx, at);
-		if (one.area >= least) regions.push(one);
+	const found = new Uint32Array(marks.length);
+	for (let start = 0; start < marks.length; start++) {
+		if (marks[start] !== 1) continue;
+		const area = takeRegion(marks, widthPx, start, found);
+		if (area < least) continue;
+		const own = new Uint8Array(marks.length);
+		for (const at of found.subarray(0, area)) own[at] = 1;
+		regions.push({ marks: own, area });
 	}
 	return regions.sort((one, other) => other.area - one.area);
 }

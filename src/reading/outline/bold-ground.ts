@@ -57,19 +57,33 @@ function isLike(ground: Lab65, [L, a, b]: Lab65): boolean {
 	);
 }
 
+/** The cells along the frame: those that no cloth covers, and how many there are with the others. */
+function ringOf({ width, height, cloth }: Grid): { readonly free: Uint32Array; readonly count: number } {
+	const depth = Math.ceil(RING * Math.min(width, height));
+	const free = new Uint32Array(cloth.length);
+	let [count, freeCount] = [0, 0];
+	for (let y = 0; y < height; y++) {
+		const isAcross = y < depth || y >= height - depth;
+		for (let x = 0; x < width; x++) {
+			if (!isAcross && x === depth) x = Math.max(depth, width - depth);
+			count++;
+			const cell = y * width + x;
+			if (cloth[cell] === 0) free[freeCount++] = cell;
+		}
+	}
+	return { free: free.subarray(0, freeCount), count };
+}
+
 /** The colour of the one bold ground that lies along the frame, or null. */
 function boldGround(grid: Grid): Lab65 | null {
-	const { width, height, cloth } = grid;
-	const ring = RING * Math.min(width, height);
-	const cells = [...cloth.keys()].filter((cell) => {
-		const [x, y] = [cell % width, Math.floor(cell / width)];
-		return Math.min(x, y, width - 1 - x, height - 1 - y) < ring;
-	});
-	const free = cells.filter((cell) => cloth[cell] === 0);
-	if (free.length === 0) return null;
-	const ground = medianLab(Float32Array.from(free.flatMap((cell) => labAt(grid, cell))));
-	const like = free.filter((cell) => isLike(ground, labAt(grid, cell)));
-	return chroma(ground) >= BOLD && like.length >= LEAST_OF_RING * cells.length ? ground : null;
+	const { free, count } = ringOf(grid);
+	if (free.length < LEAST_OF_RING * count) return null;
+	const labs = new Float32Array(free.length * 3);
+	for (const [at, cell] of free.entries()) labs.set(grid.labs.subarray(cell * 3, cell * 3 + 3), at * 3);
+	const ground = medianLab(labs);
+	if (chroma(ground) < BOLD) return null;
+	const like = free.reduce((sum, cell) => sum + (isLike(ground, labAt(grid, cell)) ? 1 : 0), 0);
+	return like >= LEAST_OF_RING * count ? ground : null;
 }
 
 /** The cells of cloth that the ground runs into without an edge. */
