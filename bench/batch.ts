@@ -9,15 +9,19 @@ import { demoPhotos } from './sample-photos.ts';
 import { cpuSeconds, residentMb, type ServerProcess, startServer } from './server-process.ts';
 import { type Row, type Table, timed } from './table.ts';
 
-const PHOTOS = 500;
-/** Memory is looked at whenever so many more have been read. */
-const STEP = 100;
 /** The first so many are of one kind, a phone's; speed is theirs. */
 const OF_A_PHONE = 200;
+/** So many of several formats and sizes follow; memory is theirs. */
+const MIXED = 500;
+/** Memory is looked at whenever so many more have been read. */
+const STEP = 100;
 
-/** Different bytes each time (a new size), so that none is taken for a photo already known; every fifth of the later ones in another format or size. */
+/** So many sizes, a pixel apart: with the photos in turn, no two of a run are the same. */
+const SIZES = 211;
+
+/** Different bytes each time, so that none is taken for a photo already known; of five mixed ones, three are in another format or size. */
 async function variant(path: string, index: number): Promise<Buffer> {
-	const picture = (width: number) => sharp(readFileSync(path)).resize(width + index);
+	const picture = (width: number) => sharp(readFileSync(path)).resize(width + (index % SIZES));
 	if (index >= OF_A_PHONE && index % 5 === 0) return picture(700).png({ compressionLevel: 3 }).toBuffer();
 	if (index >= OF_A_PHONE && index % 5 === 1) return picture(900).webp({ quality: 80, effort: 1 }).toBuffer();
 	if (index >= OF_A_PHONE && index % 5 === 2) return picture(3000).jpeg({ quality: 90 }).toBuffer();
@@ -42,7 +46,7 @@ async function readBatch(server: ServerProcess): Promise<Batch> {
 	const home = { api: `${server.address}api/`, headers: {} };
 	const memory: { read: number; mb: number }[] = [];
 	let slowestMs = 0;
-	const watch = async (sent: number) => {
+	const watch = async () => {
 		for (;;) {
 			const asked = performance.now();
 			const waiting = await photosWaiting(home);
@@ -50,18 +54,18 @@ async function readBatch(server: ServerProcess): Promise<Batch> {
 			if (waiting === 0) break;
 			await pause(200);
 		}
-		memory.push({ read: sent, mb: residentMb(pid) });
 	};
 	const made = await Promise.all(Array.from({ length: OF_A_PHONE }, (_, index) => photoOf(index)));
 	const cpuBefore = cpuSeconds(pid);
 	const { wallMs } = await timed(async () => {
 		for (const bytes of made) await sendPhoto(home, bytes);
-		await watch(OF_A_PHONE);
+		await watch();
 	});
 	const busyShare = (cpuSeconds(pid) - cpuBefore) / (wallMs / 1000) / availableParallelism();
-	for (let from = OF_A_PHONE; from < PHOTOS; from += STEP) {
-		for (let index = from; index < from + STEP; index++) await sendPhoto(home, await photoOf(index));
-		await watch(from + STEP);
+	for (let read = STEP; read <= MIXED; read += STEP) {
+		for (let index = read - STEP; index < read; index++) await sendPhoto(home, await photoOf(OF_A_PHONE + index));
+		await watch();
+		memory.push({ read, mb: residentMb(pid) });
 	}
 	return { photosASecond: OF_A_PHONE / (wallMs / 1000), busyShare, slowestMs, memory };
 }
@@ -76,7 +80,7 @@ async function floorMs(): Promise<number> {
 	return wallMs / 20;
 }
 
-/** 500 photos uploaded by HTTP and read, end to end: how fast a phone's are, and whether memory grows. */
+/** Photos uploaded by HTTP and read, end to end: how fast a phone's are, and whether memory grows with mixed ones. */
 export async function run(): Promise<readonly Table[]> {
 	const home = mkdtempSync(join(tmpdir(), 'dyelot-bench-'));
 	const server = await startServer(home);
@@ -91,11 +95,11 @@ export async function run(): Promise<readonly Table[]> {
 				rows: [['upload to last reading', photosASecond, busyShare * 100, idleMb, slowestMs]],
 				ratios: {
 					"a photo of a batch / sharp's decode and shrink": 1000 / photosASecond / floor,
-					[`memory after ${PHOTOS} mixed photos / after ${OF_A_PHONE}`]: memory.at(-1)!.mb / memory[0]!.mb,
+					[`memory after ${MIXED} mixed photos / after ${STEP}`]: memory.at(-1)!.mb / memory[0]!.mb,
 				},
 			},
 			{
-				title: `Memory while ${PHOTOS} photos are read (JPEG of 8 and 12 megapixels, WebP, PNG)`,
+				title: `Memory while ${MIXED} more are read (JPEG of 8 and 12 megapixels, WebP, PNG)`,
 				columns: ['photos read', 'RSS MB'],
 				rows: memory.map(({ read, mb }): Row => [String(read), mb]),
 			},
