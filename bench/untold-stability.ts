@@ -64,7 +64,7 @@ function said(input: SeasonInput): Record<string, ReadonlyMap<string, string>> {
 
 /** Of the garments owned twice the share that is told as twins, and how many other pairs are told so for each of them; both in percent. */
 function twinsFound(garments: readonly Garment[]): readonly [found: number, others: number] {
-	const twins = twinsOf(garments);
+	const { twins } = twinsOf(garments);
 	const real = twins.filter(({ garmentA, garmentB }) => garmentB === garmentA + AGAIN || garmentA === garmentB + AGAIN);
 	return [(100 * real.length) / OWNED_TWICE, (100 * (twins.length - real.length)) / OWNED_TWICE];
 }

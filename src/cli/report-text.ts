@@ -5,6 +5,9 @@ import { textOfPalette } from './commands/palette.ts';
 
 const heading = (text: string) => `\n${text}\n${'-'.repeat(text.length)}`;
 
+/** Twins and pieces too close to tell apart that the terminal's report names. */
+const TWINS_TOLD = 6;
+
 /** The season's report for a terminal: the same numbers and sentences as the page. */
 export function textOfReport(report: Report): string {
 	const { season, palette, held, garments, loners, gaps, wishes, lookBack } = report;
@@ -30,6 +33,7 @@ export function textOfReport(report: Report): string {
 		heading(say('reportText.byFit')),
 		...(fits.length > 0 ? fits : [`  ${say('reportText.noneYet')}`]),
 		...(report.surerLight.sentence ? [`  ${report.surerLight.sentence}`] : []),
+		...[...report.twins, ...report.tooClose].slice(0, TWINS_TOLD).map(({ sentence }) => `  ${sentence}`),
 		heading(say('reportText.alone')),
 		...(flagged.length > 0 ? flagged.map(({ sentence }) => `  ${sentence}`) : [`  ${say('reportText.noneAlone')}`]),
 		heading(say('reportText.gaps')),

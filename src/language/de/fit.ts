@@ -71,7 +71,13 @@ export const FIT = {
 	twins: {
 		alike: '„{{one}}“ und „{{other}}“ haben fast dieselbe Farbe.',
 		maybe:
-			'„{{one}}“ und „{{other}}“ könnten dieselbe Farbe haben: Ihre Fotos unterscheiden sie nicht. Schau beide bei Tageslicht an.',
+			'„{{one}}“ und „{{other}}“ haben wahrscheinlich dieselbe Farbe; ihre Fotos sind nicht sicher genug, um das zu sagen. Schau beide bei Tageslicht an.',
+		tooClose:
+			'{{names}} liegen zu nahe beieinander, als dass ihre Fotos sie unterscheiden. Leg sie bei Tageslicht nebeneinander.',
+		tooCloseUntold:
+			'{{names}} liegen zu nahe beieinander, als dass diese Fotos sie unterscheiden. Ein neues Foto mit einer Graukarte daneben sagt mehr.',
+		andOthers_one: '{{names}} und {{count}} weiteres Teil',
+		andOthers_other: '{{names}} und {{count}} weitere Teile',
 	},
 	loners: {
 		question:

@@ -71,7 +71,12 @@ export const FIT = {
 	twins: {
 		alike: '{{one}} and {{other}} are nearly the same colour.',
 		maybe:
-			'{{one}} and {{other}} could be the same colour: their photos do not tell them apart. Look at both in daylight.',
+			'{{one}} and {{other}} are likely the same colour; their photos are not sure enough to say so. Look at both in daylight.',
+		tooClose: '{{names}} are too close to tell apart by their photos. Look at them side by side in daylight.',
+		tooCloseUntold:
+			'{{names}} are too close to tell apart by these photos. A grey card beside each, in a new photo, tells more.',
+		andOthers_one: '{{names}} and {{count}} other',
+		andOthers_other: '{{names}} and {{count}} others',
 	},
 	loners: {
 		question:

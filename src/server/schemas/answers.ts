@@ -23,7 +23,7 @@ import type { Fit, SwatchFit } from '../../wardrobe/fit/fit-result.ts';
 import type { AxisProfile, StyleProfile } from '../../wardrobe/fit/style.ts';
 import type { AxisFit } from '../../wardrobe/fit/style-fit.ts';
 import type { SurerLight } from '../../wardrobe/fit/surer-light.ts';
-import type { Twin } from '../../wardrobe/fit/twins.ts';
+import type { TooClose, Twin } from '../../wardrobe/fit/twins.ts';
 import type { AskedColour, Bands, HeldColour, Thread } from '../../wardrobe/gaps/bands.ts';
 import type { Gap } from '../../wardrobe/gaps/gap.ts';
 import type { MissingPiece } from '../../wardrobe/gaps/missing-piece.ts';
@@ -1355,15 +1355,15 @@ export const twin = Type.Unsafe<Twin>({
 			Type.Number(),
 			'CIEDE2000 of their main colours; lightness counts less where the light of one photo is not told.',
 		),
-		within: told(Type.Number(), 'Distance up to which the two photos cannot tell them apart.'),
+		chance: told(Type.Number(), 'How likely they are one colour, 0..1, see `twinChances`.'),
 		sureness: told(
 			oneOf(['alike', 'maybe']),
-			"`alike` up to SAME_SIDE_BY_SIDE whatever the photos' errors; `maybe` where only the photos' errors allow it.",
+			'`alike` up to SAME_SIDE_BY_SIDE where the photos can tell that; else `maybe`.',
 		),
 		sentence: Type.String(),
 	}),
 	title: 'Twin',
-	description: 'Two pieces of one kind that may be the same colour.',
+	description: 'Two pieces of one kind that are likely the same colour.',
 });
 
 export const garmentWear = Type.Unsafe<GarmentWear>({
@@ -1422,6 +1422,13 @@ export const surerLight = Type.Unsafe<SurerLight>({
 	}),
 	title: 'SurerLight',
 	description: 'What a sheet of paper and a grey card would buy: how many pieces that are unsure now would be clear.',
+});
+
+export const tooClose = Type.Unsafe<TooClose>({
+	...exact({ garmentIds: Type.Array(Type.String()), sentence: Type.String() }),
+	title: 'TooClose',
+	description:
+		'Pieces of one kind that their photos do not tell apart, and of which nobody can say whether they are twins.',
 });
 
 export const askedColour = Type.Unsafe<AskedColour>({
@@ -1719,6 +1726,7 @@ export const report = Type.Unsafe<Report>({
 		surerLight: told(surerLight, 'What paper and a grey card beside the pieces would buy.'),
 		loners: Type.Array(loner),
 		twins: Type.Array(twin),
+		tooClose: told(Type.Array(tooClose), 'Pieces of one kind that their photos do not tell apart.'),
 		bands: bands,
 		needs: Type.Array(exact({ slot: slotWords, wanted: Type.Number(), held: Type.Number() })),
 		enough: told(enough, 'How long what is held lasts between two washes.'),

@@ -1,18 +1,10 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import type { Garment } from '../words/garment.ts';
 import { normalPair, seededRandom } from '../words/seeded-random.ts';
+import { deviationOf } from './photo-deviation.ts';
 
 /** Times everything is "photographed again": a share of them is then known to about 0.06 (binomial standard deviation at 0.7). */
 const REREADS = 60;
-
-/**
- * The stated error covers the true one 80 % of the time. The length of a normal error in three directions stays under 2.154 standard
- * deviations 80 % of the time (chi distribution with 3 degrees of freedom), so this turns the one into the other.
- */
-const ERROR_TO_DEVIATION = 1 / 2.154;
-
-/** No photo is imagined worse than this (CIEDE2000): the worst uncorrected phone photo of a chart that was measured erred by 17 on average. */
-const ERROR_AT_MOST = 17;
 
 /** One imagined re-reading of all photos. */
 export type Reread = {
@@ -27,7 +19,7 @@ export type Reread = {
 export function rereadsOf(garments: readonly Garment[], seed: number): Reread[] {
 	const moves = garments.map(({ id, photoIds, trust }) => {
 		const random = seededRandom(`reread ${seed} ${photoIds.length > 0 ? photoIds.join(' ') : id}`);
-		const deviation = Math.min(ERROR_AT_MOST, trust.error) * ERROR_TO_DEVIATION;
+		const deviation = deviationOf(trust.error);
 		return Array.from({ length: REREADS }, (): Lab65 => {
 			const [L, a] = normalPair(random);
 			const [b] = normalPair(random);

@@ -1,14 +1,9 @@
+import { deviationOf } from '../fit/photo-deviation.ts';
 import type { Garment } from '../words/garment.ts';
 import type { Trust } from '../words/reading.ts';
 import type { AnsweredPiece } from './picture-outfit.ts';
 import { HAS_IT_WITHIN, NEAR_IT_WITHIN } from './piece-answer.ts';
 import type { WearableBoard } from './wearable-pictures.ts';
-
-/**
- * Stated errors are lengths in three directions that 80 % of errors stay under; along the one that leads from garment to piece the error is normal
- * with this part of it as standard deviation (chi distribution with 3 degrees of freedom).
- */
-const ERROR_TO_DEVIATION = 1 / 2.154;
 
 /** Normal distribution function by a logistic one, within 0.01 (Tocher 1963). */
 const below = (deviations: number): number => 1 / (1 + Math.exp(-deviations * 1.702));
@@ -24,7 +19,7 @@ function missingChance({ answer }: AnsweredPiece, pictureTrust: Trust, garment: 
 	// Near enough and missing all the same: another piece wears it, or two things do not fit at once.
 	if (isMissing && answer.distance <= within) return 1;
 	// Today's photo is one draw, the next another: their difference errs by the square root of 2 more than one.
-	const deviation = Math.SQRT2 * Math.hypot(pictureTrust.error, garment.trust.error) * ERROR_TO_DEVIATION;
+	const deviation = Math.SQRT2 * Math.hypot(deviationOf(pictureTrust.error), deviationOf(garment.trust.error));
 	return below((answer.distance - within) / Math.max(deviation, 0.1));
 }
 

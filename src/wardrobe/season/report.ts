@@ -5,7 +5,7 @@ import { neededPieces } from '../days/season-defaults.ts';
 import { daysOfSeason } from '../days/usual-days.ts';
 import { type StyleProfile, styleProfile } from '../fit/style.ts';
 import { type SurerLight, surerLight } from '../fit/surer-light.ts';
-import { type Twin, twinsOf } from '../fit/twins.ts';
+import { type TooClose, type Twin, twinsOf } from '../fit/twins.ts';
 import { type Bands, coveredShareOf } from '../gaps/bands.ts';
 import type { Gap } from '../gaps/gap.ts';
 import { gapsShownBefore } from '../gaps/gaps.ts';
@@ -61,6 +61,8 @@ export type Report = {
 	readonly surerLight: SurerLight;
 	readonly loners: readonly Loner[];
 	readonly twins: readonly Twin[];
+	/** Pieces of one kind that their photos do not tell apart. */
+	readonly tooClose: readonly TooClose[];
 	readonly bands: Bands;
 	readonly needs: readonly { readonly slot: Slot; readonly wanted: number; readonly held: number }[];
 	/** How long what is held lasts between two washes. */
@@ -172,7 +174,7 @@ export function seasonReport(input: SeasonInput): Report {
 		input.inspirations.map(({ reading, inspiration }) => toldReading(reading, inspiration.pieceKinds)),
 	);
 	const loners = lonersOf(here, context, { table });
-	const twins = twinsOf(here);
+	const { twins, tooClose } = twinsOf(here);
 	const rail = heldGarments(input);
 	const worn = wearableBoard(input);
 	const pictures = picturesReport(worn, input.garments, wishedAmong(gapsShownBefore(input)));
@@ -198,6 +200,7 @@ export function seasonReport(input: SeasonInput): Report {
 		surerLight: surerLight(here, input.palette),
 		loners,
 		twins,
+		tooClose,
 		bands,
 		needs: needsOf(input, rail),
 		enough: enoughOf(rail, days),

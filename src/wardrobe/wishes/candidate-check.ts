@@ -1,7 +1,7 @@
 import { medianOf } from '../../colour/median.ts';
 import { say } from '../../language/speak.ts';
 import { fitOf, nearestColour } from '../fit/fit.ts';
-import { twinOf } from '../fit/twins.ts';
+import { twinsAmong } from '../fit/twins.ts';
 import { bandsOf } from '../gaps/bands.ts';
 import { rangeOf } from '../pairs/outfit-range.ts';
 import { outfitTallies } from '../pairs/outfit-tallies.ts';
@@ -82,7 +82,7 @@ export function checkCandidate(candidate: Candidate, input: SeasonInput): Candid
 	const wish = answeredWish(candidate, input.wishes)?.wish ?? null;
 	const usual = usualUse(candidate, input);
 	const wearsPerYear = wish?.expectedWearsPerYear ?? usual.wearsPerYear ?? USUAL_WEARS;
-	const twins = owned.flatMap((one) => twinOf(garment, one) ?? []).sort((a, b) => a.distance - b.distance);
+	const twins = twinsAmong(garment, owned);
 	const samePhoto = owned.find(({ photoIds }) => photoIds.includes(candidate.photoId));
 	const check = {
 		candidateId: candidate.id,

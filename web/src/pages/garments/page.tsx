@@ -7,6 +7,7 @@ import { Empty } from '../../parts/empty.tsx';
 import { Loading } from '../../parts/loading.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { SurerPhotos } from '../../parts/surer-photos.tsx';
 import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { EarlyPageProps } from '../../shell/page-code.ts';
 import { purposeOf } from '../../shell/station-words.ts';
@@ -109,7 +110,7 @@ export default function GarmentsPage({ seasonId, report }: EarlyPageProps) {
 				<AllGarments shown={shown} filter={filter} onFilter={setFilter} onOpen={setOpenId} />
 			)}
 			{/* Below the list: it comes with the report, and nothing above may move then. */}
-			{report?.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
+			{report ? <SurerPhotos report={report} /> : null}
 			{garments.length > 0 ? <Grounds /> : null}
 			<ImportTable />
 			{report ? <NextStepLink report={report} place="garments" kindsOpen={toConfirm.length} /> : null}

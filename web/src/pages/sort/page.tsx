@@ -7,6 +7,7 @@ import { Empty } from '../../parts/empty.tsx';
 import { LastYearNotes } from '../../parts/last-year-notes.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
+import { SurerPhotos } from '../../parts/surer-photos.tsx';
 import { addressOf } from '../../shell/addresses.ts';
 import { NextStepLink } from '../../shell/next-step-link.tsx';
 import type { PageProps } from '../../shell/page-code.ts';
@@ -79,7 +80,7 @@ export default function SortPage({ report }: PageProps) {
 				</div>
 			)}
 			<Leaving items={items} />
-			{report.surerLight.sentence ? <p className="small quiet">{report.surerLight.sentence}</p> : null}
+			<SurerPhotos report={report} />
 			<NextStepLink report={report} place="sort" />
 		</div>
 	);
