@@ -48,6 +48,7 @@ const SHAPES: Readonly<Record<string, TSchema>> = {
 		loved: amount,
 		warmth: amount,
 		condition: oneOf(CONDITIONS),
+		conditionSince: Type.Optional(text),
 		wayOut: orNull(oneOf(WAYS_OUT)),
 		notes: text,
 		care: text,

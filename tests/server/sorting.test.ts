@@ -17,6 +17,25 @@ const sortStation = async (seasonId: string) => {
 	return body.stations.find(({ station }: { station: string }) => station === 'sort');
 };
 
+describe('the state of a garment', () => {
+	it('is told with its day, and an undo takes both back', async () => {
+		const jeans = await aPiece('Jeans');
+		expect(jeans).toMatchObject({ condition: 'good' });
+		expect(jeans.conditionSince).toBeUndefined();
+		const { body } = await test.send('PATCH', `/api/garments/${jeans.id}`, { condition: 'worn-out' });
+		const today = new Date().toISOString().slice(0, 10);
+		expect(body).toMatchObject({ condition: 'worn-out', conditionSince: today });
+		// The same state said again keeps its day; nobody but the program sets it.
+		const again = await test.send('PATCH', `/api/garments/${jeans.id}`, { condition: 'worn-out', notes: 'knee' });
+		expect(again.body).toMatchObject({ conditionSince: today });
+		expect((await test.send('PATCH', `/api/garments/${jeans.id}`, { conditionSince: '2020-01-01' })).status).toBe(400);
+		await test.send('POST', '/api/undo');
+		await test.send('POST', '/api/undo');
+		expect((await seen(jeans.id)).conditionSince).toBeUndefined();
+		await test.send('DELETE', `/api/garments/${jeans.id}`);
+	});
+});
+
 describe('a round of sorting', () => {
 	it('lives in the home: many garments are decided at once, one undo takes all of it back', async () => {
 		const season = await aSeason('Heather');

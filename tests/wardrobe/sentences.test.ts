@@ -56,8 +56,8 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'enough',
 		'one shirt, one pair of trousers',
-		'Between two washes, 7 days apart, the tops last 1 day, the bottoms 4 days, dresses and one-pieces 0 days: 6 days short. Wash sooner, or add another top.',
-		'Zwischen zwei Wäschen liegen 7 Tage; die Oberteile reichen 1 Tag, die Unterteile 4 Tage, Kleider und Einteiler 0 Tage: Es fehlen 6 Tage. Wasche früher oder nimm ein Oberteil dazu.',
+		'Between two washes, 7 days apart, the tops last 1 day, the bottoms 4 days: 6 days short. Wash sooner, or add another top.',
+		'Zwischen zwei Wäschen liegen 7 Tage; die Oberteile reichen 1 Tag, die Unterteile 4 Tage: Es fehlen 6 Tage. Wasche früher oder nimm ein Oberteil dazu.',
 	],
 	[
 		'line-up',
@@ -194,14 +194,14 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'sorting, store',
 		'a magenta jumper, wears noted for nine days',
-		'Store it: its colour is off the season’s palette; it may go with nothing else you have.',
-		'Einlagern: seine Farbe passt nicht zur Palette der Saison; es passt vielleicht zu nichts anderem, was du hast.',
+		'Store it: its colour is off the palette of Spring, from 1 Mar 2026 on; it may go with nothing else you have.',
+		'Einlagern: seine Farbe passt nicht zur Palette von Spring, ab 01.03.2026; es passt vielleicht zu nichts anderem, was du hast.',
 	],
 	[
 		'sorting, let go',
 		'a magenta jumper last worn three years ago',
-		'Let it go (swap): it was last worn on 2023-03-01, and two of its seasons have passed; its colour is off the season’s palette; it may go with nothing else you have.',
-		'Weggeben (tauschen): zuletzt getragen am 2023-03-01, und zwei seiner Saisons sind vergangen; seine Farbe passt nicht zur Palette der Saison; es passt vielleicht zu nichts anderem, was du hast.',
+		'Let it go (swap): it was last worn on 1 Mar 2023, and two of its seasons have passed; its colour is off the palette of Spring, from 1 Mar 2026 on; it may go with nothing else you have.',
+		'Weggeben (tauschen): zuletzt getragen am 01.03.2023, und zwei seiner Saisons sind vergangen; seine Farbe passt nicht zur Palette von Spring, ab 01.03.2026; es passt vielleicht zu nichts anderem, was du hast.',
 	],
 	[
 		'sorting, another season',
@@ -212,8 +212,8 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'sorting, up to you',
 		'a grey skirt not worn for half a year',
-		'Up to you: its colour fits the season; no wear of it is noted since 2025-08-01. Wear it once, in daylight, then decide.',
-		'Du entscheidest: seine Farbe passt zur Saison; seit 2025-08-01 ist kein Tragen vermerkt. Trag es einmal bei Tageslicht, dann weißt du mehr.',
+		'Up to you: its colour fits the season; no wear of it is noted since 1 Aug 2025. Wear it once, in daylight, then decide.',
+		'Du entscheidest: seine Farbe passt zur Saison; seit 01.08.2025 ist kein Tragen vermerkt. Trag es einmal bei Tageslicht, dann weißt du mehr.',
 	],
 	[
 		'look-back, worn again',

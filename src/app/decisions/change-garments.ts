@@ -9,18 +9,21 @@ import type { Services } from '../services.ts';
 import { suggestedGarment } from '../suggest-from-photos.ts';
 
 /** What a person may change of a garment. */
-export type GarmentChanges = Partial<Omit<GarmentDetails, 'id' | 'addedAt' | 'changedAt' | 'version'>>;
+export type GarmentChanges = Partial<
+	Omit<GarmentDetails, 'id' | 'addedAt' | 'changedAt' | 'version' | 'conditionSince'>
+>;
 
 /** Versions that were seen, by garment; one that is not told is taken as it is. */
 export type SeenVersions = Readonly<Record<string, number>>;
 
-/** Naming it or its kind by hand makes that the user's word, whatever the client says of where it came from. Another kind is another name by looks. */
+/** Naming it or its kind by hand makes that the user's word, whatever the client says of where it came from. Another kind is another name by looks; another state is told since today. */
 const changed = (home: HomeReads, garment: GarmentDetails, changes: GarmentChanges, at: string) =>
 	suggestedGarment(home, {
 		...garment,
 		...changes,
 		...(changes.kind && !changes.kindFrom ? { kindFrom: 'user' as const } : {}),
 		...(changes.name ? { nameFrom: 'user' as const } : {}),
+		...(changes.condition && changes.condition !== garment.condition ? { conditionSince: at.slice(0, 10) } : {}),
 		changedAt: at,
 	});
 

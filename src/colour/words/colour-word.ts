@@ -14,9 +14,8 @@ import { entriesOf, wordsOf } from './word-table.ts';
 const CLOTH_CHROMA = 0.8;
 const CHROMA_FACTOR = { vivid: 1.5, pale: 1, dull: 0.7 } as const;
 
-/** Words that nobody uses of a dull colour, and the chroma from which on they are used. Our choice. */
-const VIVID_WORDS = new Set(['royal blue', 'königsblau']);
-const VIVID_FROM = 25;
+/** Words that nobody uses of a dull colour, each with the chroma from which on it is used. Our choice. */
+const VIVID_FROM: Readonly<Record<string, number>> = { 'royal blue': 25, königsblau: 25, lime: 32 };
 
 /** The survey's mean of "white" in CIELAB a* and b*: the corner of the screen's colours pulls means of near-whites to yellow green. */
 const WHITE_CAST = [-3, 6] as const;
@@ -80,9 +79,8 @@ const keyOf = ([L, a, b]: Lab65): number => (L * 2 * 1024 + (a + 256) * 2) * 102
 function nearest({ candidates, difference, leastPerLightness }: Lexicon, colour: Lab65): string {
 	let best = '';
 	let least = Number.POSITIVE_INFINITY;
-	const isDull = chroma(colour) < VIVID_FROM;
 	for (const { word, lab, shade } of candidates) {
-		if (isDull && VIVID_WORDS.has(word)) continue;
+		if (chroma(colour) < (VIVID_FROM[word] ?? 0)) continue;
 		if (Math.abs(colour[0] - lab[0]) * leastPerLightness >= least) continue;
 		const distance = difference[shade](colour, lab);
 		if (distance >= least) continue;

@@ -86,6 +86,7 @@ export const FIELD_NAMES = {
 		basic: 'Grundstück fürs ganze Jahr',
 		warmth: 'Wärme',
 		condition: 'Zustand',
+		conditionSince: 'seit wann es so ist',
 		pattern: 'Muster',
 		patternByUser: 'Muster',
 		changes: 'Änderungen',

@@ -72,6 +72,9 @@ export const FIT = {
 		alike: '„{{one}}“ und „{{other}}“ haben fast dieselbe Farbe.',
 		maybe:
 			'„{{one}}“ und „{{other}}“ haben wahrscheinlich dieselbe Farbe; ihre Fotos sind nicht sicher genug, um das zu sagen. Schau beide bei Tageslicht an.',
+		alikeNamesake: 'Davon hast du zwei in fast derselben Farbe: {{one}}.',
+		maybeNamesake: 'Davon hast du wahrscheinlich zwei in einer Farbe: {{one}}. Schau beide bei Tageslicht an.',
+		several: '{{name}} ({{count}} davon)',
 		tooClose:
 			'{{names}} liegen zu nahe beieinander, als dass ihre Fotos sie unterscheiden. Leg sie bei Tageslicht nebeneinander.',
 		tooCloseUntold:

@@ -86,6 +86,7 @@ export const FIELD_NAMES = {
 		basic: 'year-round basic',
 		warmth: 'warmth',
 		condition: 'condition',
+		conditionSince: 'since when it is so',
 		pattern: 'pattern',
 		patternByUser: 'pattern',
 		changes: 'changes',

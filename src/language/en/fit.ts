@@ -72,6 +72,9 @@ export const FIT = {
 		alike: '{{one}} and {{other}} are nearly the same colour.',
 		maybe:
 			'{{one}} and {{other}} are likely the same colour; their photos are not sure enough to say so. Look at both in daylight.',
+		alikeNamesake: 'You have two of these, in nearly the same colour: {{one}}.',
+		maybeNamesake: 'You likely have two of these in one colour: {{one}}. Look at both in daylight.',
+		several: '{{name}} ({{count}} of them)',
 		tooClose: '{{names}} are too close to tell apart by their photos. Look at them side by side in daylight.',
 		tooCloseUntold:
 			'{{names}} are too close to tell apart by these photos. A grey card beside each, in a new photo, tells more.',

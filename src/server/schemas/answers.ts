@@ -227,6 +227,12 @@ export const garment = Type.Unsafe<Garment>({
 			),
 		),
 		condition: oneOf(['good', 'worn', 'worn-out']),
+		conditionSince: Type.Optional(
+			told(
+				Type.String(),
+				'ISO date on which that was told; absent where nobody told it, or in a home older than this field.',
+			),
+		),
 		wayOut: Type.Union([wayOutWords, Type.Null()]),
 		sortedFor: Type.Optional(
 			told(Type.Array(Type.String()), 'Ids of the seasons in whose round of sorting it was decided on; absent = none.'),

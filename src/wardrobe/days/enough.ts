@@ -110,7 +110,7 @@ function enoughSentence({
 	occasions,
 }: Omit<Enough, 'sentence'>): string {
 	const daysText = (days: number) => say('counts.days', { count: Math.round(days) });
-	const last = say('enough.last', {
+	const last = say(fullDays > 0 ? 'enough.last' : 'enough.lastParts', {
 		asked: daysText(asked),
 		tops: daysText(topDays),
 		bottoms: daysText(bottomDays),

@@ -43,6 +43,20 @@ export function outOfSeason(
 	return null;
 }
 
+/** The months of each part of the year as a season, of any year. */
+const PARTS = (
+	[
+		['spring', '2026-03-01', '2026-05-31'],
+		['summer', '2026-06-01', '2026-08-31'],
+		['autumn', '2026-09-01', '2026-11-30'],
+		['winter', '2026-12-01', '2027-02-28'],
+	] as const
+).map(([yearPart, startsOn, endsOn]) => ({ yearPart, startsOn, endsOn }));
+
+/** Whether two garments are worn in one part of the year, as its days usually are. */
+export const shareAPart = (one: Judged, other: Judged): boolean =>
+	PARTS.some((part) => isInSeason(one, part) && isInSeason(other, part));
+
 /** Whether a garment is for this part of the year. */
 export const isInSeason = (garment: Judged, season: Parameters<typeof outOfSeason>[1]): boolean =>
 	outOfSeason(garment, season) === null;

@@ -11,25 +11,28 @@ export function yearPartOf(startsOn: string, endsOn: string): YearPart {
 	return month < 2 || month === 11 ? 'winter' : month < 5 ? 'spring' : month < 8 ? 'summer' : 'autumn';
 }
 
-/** Share of the days on which a dress or one-piece is worn, on warm and on cold days; a third pair is spared; a jumper is worn four days. Common practice, no source. */
+/** Share of the days on which a dress or one-piece is worn, on warm and on cold days, where the wardrobe does not tell; a third pair is spared; a jumper is worn four days. Common practice, no source. */
 const FULL_SHARE_WARM = 0.3;
 const FULL_SHARE_COLD = 0.15;
 const WARM_FROM = 20;
-const JUMPERS_UP_TO = 14;
-const TIGHTS_UP_TO = 12;
+const JUMPERS_UP_TO = 10;
+const TIGHTS_UP_TO = 10;
+
+/** Jumpers, cardigans and the like over another top that a season needs, where `topDays` of its days are worn in tops. Common practice, no source. */
+export const neededLayers = ({ coldDay }: SeasonDays, topDays: number): number =>
+	coldDay <= JUMPERS_UP_TO ? Math.ceil(topDays / 4) : 1;
 
 /**
  * Pieces a season needs by slot, so that they last from one wash to the next with one spare: a fresh top a day, a jumper or cardigan over it where it is cold, bottoms for
- * four days each, dresses for two. Shoes and coats by the weather, accessories three. Common practice, no source: where the quotas start from.
+ * four days each, dresses for two. Shoes and coats by the weather, accessories three. `fullShare`: how often a dress is worn, see `ownFullShare`. Common practice, no source: where the quotas start from.
  */
-export function neededPieces(days: SeasonDays): Quotas {
+export function neededPieces(days: SeasonDays, fullShare: number | null = null): Quotas {
 	const { washEveryDays, warmDay, coldDay } = days;
-	const full = warmDay >= WARM_FROM ? FULL_SHARE_WARM : FULL_SHARE_COLD;
+	const full = fullShare ?? (warmDay >= WARM_FROM ? FULL_SHARE_WARM : FULL_SHARE_COLD);
 	const split = washEveryDays * (1 - full);
-	const overs = coldDay <= JUMPERS_UP_TO ? Math.ceil(split / 4) : 1;
 	const need = outerNeed(days);
 	return {
-		top: Math.ceil(split) + 1 + overs,
+		top: Math.ceil(split) + 1 + neededLayers(days, split),
 		bottom: Math.ceil(split / 4) + 2,
 		full: Math.ceil((washEveryDays * full) / 2),
 		outer: 1 + (need > 0.2 ? 1 : 0) + (need > 0 ? 1 : 0),
@@ -39,11 +42,12 @@ export function neededPieces(days: SeasonDays): Quotas {
 	};
 }
 
-/** A new season with everything set to what such a season usually needs. */
+/** A new season with everything set to what such a season usually needs; `fullShare` as for {@link neededPieces}. */
 export function defaultSeason(
 	given: Pick<Season, 'id' | 'name' | 'startsOn' | 'endsOn' | 'addedAt'> & Partial<Pick<Season, 'yearPart' | 'days'>>,
+	fullShare: number | null = null,
 ): Season {
-	const quotas = neededPieces(daysOfSeason(given));
+	const quotas = neededPieces(daysOfSeason(given), fullShare);
 	return {
 		targetCount: Object.values(quotas).reduce((sum, count) => sum + count, 0),
 		quotas,

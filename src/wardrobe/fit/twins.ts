@@ -1,6 +1,7 @@
 import { SAME_SIDE_BY_SIDE } from '../../colour/same-colour.ts';
 import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
+import { slotOfKind } from '../words/kind.ts';
 import { mainSwatch } from '../words/main-colour.ts';
 import { distanceAcrossPhotos } from '../words/photo-distance.ts';
 import type { PatternType } from '../words/reading.ts';
@@ -59,7 +60,8 @@ function relationsIn(wardrobe: readonly Coloured[]): (one: Coloured, other: Colo
 	const counts = new Map<string, number>();
 	for (const { kind } of wardrobe) counts.set(kind, (counts.get(kind) ?? 0) + 1);
 	return (one, other) => {
-		if (one.kind !== other.kind || patternsDiffer(one, other)) return null;
+		// Nobody minds two pairs of black socks.
+		if (one.kind !== other.kind || slotOfKind(one.kind) === 'legwear' || patternsDiffer(one, other)) return null;
 		const distance = distanceAcrossPhotos(one.lab, other.lab, [one.trust, other.trust]);
 		// What lightness was left out of is no proof of likeness.
 		const tells =
@@ -73,12 +75,12 @@ function relationsIn(wardrobe: readonly Coloured[]): (one: Coloured, other: Colo
 
 const isTold = ({ sureness, chance }: Relation): boolean => sureness === 'alike' || chance >= LIKELY_FROM;
 
-const twinFrom = (one: TwinSide, other: TwinSide, relation: Relation): Twin => ({
-	garmentA: one.id,
-	garmentB: other.id,
-	...relation,
-	sentence: say(`twins.${relation.sureness}`, { one: one.name, other: other.name }),
-});
+function twinFrom(one: TwinSide, other: TwinSide, relation: Relation): Twin {
+	const words = { one: one.name, other: other.name };
+	const { sureness } = relation;
+	const sentence = say(one.name === other.name ? `twins.${sureness}Namesake` : `twins.${sureness}`, words);
+	return { garmentA: one.id, garmentB: other.id, ...relation, sentence };
+}
 
 const likeliestFirst = (one: Relation, other: Relation): number =>
 	Number(other.sureness === 'alike') - Number(one.sureness === 'alike') ||
@@ -142,8 +144,11 @@ function groupsOf(pairs: readonly Pair[]): Coloured[][] {
 }
 
 function tooClose(group: readonly Coloured[]): TooClose {
-	const named = group.slice(0, CLOSE_NAMED).map(({ name }) => name);
-	const others = group.length - named.length;
+	const counts = new Map<string, number>();
+	for (const { name } of group) counts.set(name, (counts.get(name) ?? 0) + 1);
+	const shown = [...counts].slice(0, CLOSE_NAMED);
+	const named = shown.map(([name, count]) => (count > 1 ? say('twins.several', { name, count }) : name));
+	const others = group.length - shown.reduce((sum, [, count]) => sum + count, 0);
 	const names = others > 0 ? say('twins.andOthers', { names: named.join(', '), count: others }) : named.join(', ');
 	const untold = group.some(({ trust }) => trust.untold);
 	return {

@@ -2,11 +2,13 @@ import { distanceBetween } from '../../colour/delta-e-many.ts';
 import { say } from '../../language/speak.ts';
 import { outfitsText, rangeOf } from '../pairs/outfit-range.ts';
 import { reachOf } from '../palette/palette-reach.ts';
-import { wornAs } from '../pictures/worn-as.ts';
+import { type WornAs, wornAs } from '../pictures/worn-as.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
+import { familyOfKind } from '../words/kind-family.ts';
 import { mainSwatch } from '../words/main-colour.ts';
 import { colourWord, isTentative, type PaletteColour } from '../words/palette-colour.ts';
+import { distanceToPalette } from '../words/photo-distance.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import type { Slot } from '../words/slot.ts';
 import type { AskedColour } from './bands.ts';
@@ -46,11 +48,38 @@ function storedNear(spare: readonly Garment[], slot: Slot | null, colour: Palett
 
 const NOTHING = rangeOf([0]);
 
-/** A palette colour of which too little is held, where the pictures wear most of it, else where a piece in it would add most outfits. */
-export function colourGap(asked: AskedColour, input: SeasonInput, facts: GapFacts, spare: readonly Garment[]): Gap {
+/** Whether somebody holds the colour as the pictures wear it there: the same kind of thing, of the slot where no kind is known. */
+const isHeld = ({ slot, kind }: WornAs, colour: PaletteColour, held: readonly Garment[]): boolean =>
+	held.some((garment) => {
+		const main = mainSwatch(garment)?.lab;
+		const isSuch = kind ? familyOfKind(garment.kind) === familyOfKind(kind) : slotOfKind(garment.kind) === slot;
+		return (
+			isSuch &&
+			main !== undefined &&
+			distanceToPalette(main, colour.lab, garment.trust.untold ?? false) <= reachOf(colour)
+		);
+	});
+
+/**
+ * A palette colour of which too little is held, where the pictures wear most of it and neither something held nor another gap (`pieces`) is that very thing; where no picture wears it, as what would add most
+ * outfits. Null where all that pictures wear in it is held or told already.
+ */
+export function colourGap(
+	asked: AskedColour,
+	input: SeasonInput,
+	facts: GapFacts,
+	{
+		spare,
+		held,
+		pieces,
+	}: { readonly spare: readonly Garment[]; readonly held: readonly Garment[]; readonly pieces: readonly Gap[] },
+): Gap | null {
 	const colour = input.palette.colours.find(({ id }) => id === asked.paletteColourId)!;
 	const missing = asked.missing / asked.amount;
-	const [worn] = wornAs(colour.lab, facts.pictures, reachOf(colour));
+	const seen = wornAs(colour.lab, facts.pictures, reachOf(colour));
+	const isTold = ({ slot }: WornAs) => pieces.some((gap) => gap.slot === slot && gap.paletteColourId === colour.id);
+	const [worn] = seen.filter((one) => !isTold(one) && !isHeld(one, colour, held));
+	if (seen.length > 0 && !worn) return null;
 	const own = facts.missing.filter(({ paletteColourId }) => paletteColourId === colour.id);
 	const most = [...own].sort((a, b) => b.outfitsAdded.from - a.outfitsAdded.from)[0];
 	const slot = worn?.slot ?? most?.slot ?? 'top';

@@ -1,4 +1,5 @@
 import { isInSeason } from '../days/in-season.ts';
+import { wearsFull } from '../pictures/wears-full.ts';
 import { WORTH_STEP } from '../pictures/wished-pieces.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
@@ -39,9 +40,9 @@ export function gapsOf(input: SeasonInput, facts: GapFacts, held = heldGarments(
 	const shown = new Set(before);
 	const colours = facts.bands.asked
 		.filter((asked) => isMissing(asked, shown))
-		.map((asked) => colourGap(asked, input, facts, spare));
+		.flatMap((asked) => colourGap(asked, input, facts, { spare, held, pieces }) ?? []);
 	const slots = SLOTS.map((slot) => ({ slot, count: held.filter(({ kind }) => slotOfKind(kind) === slot).length }))
-		.filter(({ slot, count }) => count < input.season.quotas[slot])
+		.filter(({ slot, count }) => count < input.season.quotas[slot] && (slot !== 'full' || wearsFull(input)))
 		.map(({ slot, count }) => slotGap(slot, count, input, facts, spare));
 	const gaps = [...pieces, ...colours, ...slots];
 	return [false, true].flatMap((isTentative) =>

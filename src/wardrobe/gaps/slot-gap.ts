@@ -14,7 +14,7 @@ import type { GapFacts } from './gap-facts.ts';
 export function slotGap(
 	slot: Slot,
 	held: number,
-	{ season, palette }: SeasonInput,
+	{ season, palette, lineUp }: SeasonInput,
 	{ missing }: GapFacts,
 	spare: readonly Garment[],
 ): Gap {
@@ -28,7 +28,11 @@ export function slotGap(
 		.map(({ garment }) => garment);
 	const sentence = [
 		stored ? say('gaps.stored', { name: stored.name }) : '',
-		say('gaps.slotShort', { slot: asSentence(say(`slots.${slot}`)), wanted, held }),
+		say((lineUp?.garmentIds.length ?? 0) > 0 ? 'gaps.slotOpen' : 'gaps.slotShort', {
+			slot: asSentence(say(`slots.${slot}`)),
+			wanted,
+			held,
+		}),
 		best && colour && best.outfitsAdded.to > 0
 			? say('gaps.slotAdds', { colour: colourWord(colour), outfits: outfitsText(best.outfitsAdded) })
 			: '',

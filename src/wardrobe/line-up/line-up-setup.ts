@@ -10,6 +10,7 @@ import { pairContextOf } from '../pairs/pair-context.ts';
 import { type PairTable, pairTable } from '../pairs/pair-table.ts';
 import { picturesOf } from '../pictures/picture.ts';
 import { answeringGarments } from '../pictures/wearable-count.ts';
+import { wearsFull } from '../pictures/wears-full.ts';
 import { asSentence } from '../words/as-sentence.ts';
 import type { Garment } from '../words/garment.ts';
 import { factsOfKind, slotOfKind } from '../words/kind.ts';
@@ -22,6 +23,7 @@ import { slotSize } from '../words/slot-size.ts';
 import type { LineUpProblem } from './line-up-choices.ts';
 import { likingOf } from './line-up-liking.ts';
 import { lineUpProblemOf } from './line-up-problem.ts';
+import { spareLayers } from './spare-layers.ts';
 
 /** What is asked of a line-up. */
 export type LineUpRequest = {
@@ -92,6 +94,13 @@ function unmetNeeds(
 	return [...bySlots, ...sum, ...warmth];
 }
 
+/** The request of somebody who wears no dresses: their places are none. */
+const withoutFull = ({ quotas, targetCount, ...rest }: LineUpRequest): LineUpRequest => ({
+	...rest,
+	quotas: { ...quotas, full: 0 },
+	targetCount: targetCount - quotas.full,
+});
+
 /** Whether the user or the pictures join the garment to another one of the table, whatever its colour. */
 const isJoined = (table: PairTable, index: number): boolean =>
 	table.garments.some(
@@ -132,11 +141,12 @@ const answeredPictures = ({ inspirations }: SeasonInput, garments: readonly Garm
 	);
 
 /**
- * Sets up the choice of a season's line-up. Left out are garments that are leaving or gone, of another part of the year, worn out, or off the palette with nothing that joins them to
+ * Sets up the choice of a season's line-up. Left out are garments that are leaving or gone, of another part of the year, worn out, or more layers than warm days need, or off the palette with nothing that joins them to
  * anything: a place stays open rather than being filled with what clashes, but for the only coat that is warm enough. What must be kept, favourites, basics and much-worn pieces are never left out for their colour. Stored ones may come back.
  */
-export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpSetup {
+export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSetup {
 	const { season, palette } = input;
+	const request = wearsFull(input) ? asked : withoutFull(asked);
 	const mustKeep = new Set(request.mustKeep);
 	const neverUse = new Set(request.neverUse.filter((id) => !mustKeep.has(id)));
 	const free = input.garments
@@ -154,7 +164,9 @@ export function lineUpSetup(input: SeasonInput, request: LineUpRequest): LineUpS
 	const isWarm = (garment: Garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need;
 	const isSound = (garment: Garment, index: number) =>
 		mustKeep.has(garment.id) || isSettled[index] || (garment.condition !== 'worn-out' && !isFiller(garment, index));
-	const sound = free.filter(isSound);
+	const liked = free.filter(isSound);
+	const spared = spareLayers(liked, input, request);
+	const sound = liked.filter((garment) => !spared.has(garment));
 	// Nobody freezes for a palette: where the cold asks for a coat, one of the wrong colour is worn until a better one is found.
 	const lastCoats = need > JACKET_CLO && request.quotas.outer > 0 && !sound.some(isWarm) ? free.filter(isWarm) : [];
 	const garments = free.filter((garment) => sound.includes(garment) || lastCoats.includes(garment));

@@ -1,10 +1,12 @@
 import { distanceBetween, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { isNeutral } from '../../colour/neutrality.ts';
+import { shareAPart } from '../days/in-season.ts';
 import { fitsPalette, nearestColour } from '../fit/fit.ts';
 import { rereadsOf } from '../fit/rereads.ts';
 import { REACH } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
+import { slotOfKind } from '../words/kind.ts';
 import { mainSwatch, seenSwatches } from '../words/main-colour.ts';
 import { pairLightnessWeight } from '../words/photo-distance.ts';
 import type { Trust } from '../words/reading.ts';
@@ -59,12 +61,24 @@ function candidatesIn(table: PairTable, context: PairContext): Candidate[] {
 	});
 }
 
-/** Whether a partner wears nearly the same colour, in its main part or another that is seen: then nothing is alone. */
-const isEchoed = (main: Lab65, trust: Trust, partners: readonly Garment[]): boolean =>
-	partners.some((partner) => {
+/** Shoes, accessories and legwear show little cloth. */
+const isSmall = ({ kind }: Garment): boolean => ['shoes', 'accessory', 'legwear'].includes(slotOfKind(kind));
+
+/** The partner that wears nearly the same colour, in its main part or another that is seen: the nearest; null where none does. With one nothing is alone. */
+function echoOf(main: Lab65, trust: Trust, partners: readonly Garment[]): Garment | null {
+	let echo: Garment | null = null;
+	let nearest = Number.POSITIVE_INFINITY;
+	for (const partner of partners) {
 		const weight = pairLightnessWeight(trust.untold, partner.trust.untold);
-		return seenSwatches(partner).some(({ lab }) => liesWithin(lab, main, REACH, weight));
-	});
+		for (const { lab } of seenSwatches(partner)) {
+			const distance = distanceBetween(lab, main);
+			if (distance >= nearest || !liesWithin(lab, main, REACH, weight)) continue;
+			echo = partner;
+			nearest = distance;
+		}
+	}
+	return echo;
+}
 
 /**
  * The coloured garments outside the palette, the most alone first, at most three of them flagged as perhaps going with nothing. `seed` fixes the re-reads. Empty without coloured garments outside
@@ -96,14 +110,23 @@ export function lonersOf(
 	return furthest.map((candidate, position) => {
 		const { garment, main, partners, aloneness } = candidate;
 		const labs = partners.map((partner) => mains[partner]!);
-		const echoed = isEchoed(
+		// What carries a loud piece is as large as it, and worn at the same time of the year: trousers do, boots and bags do not, unless there is nothing else.
+		const large = partners.filter(
+			(partner) => !isSmall(table.garments[partner]!) && shareAPart(garment, table.garments[partner]!),
+		);
+		const carriers = large.length > 0 ? large : partners;
+		const echo = echoOf(
 			main,
 			garment.trust,
 			partners.map((partner) => table.garments[partner]!),
 		);
-		const isAlone = aloneness >= ALONE_FROM && !echoed;
+		const isAlone = aloneness >= ALONE_FROM && !echo;
 		const held = isAlone ? heldShare(candidate) : 0;
-		const carrier = table.garments[partners[carrierOf(main, labs)]!]!;
+		const carried = carrierOf(
+			main,
+			carriers.map((partner) => mains[partner]!),
+		);
+		const carrier = echo ?? table.garments[carriers[carried]!]!;
 		const facts = {
 			flagged: position < FLAGGED_AT_MOST && held >= HELD_FROM,
 			possiblePartners: partners.length,
@@ -117,7 +140,7 @@ export function lonersOf(
 			carrierId: carrier.id,
 			held,
 			...facts,
-			sentence: lonerSentence(garment.name, carrier.name, { ...facts, isAlone, echoed }),
+			sentence: lonerSentence(garment.name, carrier.name, { ...facts, isAlone, echoed: echo !== null }),
 		};
 	});
 }

@@ -43,6 +43,12 @@ type Judged = {
 	readonly back: LookBack;
 };
 
+/** The day on which a garment came: bought, where that was told, else when it was added. */
+const cameOn = ({ boughtOn, addedAt }: Garment): string => boughtOn ?? addedAt.slice(0, 10);
+
+/** The day since which there are two of them. */
+const bothSince = (one: Garment, other: Garment): string => [cameOn(one), cameOn(other)].sort()[1]!;
+
 function twinsByGarment(twins: readonly Twin[]): ReadonlyMap<string, readonly Twin[]> {
 	const own = new Map<string, Twin[]>();
 	for (const twin of twins)
@@ -59,7 +65,7 @@ export function garmentReports(
 	const wearOf = new Map(back.garments.map((one) => [one.garmentId, one]));
 	const lonerOf = new Map(loners.map((one) => [one.garmentId, one]));
 	const twinsOf = twinsByGarment(twins);
-	const nameOf = new Map(garments.map(({ id, name }) => [id, name]));
+	const garmentOf = new Map(garments.map((garment) => [garment.id, garment]));
 	// Not worn means nothing before the first day on which any wear was noted.
 	const notedSince = wears.map(({ on }) => on).sort()[0] ?? today;
 	const reportOf = (garment: Garment, index: number): GarmentReport => {
@@ -73,7 +79,11 @@ export function garmentReports(
 		const knownDays = Math.max(0, daysBetween(knownSince!, today));
 		const wornMore =
 			twin?.sureness === 'alike' && other && other.wears > wear.wears
-				? { name: nameOf.get(other.garmentId) ?? '', wears: other.wears }
+				? {
+						name: garmentOf.get(other.garmentId)!.name,
+						wears: other.wears,
+						since: bothSince(garment, garmentOf.get(other.garmentId)!),
+					}
 				: null;
 		const facts = { fit, wear, knownSince: knownSince!, knownDays, loner, wornMore };
 		return {

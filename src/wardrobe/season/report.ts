@@ -1,5 +1,6 @@
 import { say } from '../../language/speak.ts';
 import { type Enough, enoughOf } from '../days/enough.ts';
+import { ownFullShare } from '../days/full-share.ts';
 import { isInSeason } from '../days/in-season.ts';
 import { neededPieces } from '../days/season-defaults.ts';
 import { daysOfSeason } from '../days/usual-days.ts';
@@ -204,7 +205,7 @@ export function seasonReport(input: SeasonInput): Report {
 		bands,
 		needs: needsOf(input, rail),
 		enough: enoughOf(rail, days),
-		neededPieces: neededPieces(days),
+		neededPieces: neededPieces(days, ownFullShare(input.garments)),
 		gaps,
 		missingPieces,
 		pictures,

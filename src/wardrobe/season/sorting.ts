@@ -1,3 +1,4 @@
+import { dayText } from '../../language/numbers.ts';
 import { say } from '../../language/speak.ts';
 import { outOfSeason } from '../days/in-season.ts';
 import type { Fit } from '../fit/fit-result.ts';
@@ -25,8 +26,8 @@ export type SortingFacts = {
 	readonly knownSince: string;
 	readonly knownDays: number;
 	readonly loner: Loner | null;
-	/** The twin that is surely alike and worn more: its name and wears; null where there is none. */
-	readonly wornMore: { readonly name: string; readonly wears: number } | null;
+	/** The twin that is surely alike and worn more: its name and wears, and the ISO date since which both are here; null where there is none. */
+	readonly wornMore: { readonly name: string; readonly wears: number; readonly since: string } | null;
 };
 
 /** Days unworn in which two seasons have passed, by the parts of the year a garment serves; 3 stands for all. Common practice, no source. */
@@ -46,31 +47,40 @@ const twoSeasonsDays = ({ yearParts, place }: Garment): number =>
 		? TWO_SEASONS_DAYS[1]
 		: TWO_SEASONS_DAYS[yearParts.length === 1 || yearParts.length === 2 ? yearParts.length : 3];
 
+/** Since when it is worn out, where that is known. */
+const wornOutWords = ({ conditionSince }: Garment): string =>
+	conditionSince ? say('sorting.wornOutSince', { date: dayText(conditionSince) }) : say('sorting.wornOut');
+
 /** Reasons to keep have weights above 0, reasons to part below. */
 function reasonsFor(
 	garment: Garment,
 	{ fit, wear, knownSince, knownDays, loner, wornMore }: SortingFacts,
+	season: Season,
 	wearsNoted: boolean,
 ): Reason[] {
+	const direction = { season: season.name, date: dayText(season.startsOn) };
 	const all: (Reason | false)[] = [
-		garment.condition === 'worn-out' && { weight: -2, words: say('sorting.wornOut') },
+		garment.condition === 'worn-out' && { weight: -2, words: wornOutWords(garment) },
 		wearsNoted &&
 			wear.wears === 0 &&
-			knownDays >= HALF_A_YEAR_DAYS && { weight: -1, words: say('sorting.noWear', { date: knownSince }) },
+			knownDays >= HALF_A_YEAR_DAYS && { weight: -1, words: say('sorting.noWear', { date: dayText(knownSince) }) },
 		wear.unwornDays !== null &&
 			wear.unwornDays > twoSeasonsDays(garment) && {
 				weight: -2,
-				words: say('sorting.lastWornOn', { date: wear.lastWorn ?? '' }),
+				words: say('sorting.lastWornOn', { date: dayText(wear.lastWorn ?? '') }),
 			},
 		fit.verdict === 'off' && {
 			weight: -1,
-			words: say('sorting.off'),
+			words: say('sorting.off', direction),
 		},
 		fit.verdict === 'unsure' &&
 			fit.likely === 'off' &&
-			fit.swatches.length > 0 && { weight: -0.5, words: say('sorting.likelyOff') },
+			fit.swatches.length > 0 && { weight: -0.5, words: say('sorting.likelyOff', direction) },
 		(loner?.flagged ?? false) && { weight: -1, words: say('sorting.loner') },
-		wornMore !== null && { weight: -1, words: say('sorting.twin', { ...wornMore, own: wear.wears }) },
+		wornMore !== null && {
+			weight: -1,
+			words: say('sorting.twin', { ...wornMore, own: wear.wears, date: dayText(wornMore.since) }),
+		},
 		garment.loved === 3 && { weight: 3, words: say('sorting.loved') },
 		garment.loved === 0 && { weight: -1, words: say('sorting.notLoved') },
 		wear.wearsThisYear >= WORN_OFTEN && { weight: 3, words: say('sorting.wornOften', { count: wear.wearsThisYear }) },
@@ -78,6 +88,8 @@ function reasonsFor(
 			wear.wearsThisYear < WORN_OFTEN && { weight: 1, words: say('sorting.wornOften', { count: wear.wearsThisYear }) },
 		fit.verdict === 'fits' && { weight: 2, words: say('sorting.fits') },
 		fit.verdict === 'unsure' && fit.likely === 'fits' && { weight: 1, words: say('sorting.likelyFits') },
+		fit.verdict === 'near' && { weight: 0.5, words: say('sorting.near') },
+		fit.verdict === 'unsure' && fit.likely === 'near' && { weight: 0.5, words: say('sorting.likelyNear') },
 	];
 	return all.filter((reason) => reason !== false).sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
 }
@@ -95,7 +107,7 @@ const LET_GO_FROM = -3;
 const STORE_FROM = -2;
 
 /**
- * Keep on the rail, store, or let go, with reasons. What the user decided to part with stays so. Year-round basics are kept; a piece of another part of the year is stored; without
+ * Keep on the rail, store, or let go, with reasons. What the user decided to part with stays so. Year-round basics are kept; a piece of another part of the year is stored; what speaks for it, and nothing against, is enough to keep it; without
  * enough to go by it stays undecided. `wearsNoted`: whether the user notes wears at all, else not worn means nothing.
  */
 export function sortingOf(
@@ -127,11 +139,13 @@ export function sortingOf(
 		]);
 	const out = outOfSeason(garment, season);
 	if (out !== null) return answer('store', [out]);
-	const reasons = reasonsFor(garment, facts, wearsNoted);
+	const reasons = reasonsFor(garment, facts, season, wearsNoted);
 	const sum = reasons.reduce((total, { weight }) => total + weight, 0);
 	const words = reasons.map((reason) => reason.words);
 	if (words.length === 0) return answer('undecided', [say('sorting.nothing')]);
-	if (sum >= KEEP_FROM) return answer('keep', words);
+	// What is stored needs more than that to come back.
+	const isUnopposed = garment.place !== 'stored' && sum > 0 && reasons.every(({ weight }) => weight > 0);
+	if (sum >= KEEP_FROM || isUnopposed) return answer('keep', words);
 	if (sum <= LET_GO_FROM || garment.condition === 'worn-out') return answer('let-go', words);
 	if (sum <= STORE_FROM) return answer('store', words);
 	return answer('undecided', words);

@@ -84,6 +84,10 @@ const UNTOLD_PRICE_SHARE = 0.5;
 /** The gap that a wish would fill: its palette colour's, or that of its slot. */
 const gapOf = (wish: Wish, gaps: readonly Gap[]): Gap | undefined =>
 	gaps.find(({ kind, paletteColourId }) => kind === 'colour' && paletteColourId === wish.paletteColourId) ??
+	gaps.find(
+		({ kind, slot, paletteColourId }) =>
+			kind === 'piece' && slot === wish.slot && paletteColourId !== null && paletteColourId === wish.paletteColourId,
+	) ??
 	gaps.find(({ kind, slot }) => kind === 'slot' && slot === wish.slot);
 
 /** So many pictures made wearable, and so large a share of the palette covered, count in full. Common practice, no source. */

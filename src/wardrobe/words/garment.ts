@@ -45,6 +45,8 @@ export type GarmentDetails = Versioned & {
 	/** Occasions it serves, by name, where the user said so; absent or empty = what its kind usually serves. */
 	readonly occasions?: readonly string[];
 	readonly condition: Condition;
+	/** ISO date on which that was told; absent where nobody told it, or in a home older than this field. */
+	readonly conditionSince?: string;
 	readonly wayOut: WayOut | null;
 	/** Ids of the seasons in whose round of sorting it was decided on; absent = none. */
 	readonly sortedFor?: readonly string[];

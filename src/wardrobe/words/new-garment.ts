@@ -30,5 +30,6 @@ export const newGarment = (
 	care: '',
 	addedAt: at,
 	changedAt: at,
+	...(told.condition && told.condition !== 'good' ? { conditionSince: at.slice(0, 10) } : {}),
 	...told,
 });

@@ -75,6 +75,16 @@ describe('the word of a colour', () => {
 		expect(colourWord([33, 30, -60], 'en-GB', 0)).toBe('royal blue');
 	});
 
+	it('calls no greyish green lime', () => {
+		for (const lab of [
+			[68, -8, 18],
+			[70, -12, 22],
+			[74, -8, 26],
+		] as const)
+			expect(colourWord(lab, 'en-GB', 0)).not.toBe('lime');
+		expect(colourWord([85, -40, 75], 'en-GB', 0)).toBe('lime');
+	});
+
 	it('never carries a hue that the photo cannot tell from grey', () => {
 		fc.assert(
 			fc.property(anyColour, fc.double({ min: 0, max: 20, noNaN: true }), (lab, error) => {

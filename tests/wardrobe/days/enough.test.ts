@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { enoughOf, servesOccasion } from '../../../src/wardrobe/days/enough.ts';
+import { ownFullShare } from '../../../src/wardrobe/days/full-share.ts';
 import { defaultSeason, neededPieces } from '../../../src/wardrobe/days/season-defaults.ts';
 import { daysOfSeason } from '../../../src/wardrobe/days/usual-days.ts';
 import type { Kind } from '../../../src/wardrobe/words/kind.ts';
@@ -105,5 +106,24 @@ describe('the pieces a season needs', () => {
 		expect(season.targetCount).toBe(Object.values(season.quotas).reduce((sum, one) => sum + one, 0));
 		expect(neededPieces(days({ coldDay: 14, warmDay: 28 })).outer).toBe(1);
 		expect(neededPieces(days({ coldDay: 0 })).outer).toBe(3);
+	});
+
+	it('are no tights in summer, and dresses by what is owned', () => {
+		const summer = defaultSeason({
+			...spring,
+			startsOn: '2026-06-01',
+			endsOn: '2026-08-31',
+			id: 'a',
+			name: 'A',
+			addedAt: '',
+		});
+		expect(summer.quotas).toMatchObject({ legwear: 0, full: 2, top: 7 });
+		const owned = (kind: Kind, count: number) =>
+			Array.from({ length: count }, (): { kind: Kind; place: 'rail' } => ({ kind, place: 'rail' }));
+		expect(ownFullShare(owned('trousers', 7))).toBeNull();
+		expect(ownFullShare(owned('trousers', 8))).toBe(0);
+		expect(ownFullShare([...owned('skirt', 8), ...owned('dress', 8)])).toBe(0.5);
+		expect(neededPieces(days(), 0)).toMatchObject({ full: 0, bottom: 4 });
+		expect(neededPieces(days(), 0.5)).toMatchObject({ full: 2, bottom: 3 });
 	});
 });

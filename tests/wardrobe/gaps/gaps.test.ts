@@ -101,12 +101,56 @@ describe('a gap', () => {
 			inspiration: { id: `i${n}`, seasonId: 'spring', photoId: `p${n}`, title: '', group: '', addedAt: '' },
 			reading,
 		}));
-		const gap = gapsIn(aSeasonInput({ garments: three, inspirations })).find(({ id }) => id === 'colour rust')!;
-		expect(gap).toMatchObject({ kind: 'colour', slot: 'outer', paletteColourId: 'rust', storedFirst: null });
-		expect(gap.missing).toBeCloseTo(1, 9);
+		const gaps = gapsIn(aSeasonInput({ garments: three, inspirations }));
+		const [gap] = gaps.filter(({ paletteColourId }) => paletteColourId === 'rust');
+		expect(gap).toMatchObject({ kind: 'piece', slot: 'outer', storedFirst: null });
+		expect(gap!.paletteShare).toBeCloseTo(0.2, 9);
 		// Over oat shirt and ink trousers; nothing speaks for the lime shirt with rust.
-		expect(gap.outfitsAdded).toEqual({ likely: 1, from: 1, to: 1 });
-		expect(gap.sentence).toContain('1 outfit.');
+		expect(gap!.outfitsAdded).toEqual({ likely: 1, from: 1, to: 1 });
+		expect(gap!.sentence).toContain('1 outfit.');
+		// The piece says it: the colour by itself would say it again.
+		expect(gaps.some(({ id }) => id === 'colour rust')).toBe(false);
+	});
+
+	it('of a colour asks for no second pair of the jeans that is owned, but for what pictures wear in it besides', () => {
+		const blue: Lab65 = [42, 0, -35];
+		const palette = {
+			colours: [aPaletteColour('blue', blue, { weight: 0.7 }), aPaletteColour('oat', OAT, { weight: 0.3 })],
+		};
+		const jeans = aGarment({ id: 'jeans', kind: 'jeans', lab: blue });
+		const gapsWith = (...pieces: Piece[]) => {
+			const reading = aReading([aSwatch(blue, 0.7, 'bottom'), aSwatch(OAT, 0.3, 'top')], { pieces });
+			const inspiration = { id: 'i', seasonId: 'spring', photoId: 'p', title: '', group: '', addedAt: '' };
+			const garments = [jeans, ...['a', 'b', 'c'].map((id) => aGarment({ id, kind: 'shirt', lab: OAT }))];
+			return gapsIn(aSeasonInput({ palette, garments, inspirations: [{ inspiration, reading }] }));
+		};
+		const blues = (gaps: ReturnType<typeof gapsWith>) =>
+			gaps.filter(({ paletteColourId, kind }) => paletteColourId === 'blue' && kind !== 'slot');
+		expect(blues(gapsWith(piece('jeans', blue), piece('shirt', OAT)))).toEqual([]);
+		// With jeans alone to answer both, the skirt is the piece that is missing.
+		expect(blues(gapsWith(piece('jeans', blue), piece('shirt', OAT), piece('bag', blue)))).toMatchObject([
+			{ slot: 'accessory' },
+		]);
+	});
+
+	it('of a slot that a line-up leaves open does not say that nothing more is owned', () => {
+		const garments = [...three, aGarment({ id: 'another shirt', kind: 'shirt', lab: OAT })];
+		const lineUp = { seasonId: 'spring', garmentIds: ['oat shirt', 'ink trousers'], mustKeep: [], neverUse: [] };
+		const tops = (input: SeasonInput) => gapsIn(input).find(({ id }) => id === 'slot top')!.sentence;
+		expect(tops(aSeasonInput({ garments }))).toContain('you have 3');
+		expect(tops(aSeasonInput({ garments, lineUp }))).toContain('the line-up has 1');
+	});
+
+	it('is no dress in the wardrobe of somebody who wears none', () => {
+		const trousers = Array.from({ length: 8 }, (_, at) => aGarment({ id: `t${at}`, kind: 'trousers', lab: INK }));
+		const dresses = (input: SeasonInput) =>
+			gapsIn(input).filter(({ slot, kind }) => kind === 'slot' && slot === 'full');
+		expect(dresses(aSeasonInput({ garments: trousers }))).toEqual([]);
+		const dress = aGarment({ id: 'dress', kind: 'dress', lab: INK });
+		expect(dresses(aSeasonInput({ garments: [...trousers, dress] }))).toHaveLength(1);
+		const reading = aReading([aSwatch(INK, 1, 'full')], { pieces: [piece('dress', INK)] });
+		const inspiration = { id: 'i', seasonId: 'spring', photoId: 'p', title: '', group: '', addedAt: '' };
+		expect(dresses(aSeasonInput({ garments: trousers, inspirations: [{ inspiration, reading }] }))).toHaveLength(1);
 	});
 
 	it('is filled first by what is owned but stored', () => {

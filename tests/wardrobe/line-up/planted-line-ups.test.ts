@@ -19,6 +19,7 @@ type Asked = {
 	readonly wears?: Readonly<Record<string, number>>;
 	readonly days?: Partial<SeasonDays>;
 	readonly winter?: boolean;
+	readonly summer?: boolean;
 	/** What each picture of the board wears. */
 	readonly pictures?: readonly (readonly Swatch[])[];
 	readonly mustKeep?: readonly string[];
@@ -31,6 +32,7 @@ function lineUpOf({
 	wears = {},
 	days = {},
 	winter = false,
+	summer = false,
 	pictures = [],
 	mustKeep = [],
 	neverUse = [],
@@ -55,7 +57,11 @@ function lineUpOf({
 			})),
 		),
 	});
-	const dates = winter ? ({ startsOn: '2026-12-01', endsOn: '2027-02-28', yearPart: 'winter' } as const) : {};
+	const dates = winter
+		? ({ startsOn: '2026-12-01', endsOn: '2027-02-28', yearPart: 'winter' } as const)
+		: summer
+			? ({ startsOn: '2026-06-01', endsOn: '2026-08-31', yearPart: 'summer' } as const)
+			: {};
 	const season = { ...input.season, ...dates };
 	const all = { ...NOTHING, ...quotas };
 	return buildLineUp(
@@ -115,6 +121,34 @@ describe('the set that a person would choose', () => {
 		expect([...garmentIds].sort()).toEqual(['rust', 'trousers']);
 		expect(openBySlot).toMatchObject({ top: 1, bottom: 1, shoes: 1 });
 		expect(sentence).toContain('3 places stay open: nothing else you own is worth one. Make each a wish');
+	});
+
+	it('has one jumper in summer for the cool evenings, and no boots, tights or scarf', () => {
+		const jumpers = [OAT, RUST, INK].map((lab, at) => aGarment({ id: `jumper ${at}`, kind: 'jumper', lab }));
+		const shirts = [OAT, RUST, TEAL, INK].map((lab, at) => shirt(`shirt ${at}`, lab));
+		const wintry = (['boots', 'tights', 'scarf'] as const).map((kind) => aGarment({ id: kind, kind, lab: INK }));
+		const asked = {
+			garments: [...jumpers, ...shirts, ...wintry, inkTrousers('trousers')],
+			quotas: { top: 5, bottom: 1, shoes: 1, legwear: 1, accessory: 1 },
+		};
+		const { garmentIds } = lineUpOf({ ...asked, summer: true });
+		expect(garmentIds.filter((id) => id.startsWith('jumper'))).toHaveLength(1);
+		expect(garmentIds).not.toEqual(expect.arrayContaining(['boots']));
+		expect(garmentIds.filter((id) => id === 'tights' || id === 'scarf')).toEqual([]);
+		// What must be kept, and what is loved dearly, stays; and without shirts jumpers dress the days.
+		expect(lineUpOf({ ...asked, summer: true, mustKeep: ['jumper 0', 'jumper 1'] }).garmentIds).toEqual(
+			expect.arrayContaining(['jumper 0', 'jumper 1']),
+		);
+		const without = { ...asked, garments: [...jumpers, inkTrousers('trousers')], summer: true };
+		expect(lineUpOf(without).garmentIds.filter((id) => id.startsWith('jumper'))).toHaveLength(3);
+	});
+
+	it('keeps no place for a dress in the wardrobe of somebody who wears none', () => {
+		const bottoms = Array.from({ length: 8 }, (_, at) => inkTrousers(`trousers ${at}`));
+		const asked = { garments: [...bottoms, shirt('oat', OAT)], quotas: { top: 1, bottom: 2, full: 1 } };
+		expect(lineUpOf(asked)).toMatchObject({ openBySlot: { full: 0 }, problems: [] });
+		const dress = aGarment({ id: 'dress', kind: 'dress', lab: INK, yearParts: ['winter'] });
+		expect(lineUpOf({ ...asked, garments: [...asked.garments, dress] })).toMatchObject({ openBySlot: { full: 1 } });
 	});
 
 	it('rather leaves a place open than fills it with an orange coat that goes with nothing', () => {

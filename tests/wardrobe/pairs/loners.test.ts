@@ -32,6 +32,18 @@ describe('the garment that goes with nothing', () => {
 		);
 	});
 
+	it('is carried by something as large as it that is worn at the same time of the year', () => {
+		const summery = loud({ id: 'loud skirt', kind: 'skirt', yearParts: ['summer'] });
+		const shoes = aGarment({ id: 'pink boots', kind: 'boots', lab: [60, 40, -15] });
+		const coat = aGarment({ id: 'plum coat', kind: 'coat', lab: [50, 35, -10] });
+		const top = aGarment({ id: 'mauve top', kind: 'top', lab: [60, 25, -8] });
+		const named = (...more: Garment[]) =>
+			lonersOf(quietWardrobe(summery, ...more), nothing).find(({ garmentId }) => garmentId === 'loud skirt')!.carrierId;
+		expect(named(shoes, coat, top)).toBe('mauve top');
+		expect(['shirt', 'coat']).toContain(named(shoes, coat));
+		expect(named(shoes, coat)).not.toBe('plum coat');
+	});
+
 	it('is not flagged when a partner wears nearly its colour', () => {
 		const partner = aGarment({ id: 'partner', kind: 'skirt', lab: [50, 70, -10] });
 		expect(lonersOf(quietWardrobe(loud(), partner), nothing).filter(({ flagged }) => flagged)).toEqual([]);

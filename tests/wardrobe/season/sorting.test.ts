@@ -43,7 +43,10 @@ describe('sorting', () => {
 		const unsure = aGarment({ id: 'near oat', lab: [75, 1, 11], trust: { error: 12, reasons: [], advice: null } });
 		const some = ['2026-01-01', '2026-02-01', '2026-03-01'];
 		expect(sorted(unsure, some)).toMatchObject({ suggestion: 'keep' });
-		expect(sorted(unsure, some.slice(1)).sentence).toMatch(/^Up to you: .+ Look at it in daylight, then decide\.$/);
+		expect(sorted(unsure, some.slice(1))).toMatchObject({ suggestion: 'keep' });
+		expect(sorted({ ...unsure, loved: 0 }, some.slice(1)).sentence).toMatch(
+			/^Up to you: .+ Look at it in daylight, then decide\.$/,
+		);
 		expect(sorted(unsure).sentence).toMatch(/^Up to you: .+ Wear it once, in daylight, then decide\.$/);
 	});
 
@@ -92,7 +95,9 @@ describe('sorting', () => {
 	it('speaks of a colour that is likely off or likely fits, where the photo does not allow more', () => {
 		const blurred = { error: 12, reasons: [], advice: null };
 		const near = aGarment({ id: 'far', lab: [58, 1, 11], trust: blurred });
-		expect(sorted(near, ['2026-02-01']).reasons.join()).toContain('likely off the season’s palette');
+		expect(sorted(near, ['2026-02-01']).reasons.join()).toContain(
+			'likely off the palette of Spring, from 1 Mar 2026 on',
+		);
 		expect(sorted(aGarment({ id: 'oat', lab: [78, 1, 11], trust: blurred }), ['2026-02-01']).reasons.join()).toContain(
 			'likely fits the season',
 		);
@@ -101,10 +106,30 @@ describe('sorting', () => {
 	it('counts two seasons of its own: a winter coat has longer than what serves all year', () => {
 		const days = ['2025-05-01'];
 		expect(sorted(aGarment({ id: 'all year', lab: LIME }), days).reasons.join()).toContain(
-			'it was last worn on 2025-05-01, and two of its seasons have passed',
+			'it was last worn on 1 May 2025, and two of its seasons have passed',
 		);
 		const springOnly = aGarment({ id: 'spring', lab: LIME, yearParts: ['spring'] });
 		expect(sorted(springOnly, days).reasons.join()).not.toContain('last worn');
+	});
+
+	it('keeps what is near where nothing speaks against it, and brings nothing back for that alone', () => {
+		const near = aGarment({ id: 'near', lab: [66, 3, 14], trust: { error: 0.5, reasons: [], advice: null } });
+		const told = sorted(near, ['2026-02-01']);
+		expect(told).toMatchObject({ suggestion: 'keep', reasons: ['its colour is near the season’s'] });
+		expect(sorted({ ...near, place: 'stored' }, ['2026-02-01']).suggestion).toBe('undecided');
+		expect(sorted({ ...near, loved: 0 }, ['2026-02-01']).suggestion).toBe('undecided');
+	});
+
+	it('gives each reason its date', () => {
+		const twin = { name: 'the other', wears: 9, since: '2025-06-01' };
+		const lime = aGarment({ id: 'lime', lab: LIME, condition: 'worn-out', conditionSince: '2026-02-14' });
+		expect(sorted(lime, ['2026-02-01'], { wornMore: twin }).reasons).toEqual([
+			'it is worn out, as you said on 14 Feb 2026',
+			'its colour is off the palette of Spring, from 1 Mar 2026 on',
+			'the other is nearly the same and was worn 9 times, this one 1; you have had both since 1 Jun 2025',
+		]);
+		const { conditionSince: _untold, ...older } = lime;
+		expect(sorted(older, ['2026-02-01']).reasons[0]).toBe('it is worn out');
 	});
 
 	it('leaves undecided what little speaks for or against', () => {
