@@ -3,9 +3,9 @@ import { daysOfSeason } from '../days/usual-days.ts';
 import { fitPercentOf } from '../fit/fit.ts';
 import type { Garment } from '../words/garment.ts';
 import { factsOfKind, slotOfKind } from '../words/kind.ts';
+import type { Quotas } from '../words/season.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { likingOf } from './line-up-liking.ts';
-import type { LineUpRequest } from './line-up-setup.ts';
 
 /** Nobody wears a jumper on a day so warm: layers are for the season's cool days alone. Common practice, no source. */
 const WARM_DAY = 20;
@@ -17,7 +17,7 @@ const WARM_DAY = 20;
 export function spareLayers(
 	garments: readonly Garment[],
 	input: SeasonInput,
-	{ mustKeep, quotas }: Pick<LineUpRequest, 'mustKeep' | 'quotas'>,
+	{ mustKeep, quotas }: { readonly mustKeep: readonly string[]; readonly quotas: Quotas },
 ): ReadonlySet<Garment> {
 	const days = daysOfSeason(input.season);
 	if (days.warmDay < WARM_DAY) return new Set();
