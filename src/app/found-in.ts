@@ -1,4 +1,4 @@
-import type { ENGLISH } from '../language/en/english.ts';
+import type { ENGLISH } from '../language/catalogue.ts';
 import { say } from '../language/speak.ts';
 import { notFound } from './errors.ts';
 

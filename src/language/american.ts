@@ -1,4 +1,4 @@
-import type { ENGLISH } from './en/english.ts';
+import type { ENGLISH } from './catalogue.ts';
 import type { SomeKeys } from './same-keys.ts';
 
 /** What American English says otherwise; everything else is British English. */

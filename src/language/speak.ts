@@ -1,8 +1,7 @@
 import { createInstance } from 'i18next';
 import type { Language } from '../colour/words/language.ts';
 import { AMERICAN } from './american.ts';
-import { GERMAN } from './de/german.ts';
-import { ENGLISH } from './en/english.ts';
+import { ENGLISH, GERMAN } from './catalogue.ts';
 import { keptForm } from './kept-form.ts';
 
 type English = typeof ENGLISH;

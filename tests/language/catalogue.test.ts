@@ -1,8 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { GERMAN } from '../../src/language/de/german.ts';
-import { ENGLISH } from '../../src/language/en/english.ts';
+import { ENGLISH, GERMAN } from '../../src/language/catalogue.ts';
 import { dayText, moneyText, numberText } from '../../src/language/numbers.ts';
 import { inLanguage, type SentenceKey, say, spokenLanguage } from '../../src/language/speak.ts';
 

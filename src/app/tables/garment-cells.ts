@@ -1,4 +1,4 @@
-import { GERMAN } from '../../language/de/german.ts';
+import { GERMAN } from '../../language/catalogue.ts';
 import { say } from '../../language/speak.ts';
 import type { GarmentColumn } from '../../store/export/garments-csv.ts';
 import { CONDITIONS, type GarmentDetails, PLACES, WAYS_OUT, YEAR_PARTS } from '../../wardrobe/words/garment.ts';

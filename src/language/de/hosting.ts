@@ -71,7 +71,6 @@ export const HOSTING = {
 		member: 'Person',
 		may: 'Darf',
 		since: 'Seit',
-		actions: 'Handlungen',
 		putOut: 'Hinausbitten',
 		putOutNamed: '{{name}} hinausbitten',
 		leave: 'Verlassen',

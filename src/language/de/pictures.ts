@@ -1,8 +1,5 @@
-import type { PICTURES as ENGLISH } from '../en/pictures.ts';
-import type { SameKeys } from '../same-keys.ts';
-
 /** What is said of a board's pictures and of the pieces to look for, in German. */
-export const PICTURES: SameKeys<typeof ENGLISH> = {
+export const PICTURES = {
 	pieceNames: {
 		either: '{{name}} oder {{other}}',
 	},
@@ -64,4 +61,4 @@ export const PICTURES: SameKeys<typeof ENGLISH> = {
 		perhaps: 'Vielleicht tut es {{garment}}, vielleicht ist es zu weit weg: Halte es bei Tageslicht neben das Bild.',
 		unsure: 'Was für ein Teil es ist, ist geraten: Sieh die Bilder an.',
 	},
-};
+} as const;

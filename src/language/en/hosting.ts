@@ -63,7 +63,6 @@ export const HOSTING = {
 		member: 'Person',
 		may: 'May',
 		since: 'Since',
-		actions: 'Actions',
 		putOut: 'Put out',
 		putOutNamed: 'Put {{name}} out',
 		leave: 'Leave',

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { say } from '../../../src/language/speak.ts';
+import { PageHead } from '../parts/page-head.tsx';
 import { PageTitle } from '../parts/page-title.tsx';
 import { accountQuery } from './host-calls.ts';
 
@@ -27,16 +28,11 @@ export function Frame({
 	);
 	return (
 		<>
-			<header className="head">
-				<Link href="/" className="wordmark">
-					Dyelot
-				</Link>
-				<nav aria-label={say('doorway.where')}>
-					{link('/', say('doorway.homes'))}
-					{account?.person.isHost ? link('/people', say('doorway.people')) : null}
-					{link('/account', say('doorway.account'))}
-				</nav>
-			</header>
+			<PageHead label={say('doorway.where')}>
+				{link('/', say('doorway.homes'))}
+				{account?.person.isHost ? link('/people', say('doorway.people')) : null}
+				{link('/account', say('doorway.account'))}
+			</PageHead>
 			<main id="main" tabIndex={-1} className="page-body">
 				<PageTitle name={name} purpose={purpose} />
 				{children}

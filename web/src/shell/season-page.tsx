@@ -4,6 +4,7 @@ import { say } from '../../../src/language/speak.ts';
 import type { Report } from '../../../src/wardrobe/season/report.ts';
 import { useReport, useSeasons } from '../api/wardrobe.ts';
 import { Loading } from '../parts/loading.tsx';
+import { PageHead } from '../parts/page-head.tsx';
 import { PageTitle } from '../parts/page-title.tsx';
 import { Problem } from '../parts/problem.tsx';
 import { addressOf, type PlaceInSeason, placeName } from './addresses.ts';
@@ -56,19 +57,13 @@ export function SeasonPage({ seasonId, place }: { seasonId: string; place: Place
 	);
 	return (
 		<>
-			<header className="head">
-				<Link href="/" className="wordmark">
-					Dyelot
-				</Link>
-				<span className="lot">{name}</span>
-				<nav aria-label={say('frame.beside')}>
-					{link('garments')}
-					{link('season')}
-					{link('sheet')}
-					<Link href="/seasons">{say('frame.allSeasons')}</Link>
-					<UndoBar />
-				</nav>
-			</header>
+			<PageHead label={say('frame.beside')} of={<span className="lot">{name}</span>}>
+				{link('garments')}
+				{link('season')}
+				{link('sheet')}
+				<Link href="/seasons">{say('frame.allSeasons')}</Link>
+				<UndoBar />
+			</PageHead>
 			<StationPath seasonId={seasonId} stations={report?.stations ?? null} current={place} />
 			<main id="main" tabIndex={-1}>
 				{error ? <Problem of={error} /> : null}

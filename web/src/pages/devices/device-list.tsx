@@ -3,6 +3,7 @@ import { momentText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
 import { call } from '../../api/call.ts';
 import { useChange } from '../../api/change.ts';
+import { ActingTable } from '../../parts/acting-table.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 
@@ -36,25 +37,11 @@ export function DeviceList({ devices }: { devices: readonly PairedDevice[] }) {
 	if (devices.length === 0) return <p className="quiet">{say('devicesPage.none')}</p>;
 	return (
 		<div className="stack">
-			<div className="table-scroll">
-				<table>
-					<thead>
-						<tr>
-							<th scope="col">{say('devicesPage.device')}</th>
-							<th scope="col">{say('devicesPage.since')}</th>
-							<th scope="col">{say('devicesPage.seen')}</th>
-							<th scope="col">
-								<span className="hidden-visually">{say('seasonsPage.actions')}</span>
-							</th>
-						</tr>
-					</thead>
-					<tbody>
-						{devices.map((device) => (
-							<DeviceRow key={device.id} device={device} unpair={() => unpair.run(device.id)} />
-						))}
-					</tbody>
-				</table>
-			</div>
+			<ActingTable headings={[say('devicesPage.device'), say('devicesPage.since'), say('devicesPage.seen')]}>
+				{devices.map((device) => (
+					<DeviceRow key={device.id} device={device} unpair={() => unpair.run(device.id)} />
+				))}
+			</ActingTable>
 			<p className="quiet">{say('devicesPage.unused')}</p>
 			<p>
 				<Button onPress={() => unpair.run(null)}>{say('devicesPage.sendAllAway')}</Button>

@@ -6,6 +6,7 @@ import { say } from '../../../../src/language/speak.ts';
 import { queryOf } from '../../api/refresh.ts';
 import { RequestProblem } from '../../api/request.ts';
 import { Loading } from '../../parts/loading.tsx';
+import { PageHead } from '../../parts/page-head.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { DeviceList } from './device-list.tsx';
@@ -70,14 +71,9 @@ export function Devices() {
 	}, []);
 	return (
 		<>
-			<header className="head">
-				<Link href="/" className="wordmark">
-					Dyelot
-				</Link>
-				<nav aria-label={say('seasonsPage.beside')}>
-					<Link href="/seasons">{say('frame.allSeasons')}</Link>
-				</nav>
-			</header>
+			<PageHead label={say('seasonsPage.beside')}>
+				<Link href="/seasons">{say('frame.allSeasons')}</Link>
+			</PageHead>
 			<main id="main" tabIndex={-1} className="page-body">
 				<PageTitle name={say('devicesPage.title')} purpose={say('devicesPage.purpose')} />
 				<Door door={door} problem={error} />

@@ -6,6 +6,7 @@ import { useSeasons } from '../../api/wardrobe.ts';
 import { LanguageChoice } from '../../language/language-choice.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Loading } from '../../parts/loading.tsx';
+import { PageHead } from '../../parts/page-head.tsx';
 import { PageTitle } from '../../parts/page-title.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { UndoBar } from '../../shell/undo-bar.tsx';
@@ -17,15 +18,10 @@ import { TakeAlong } from './take-along.tsx';
 
 function Head() {
 	return (
-		<header className="head">
-			<Link href="/" className="wordmark">
-				Dyelot
-			</Link>
-			<nav aria-label={say('seasonsPage.beside')}>
-				<Link href="/devices">{say('seasonsPage.devices')}</Link>
-				<UndoBar />
-			</nav>
-		</header>
+		<PageHead label={say('seasonsPage.beside')}>
+			<Link href="/devices">{say('seasonsPage.devices')}</Link>
+			<UndoBar />
+		</PageHead>
 	);
 }
 

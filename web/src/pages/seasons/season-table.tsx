@@ -4,6 +4,7 @@ import { say } from '../../../../src/language/speak.ts';
 import type { Season } from '../../../../src/wardrobe/words/season.ts';
 import { useChange } from '../../api/change.ts';
 import { changeThing, removeThing } from '../../api/change-thing.ts';
+import { ActingTable } from '../../parts/acting-table.tsx';
 import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { addressOf } from '../../shell/addresses.ts';
@@ -62,28 +63,10 @@ export function SeasonTable({
 		(a, b) => Number(a.archived) - Number(b.archived) || (a.startsOn < b.startsOn ? 1 : -1),
 	);
 	return (
-		<div className="table-scroll">
-			<table>
-				<thead>
-					<tr>
-						<th scope="col">{say('places.season')}</th>
-						<th scope="col">{say('seasonsPage.fromTo')}</th>
-						<th scope="col">
-							<span className="hidden-visually">{say('seasonsPage.actions')}</span>
-						</th>
-					</tr>
-				</thead>
-				<tbody>
-					{ordered.map((season) => (
-						<SeasonRow
-							key={season.id}
-							season={season}
-							onCopy={() => onCopy(season)}
-							onBinned={() => onBinned(season)}
-						/>
-					))}
-				</tbody>
-			</table>
-		</div>
+		<ActingTable headings={[say('places.season'), say('seasonsPage.fromTo')]}>
+			{ordered.map((season) => (
+				<SeasonRow key={season.id} season={season} onCopy={() => onCopy(season)} onBinned={() => onBinned(season)} />
+			))}
+		</ActingTable>
 	);
 }

@@ -11,6 +11,7 @@ import { Button } from '../../parts/button.tsx';
 import { Empty } from '../../parts/empty.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { Swatch } from '../../parts/swatch.tsx';
+import { WishButton } from './wish-button.tsx';
 
 function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boolean }) {
 	const colour = report.palette.colours.find(({ id }) => id === gap.paletteColourId);
@@ -39,18 +40,11 @@ function GapRow({ gap, report, wished }: { gap: Gap; report: Report; wished: boo
 			)}
 			<p>{gap.sentence}</p>
 			<span className="row">
-				{wished ? (
-					<span className="italic">{say('wishPage.wished')}</span>
-				) : (
-					<Button
-						small
-						onPress={() => wish.run(undefined)}
-						isPending={wish.busy}
-						aria-label={say('wishList.wishFor', { slot: say(`slots.${gap.slot}`), colour: name })}
-					>
-						{say('wishPage.wish')}
-					</Button>
-				)}
+				<WishButton
+					wished={wished}
+					wish={wish}
+					label={say('wishList.wishFor', { slot: say(`slots.${gap.slot}`), colour: name })}
+				/>
 				{gap.storedFirst ? (
 					<Button small onPress={() => fetchStored.run(undefined)} isPending={fetchStored.busy}>
 						{say('wishList.bringStored')}

@@ -10,6 +10,7 @@ import { Button } from '../../parts/button.tsx';
 import { Problem } from '../../parts/problem.tsx';
 import { Swatch } from '../../parts/swatch.tsx';
 import { PiecePicture } from '../../photo/piece-picture.tsx';
+import { WishButton } from './wish-button.tsx';
 
 /** Pieces shown before the rest is asked for. */
 const SHOWN = 5;
@@ -58,18 +59,7 @@ function PieceRow({
 				<Swatch lab={piece.lab} label={piece.name} />
 			</span>
 			<p>{piece.sentence}</p>
-			{wished ? (
-				<span className="italic">{say('wishPage.wished')}</span>
-			) : (
-				<Button
-					small
-					onPress={() => wish.run(undefined)}
-					isPending={wish.busy}
-					aria-label={say('wishPage.wishFor', { name: piece.name })}
-				>
-					{say('wishPage.wish')}
-				</Button>
-			)}
+			<WishButton wished={wished} wish={wish} label={say('wishPage.wishFor', { name: piece.name })} />
 			<Problem of={wish.problem} />
 		</li>
 	);

@@ -13,7 +13,7 @@ export const ActingTable = ({ headings, children }: { headings: readonly string[
 						</th>
 					))}
 					<th scope="col">
-						<span className="hidden-visually">{say('doorway.actions')}</span>
+						<span className="hidden-visually">{say('seasonsPage.actions')}</span>
 					</th>
 				</tr>
 			</thead>
