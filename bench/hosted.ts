@@ -78,9 +78,9 @@ async function copyTemplate(client: pg.Client, person: string): Promise<void> {
 		`insert into dyelot.membership (home, person, role, since) select 'home-' || n, $1, 'plan', '${AT}' from ${homes}`,
 		[person],
 	);
-	await client.query(`insert into dyelot.things (home, kind, id, body, version, field_versions)
+	await client.query(`insert into dyelot.entries (home, kind, id, body, version, field_versions)
 		select 'home-' || n, kind, id, replace(body, '${MARK}', 'home-' || n || '.'), version, field_versions
-		from dyelot.things, ${homes} where home = 'template'`);
+		from dyelot.entries, ${homes} where home = 'template'`);
 	await client.query(`insert into dyelot.photos (home, id, original_name, media_type, size_bytes, added_at, status, correction, version, reading)
 		select 'home-' || n, id, original_name, media_type, size_bytes, added_at, status, correction, version, reading
 		from dyelot.photos, ${homes} where home = 'template'`);
@@ -133,9 +133,9 @@ async function costOfPolicies(host: Host, client: pg.Client): Promise<[number, n
 		const home = `home-${1 + Math.floor(random() * 20)}`;
 		const table = host.database.homeTables(home);
 		const from = performance.now();
-		await table.selectFrom('things').select(['body', 'version']).where('kind', '=', 'garment').orderBy('id').execute();
+		await table.selectFrom('entries').select(['body', 'version']).where('kind', '=', 'garment').orderBy('id').execute();
 		const between = performance.now();
-		await client.query("select body, version from dyelot.things where home = $1 and kind = 'garment' order by id", [
+		await client.query("select body, version from dyelot.entries where home = $1 and kind = 'garment' order by id", [
 			home,
 		]);
 		bound.push(between - from);
@@ -211,7 +211,7 @@ export async function run(): Promise<readonly Table[]> {
 					],
 					['list of garments, 200 clients, ms', nth(lists, 0.5), nth(lists, 0.95), (LISTS * 1000) / listsMs],
 				],
-				notes: [`Things of another home in any answer: ${foreign}.`],
+				notes: [`Entries of another home in any answer: ${foreign}.`],
 			},
 			{
 				title: 'homes kept apart by the database: a list of 40 garments, ms',

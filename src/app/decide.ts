@@ -1,35 +1,35 @@
 import { DamagedDecisionError } from '../store/changes-text.ts';
 import { KeyReusedError } from '../store/deciding.ts';
-import type { Asked, ChangedThing, HomeReads, Outcome, Plan } from '../store/store.ts';
-import { CORRECTION } from '../store/thing-state.ts';
+import { CORRECTION } from '../store/entry-state.ts';
+import type { Asked, ChangedEntry, HomeReads, Outcome, Plan } from '../store/store.ts';
 import { UserError } from './errors.ts';
 import type { Services } from './services.ts';
 
 /** What deciding takes of the services. */
 export type Deciders = Pick<Services, 'store' | 'events'>;
 
-/** Changed things that are told one by one; of more, only the kinds and seasons are. */
+/** Changed entries that are told one by one; of more, only the kinds and seasons are. */
 const MOST_TOLD = 200;
 
-/** The things, or where there are many of them one for each kind and season, with the id `*`. */
-function inShort(things: readonly ChangedThing[]): readonly ChangedThing[] {
-	if (things.length <= MOST_TOLD) return things;
-	const told = new Map<string, ChangedThing>();
-	for (const thing of things) {
+/** The entries, or where there are many of them one for each kind and season, with the id `*`. */
+function inShort(entries: readonly ChangedEntry[]): readonly ChangedEntry[] {
+	if (entries.length <= MOST_TOLD) return entries;
+	const told = new Map<string, ChangedEntry>();
+	for (const entry of entries) {
 		// A palette and a line-up are named by the season that they are of.
-		const isNamed = thing.kind === 'palette' || thing.kind === 'line-up';
-		const one = isNamed ? thing : { ...thing, id: '*' };
+		const isNamed = entry.kind === 'palette' || entry.kind === 'line-up';
+		const one = isNamed ? entry : { ...entry, id: '*' };
 		told.set(`${one.kind} ${one.id} ${one.seasonId ?? ''}`, one);
 	}
 	return [...told.values()];
 }
 
 /** Tells the open pages what was changed, and no more than that. */
-export function tellChanged(events: Services['events'], changed: readonly ChangedThing[]): void {
+export function tellChanged(events: Services['events'], changed: readonly ChangedEntry[]): void {
 	for (const { kind, id } of changed)
 		if (kind === CORRECTION) events.send({ event: 'photo', data: { id, status: 'waiting' } });
-	const things = inShort(changed.filter(({ kind }) => kind !== CORRECTION));
-	if (things.length > 0) events.send({ event: 'changed', data: { things } });
+	const entries = inShort(changed.filter(({ kind }) => kind !== CORRECTION));
+	if (entries.length > 0) events.send({ event: 'changed', data: { entries } });
 }
 
 /** What the store says of a request, in the words of the interface. */

@@ -1,10 +1,10 @@
 import { EventEmitter } from 'node:events';
-import type { ChangedThing } from '../store/store.ts';
+import type { ChangedEntry } from '../store/store.ts';
 
 /** What the page hears while it is open. */
 export type ServerEvent =
 	| { readonly event: 'photo'; readonly data: { readonly id: string; readonly status: 'waiting' | 'read' | 'failed' } }
-	| { readonly event: 'changed'; readonly data: { readonly things: readonly ChangedThing[] } }
+	| { readonly event: 'changed'; readonly data: { readonly entries: readonly ChangedEntry[] } }
 	/** Something was changed that this program did not hear of: everything on view may be old. */
 	| { readonly event: 'missed'; readonly data: Record<string, never> }
 	/** The line is open. */

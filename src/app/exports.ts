@@ -1,5 +1,5 @@
 import { garmentsCsv } from '../store/export/garments-csv.ts';
-import { thingsCsv } from '../store/export/things-csv.ts';
+import { recordsCsv } from '../store/export/records-csv.ts';
 import type { HomeReads, PhotoRecord } from '../store/store.ts';
 import type { Garment } from '../wardrobe/words/garment.ts';
 import type { Palette } from '../wardrobe/words/palette-colour.ts';
@@ -26,7 +26,7 @@ export const TABLES = ['garments', 'wears', ...(Object.keys(LISTS) as (keyof typ
 export async function tableCsv(home: HomeReads, table: (typeof TABLES)[number]): Promise<string> {
 	if (table === 'garments') return garmentsCsv(await loadGarments(home));
 	if (table === 'wears') return wearsCsv(await home.wears(), await home.garments.list());
-	return thingsCsv(await LISTS[table](home));
+	return recordsCsv(await LISTS[table](home));
 }
 
 /** What {@link everything} holds. */

@@ -8,7 +8,7 @@ export type IntakeItem =
 			readonly name: string;
 			readonly ok: true;
 			readonly photoId: string;
-			readonly thingId: string;
+			readonly entryId: string;
 			/** Whether the home had the photo already. */
 			readonly keptBefore: boolean;
 	  }

@@ -20,11 +20,11 @@ type Given = {
 	readonly photo: NewPhoto;
 	readonly purpose: Purpose;
 	readonly seasonId: string;
-	readonly thingId: string;
+	readonly entryId: string;
 };
 
 /**
- * Takes in one photo and the thing it shows, as one decision, and queues its reading. A photo that is already known is not kept twice; a file
+ * Takes in one photo and the entry it shows, as one decision, and queues its reading. A photo that is already known is not kept twice; a file
  * that is no photo is refused with a reason and nothing of it is kept. The file that came in is gone afterwards, whatever became of it.
  */
 export async function takeIn(
@@ -61,47 +61,47 @@ async function keep(
 		addedAt: services.now().toISOString(),
 	};
 	const request = `${asked.request} ${purpose} ${seasonId} ${id}`;
-	const given = { photo, purpose, seasonId, thingId: services.newId() };
+	const given = { photo, purpose, seasonId, entryId: services.newId() };
 	const item = await decide(services, { ...asked, request }, async (home) => {
 		const keptBefore = (await home.photos.get(id)) !== null;
-		const { thingId, does } = await thingFor(home, given);
+		const { entryId, does } = await thingFor(home, given);
 		return {
 			does: { ...does, photos: [photo] },
 			sentence:
 				purpose === 'inspiration'
 					? keptWords('decisions.addedInspiration', { name: fileTitle(name) })
 					: keptWords(`decisions.added_${purpose}`),
-			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, thingId, keptBefore }),
+			answer: async (): Promise<IntakeItem> => ({ name, ok: true, photoId: id, entryId, keptBefore }),
 		};
 	});
 	if ((await store.photos.get(id))?.status !== 'read') await services.jobs.enqueue(id);
 	return item;
 }
 
-/** The thing that shows the photo: the one that does already, or a new one. A picture for sale is a candidate of its own each time. */
-async function thingFor(home: HomeReads, given: Given): Promise<{ thingId: string; does: Decided }> {
-	const { photo, purpose, seasonId, thingId } = given;
+/** The entry that shows the photo: the one that does already, or a new one. A picture for sale is a candidate of its own each time. */
+async function thingFor(home: HomeReads, given: Given): Promise<{ entryId: string; does: Decided }> {
+	const { photo, purpose, seasonId, entryId } = given;
 	const unnamed = say('kinds.unknown');
 	const { id: photoId, addedAt } = photo;
 	if (purpose === 'garment') {
 		const [shown] = await home.showing('garment', photoId);
-		if (shown) return { thingId: shown, does: {} };
-		const garment = newGarment(thingId, unnamed, addedAt, { photoIds: [photoId], nameFrom: 'looks' });
+		if (shown) return { entryId: shown, does: {} };
+		const garment = newGarment(entryId, unnamed, addedAt, { photoIds: [photoId], nameFrom: 'looks' });
 		return {
-			thingId,
+			entryId,
 			does: { garments: { put: [await suggestedGarment(home, garment)] } },
 		};
 	}
 	await foundIn(home.seasons, 'season')(seasonId);
 	if (purpose === 'inspiration') {
 		for (const shown of await home.showing('inspiration', photoId))
-			if ((await home.inspirations.get(shown))?.seasonId === seasonId) return { thingId: shown, does: {} };
-		const inspiration = { id: thingId, seasonId, photoId, title: '', titleFrom: 'looks' as const, group: '', addedAt };
-		return { thingId, does: { inspirations: { put: [inspiration] } } };
+			if ((await home.inspirations.get(shown))?.seasonId === seasonId) return { entryId: shown, does: {} };
+		const inspiration = { id: entryId, seasonId, photoId, title: '', titleFrom: 'looks' as const, group: '', addedAt };
+		return { entryId, does: { inspirations: { put: [inspiration] } } };
 	}
 	const told = { kind: 'shirt', kindFrom: 'none', price: null, used: true, source: '', state: 'open' } as const;
 	const candidate: CandidateDetails = {
-		id: thingId,
+		id: entryId,
 		seasonId,
 		photoId,
 		name: unnamed,
@@ -109,5 +109,5 @@ async function thingFor(home: HomeReads, given: Given): Promise<{ thingId: strin
 		addedAt,
 		...told,
 	};
-	return { thingId, does: { candidates: { put: [await suggestedCandidate(home, candidate)] } } };
+	return { entryId, does: { candidates: { put: [await suggestedCandidate(home, candidate)] } } };
 }

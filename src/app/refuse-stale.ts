@@ -3,17 +3,17 @@ import { say } from '../language/speak.ts';
 import type { HomeReads, VersionedKind } from '../store/store.ts';
 import { UserError } from './errors.ts';
 
-/** A thing that was changed by somebody else since it was seen: which fields, and what it is now. */
-export type StaleThing = {
+/** An entry that was changed by somebody else since it was seen: which fields, and what it is now. */
+export type StaleEntry = {
 	readonly kind: VersionedKind | 'photo';
 	readonly id: string;
 	readonly fields: readonly string[];
 	readonly now: object;
 };
 
-/** The refusal of a change to things that are no longer as they were seen. `details.changed` says what changed. */
-export function staleError(things: readonly StaleThing[]): UserError {
-	const told = things
+/** The refusal of a change to entries that are no longer as they were seen. `details.changed` says what changed. */
+export function staleError(entries: readonly StaleEntry[]): UserError {
+	const told = entries
 		.slice(0, 3)
 		.map(({ kind, fields, now }) => {
 			const { name, title } = now as { name?: string; title?: string };
@@ -21,37 +21,37 @@ export function staleError(things: readonly StaleThing[]): UserError {
 			const parts = fields.map(fieldWord).join(', ') || say('refusals.something');
 			return name || title
 				? say('refusals.staleNamed', { what, name: name || title || '', fields: parts })
-				: say('refusals.staleThing', { what, fields: parts });
+				: say('refusals.staleEntry', { what, fields: parts });
 		})
 		.join('; ');
-	return new UserError('stale', say('refusals.stale', { told }), { details: { changed: things } });
+	return new UserError('stale', say('refusals.stale', { told }), { details: { changed: entries } });
 }
 
 /** What the program notes by itself of a line-up: nobody's change, so it makes none stale. */
 const NOTED_BY_ITSELF: readonly string[] = ['gapIds'];
 
-/** What changed of a thing since the version that was seen; null where nothing did, or no version was told. */
+/** What changed of an entry since the version that was seen; null where nothing did, or no version was told. */
 export async function changedSinceSeen(
 	home: HomeReads,
 	kind: VersionedKind,
 	id: string,
-	thing: { readonly version: number },
+	entry: { readonly version: number },
 	seen: number | undefined,
-): Promise<StaleThing | null> {
-	if (seen === undefined || seen === thing.version) return null;
+): Promise<StaleEntry | null> {
+	if (seen === undefined || seen === entry.version) return null;
 	const fields = await home.changesSince(kind, id, seen);
 	if (fields.length > 0 && fields.every((field) => NOTED_BY_ITSELF.includes(field))) return null;
-	return { kind, id, fields, now: thing };
+	return { kind, id, fields, now: entry };
 }
 
-/** Refuses a change to a thing that is no longer as it was seen; `seen` undefined = the caller takes it as it is. */
+/** Refuses a change to an entry that is no longer as it was seen; `seen` undefined = the caller takes it as it is. */
 export async function refuseStale(
 	home: HomeReads,
 	kind: VersionedKind,
 	id: string,
-	thing: { readonly version: number },
+	entry: { readonly version: number },
 	seen: number | undefined,
 ): Promise<void> {
-	const stale = await changedSinceSeen(home, kind, id, thing, seen);
+	const stale = await changedSinceSeen(home, kind, id, entry, seen);
 	if (stale) throw staleError([stale]);
 }

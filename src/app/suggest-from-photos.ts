@@ -1,4 +1,4 @@
-import type { ChangedThing, Decided, HomeReads, Kept, Reads } from '../store/store.ts';
+import type { ChangedEntry, Decided, HomeReads, Kept, Reads } from '../store/store.ts';
 import { appearanceOf } from '../wardrobe/words/appearance.ts';
 import type { GarmentDetails } from '../wardrobe/words/garment.ts';
 import { garmentName } from '../wardrobe/words/garment-name.ts';
@@ -8,7 +8,7 @@ import type { CandidateDetails } from '../wardrobe/words/wish.ts';
 import { type Deciders, tellChanged } from './decide.ts';
 import { wasNamedByProgram } from './named-by-program.ts';
 
-type Thing = {
+type Entry = {
 	readonly name: string;
 	readonly nameFrom?: 'user' | 'looks';
 	readonly kind: Kind;
@@ -17,19 +17,19 @@ type Thing = {
 };
 
 /**
- * The thing with the kind that its photo suggests, and a name by its looks, where nobody has said either: another kind or pattern is another name.
+ * The entry with the kind that its photo suggests, and a name by its looks, where nobody has said either: another kind or pattern is another name.
  * What a person said is never replaced; without a reading nothing is.
  */
-async function suggested<T extends Thing>(home: HomeReads, thing: T, photoId: string | undefined): Promise<T> {
-	if (photoId === undefined || (thing.kindFrom !== 'none' && thing.nameFrom === 'user')) return thing;
+async function suggested<T extends Entry>(home: HomeReads, entry: T, photoId: string | undefined): Promise<T> {
+	if (photoId === undefined || (entry.kindFrom !== 'none' && entry.nameFrom === 'user')) return entry;
 	const photo = await home.photos.get(photoId);
-	if (!photo?.reading) return thing;
-	const guess = thing.kindFrom === 'none' ? photo.reading.kindGuesses[0]?.kind : undefined;
-	const withKind: T = guess ? { ...thing, kind: guess, kindFrom: 'photo' } : thing;
-	const nameFrom = thing.nameFrom ?? (wasNamedByProgram(thing.name, photo.originalName) ? 'looks' : 'user');
+	if (!photo?.reading) return entry;
+	const guess = entry.kindFrom === 'none' ? photo.reading.kindGuesses[0]?.kind : undefined;
+	const withKind: T = guess ? { ...entry, kind: guess, kindFrom: 'photo' } : entry;
+	const nameFrom = entry.nameFrom ?? (wasNamedByProgram(entry.name, photo.originalName) ? 'looks' : 'user');
 	if (nameFrom === 'user') return withKind;
 	const looks = appearanceOf(withKind.kind, [photo.reading]);
-	const pattern = thing.patternByUser ? { type: thing.patternByUser, sure: 1 } : looks.pattern;
+	const pattern = entry.patternByUser ? { type: entry.patternByUser, sure: 1 } : looks.pattern;
 	const name = garmentName({ ...looks, pattern, kind: withKind.kind, kindFrom: withKind.kindFrom });
 	return { ...withKind, name, nameFrom };
 }
@@ -42,7 +42,7 @@ export const suggestedGarment = <T extends GarmentDetails>(home: HomeReads, garm
 export const suggestedCandidate = <T extends CandidateDetails>(home: HomeReads, candidate: T): Promise<T> =>
 	suggested(home, candidate, candidate.photoId);
 
-/** Ids looked up one by one; for more, all things of the kind are read at once. */
+/** Ids looked up one by one; for more, all entries of the kind are read at once. */
 const FEW = 20;
 
 /** Those of the ids that name something. */
@@ -56,27 +56,27 @@ async function namedBy<T extends { readonly id: string }>(
 	return found.filter((one) => one !== null);
 }
 
-const idsOf = (things: readonly ChangedThing[], wanted: ChangedThing['kind']): ReadonlySet<string> =>
-	new Set(things.filter(({ kind }) => kind === wanted).map(({ id }) => id));
+const idsOf = (entries: readonly ChangedEntry[], wanted: ChangedEntry['kind']): ReadonlySet<string> =>
+	new Set(entries.filter(({ kind }) => kind === wanted).map(({ id }) => id));
 
-async function suggestions(home: HomeReads, things: readonly ChangedThing[]): Promise<Decided> {
+async function suggestions(home: HomeReads, entries: readonly ChangedEntry[]): Promise<Decided> {
 	const garments: GarmentDetails[] = [];
-	for (const garment of await namedBy(home.garments, idsOf(things, 'garment'))) {
+	for (const garment of await namedBy(home.garments, idsOf(entries, 'garment'))) {
 		const now = await suggestedGarment(home, garment);
 		if (now !== garment) garments.push(now);
 	}
 	const candidates: CandidateDetails[] = [];
-	for (const candidate of await namedBy(home.candidates, idsOf(things, 'candidate'))) {
+	for (const candidate of await namedBy(home.candidates, idsOf(entries, 'candidate'))) {
 		const now = await suggestedCandidate(home, candidate);
 		if (now !== candidate) candidates.push(now);
 	}
 	return { garments: { put: garments }, candidates: { put: candidates } };
 }
 
-/** Notes what their photos suggest of these garments and candidates; of other things nothing. */
-export async function suggestForThings({ store, events }: Deciders, things: readonly ChangedThing[]): Promise<void> {
-	if (things.some(({ kind }) => kind === 'garment' || kind === 'candidate'))
-		tellChanged(events, await store.note((home) => suggestions(home, things)));
+/** Notes what their photos suggest of these garments and candidates; of other entries nothing. */
+export async function suggestForEntries({ store, events }: Deciders, entries: readonly ChangedEntry[]): Promise<void> {
+	if (entries.some(({ kind }) => kind === 'garment' || kind === 'candidate'))
+		tellChanged(events, await store.note((home) => suggestions(home, entries)));
 }
 
 /** Notes what these photos suggest of the garments and candidates that show them. Reads those and nothing else. */
@@ -84,7 +84,7 @@ export async function suggestFromPhotos(deciders: Deciders, photoIds: readonly s
 	for (const photoId of photoIds)
 		for (const kind of ['garment', 'candidate'] as const) {
 			const ids = await deciders.store.showing(kind, photoId);
-			await suggestForThings(
+			await suggestForEntries(
 				deciders,
 				ids.map((id) => ({ kind, id })),
 			);

@@ -1,10 +1,10 @@
 import { setImmediate as letOthersIn } from 'node:timers/promises';
 import { say } from '../language/speak.ts';
 import type { Change } from './carry-out.ts';
-import type { State, ThingKey } from './thing-state.ts';
+import type { EntryKey, State } from './entry-state.ts';
 
-/** A change as a decision keeps it. What was made lies among the things as long as the decision stands, so its body is not kept once more. */
-type KeptChange = Change | (ThingKey & { readonly made: true });
+/** A change as a decision keeps it. What was made lies among the entries as long as the decision stands, so its body is not kept once more. */
+type KeptChange = Change | (EntryKey & { readonly made: true });
 
 /** What the newest decision changed can no longer be read. */
 export class DamagedDecisionError extends Error {}

@@ -70,7 +70,7 @@ const marked = (reason: 'missing' | 'changed') => ({
 	failure: JSON.stringify({ reason, message: keptWords(`lostPhotos.${reason}`) }),
 });
 
-/** How a row is put right, for each thing that can be amiss. */
+/** How a row is put right, for each fault. */
 const REPAIRS: Readonly<Record<Amiss, () => Partial<PhotoRow>>> = {
 	missing: () => marked('missing'),
 	changed: () => marked('changed'),

@@ -19,14 +19,16 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 				.values(rows.map((row) => ({ ...row, at })))
 				.execute();
 
-		const things = await trx.selectFrom('things').selectAll().where(isJson('body'), '=', 0).execute();
-		for (const { kind, id, body } of things) {
-			await keep([{ source: `things/${kind}`, id, body: String(body) }]);
-			await trx.deleteFrom('things').where('kind', '=', kind).where('id', '=', id).execute();
-			await trx.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', '=', id).execute();
+		const entries = await trx.selectFrom('entries').selectAll().where(isJson('body'), '=', 0).execute();
+		for (const { kind, id, body } of entries) {
+			await keep([{ source: `entries/${kind}`, id, body: String(body) }]);
+			await trx.deleteFrom('entries').where('kind', '=', kind).where('id', '=', id).execute();
+			await trx.deleteFrom('shown_photos').where('kind', '=', kind).where('entry_id', '=', id).execute();
 		}
-		if (things.length > 0) {
-			findings.push(say('homeChecks.unreadRows', { count: things.length, kind: things[0]!.kind, id: things[0]!.id }));
+		if (entries.length > 0) {
+			findings.push(
+				say('homeChecks.unreadRows', { count: entries.length, kind: entries[0]!.kind, id: entries[0]!.id }),
+			);
 		}
 
 		findings.push(...(await setMisshapenAside(trx, at)));
@@ -65,22 +67,22 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 }
 
 /**
- * Moves things that can be read but have not the form that the judgements take for granted into `set_aside`, so that all others still show. Any
+ * Moves entries that can be read but have not the form that the judgements take for granted into `set_aside`, so that all others still show. Any
  * database.
  */
 export async function setMisshapenAside(db: Kysely<Tables>, at: string): Promise<string[]> {
-	const things = await db.selectFrom('things').select(['kind', 'id', 'body']).execute();
-	const found = things.flatMap((thing) => {
-		const what = misshapenIn(thing.kind, thing.body);
-		return what === null ? [] : [{ ...thing, what }];
+	const entries = await db.selectFrom('entries').select(['kind', 'id', 'body']).execute();
+	const found = entries.flatMap((entry) => {
+		const what = misshapenIn(entry.kind, entry.body);
+		return what === null ? [] : [{ ...entry, what }];
 	});
 	for (const { kind, id, body } of found) {
 		await db
 			.insertInto('set_aside')
-			.values({ source: `things/${kind}`, id, body, at })
+			.values({ source: `entries/${kind}`, id, body, at })
 			.execute();
-		await db.deleteFrom('things').where('kind', '=', kind).where('id', '=', id).execute();
-		await db.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', '=', id).execute();
+		await db.deleteFrom('entries').where('kind', '=', kind).where('id', '=', id).execute();
+		await db.deleteFrom('shown_photos').where('kind', '=', kind).where('entry_id', '=', id).execute();
 	}
 	return sentenceOf(found);
 }
@@ -98,14 +100,14 @@ export async function misshapenAside(db: Kysely<Tables>, from: string): Promise<
 	const rows = await db
 		.selectFrom('set_aside')
 		.select(['source', 'id', 'body'])
-		.where('source', 'like', 'things/%')
+		.where('source', 'like', 'entries/%')
 		.where('at', '>=', from)
 		.orderBy('at')
 		.orderBy('id')
 		.execute();
 	return sentenceOf(
 		rows.flatMap(({ source, id, body }) => {
-			const kind = source.slice('things/'.length);
+			const kind = source.slice('entries/'.length);
 			const what = misshapenIn(kind, body);
 			return what === null ? [] : [{ kind, id, what }];
 		}),

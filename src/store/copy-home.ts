@@ -1,10 +1,10 @@
 import type { Kysely, Transaction } from 'kysely';
+import type { State } from './entry-state.ts';
 import { derivedKey, type PhotoFiles, type PictureName } from './photo-files.ts';
 import type { Tables } from './schema.ts';
-import type { State } from './thing-state.ts';
 
 /** What makes a home; devices that were paired with its computer stay behind. */
-const COPIED = ['things', 'photos', 'decisions', 'set_aside', 'revisions', 'answers', 'shown_photos'] as const;
+const COPIED = ['entries', 'photos', 'decisions', 'set_aside', 'revisions', 'answers', 'shown_photos'] as const;
 
 /** Rows put in by one statement: a photo has 13 columns, and SQLite takes 32,766 values. */
 const ROWS_A_STATEMENT = 500;

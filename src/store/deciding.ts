@@ -2,9 +2,9 @@ import type { Transaction } from 'kysely';
 import { say } from '../language/speak.ts';
 import { carryOut, changedBy, type Edits } from './carry-out.ts';
 import { changesText } from './changes-text.ts';
+import type { Connection } from './entry-state.ts';
 import type { Tables } from './schema.ts';
-import type { Asked, ChangedThing, Outcome } from './store.ts';
-import type { Connection } from './thing-state.ts';
+import type { Asked, ChangedEntry, Outcome } from './store.ts';
 
 /** How long an answer is kept for a request that comes once more. */
 const ANSWER_KEPT_MS = 24 * 3600 * 1000;
@@ -22,7 +22,7 @@ export async function decideIn(
 	sentence: string,
 	at: string,
 	following: () => Promise<Edits | null> = async () => null,
-): Promise<readonly ChangedThing[]> {
+): Promise<readonly ChangedEntry[]> {
 	const done = await carryOut(trx, edits, at);
 	const more = await following();
 	const changes = more ? [...done, ...(await carryOut(trx, more, at))] : done;

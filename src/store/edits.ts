@@ -1,18 +1,18 @@
 import type { Wear } from '../wardrobe/words/wear.ts';
-import type { Edits, ThingEdit } from './carry-out.ts';
+import type { Edits, EntryEdit } from './carry-out.ts';
+import { CORRECTION } from './entry-state.ts';
 import type { Changes, Decided } from './store.ts';
-import { CORRECTION } from './thing-state.ts';
 
 /** A body as it is stored: without the version, which the row carries. */
-function bodyOf(thing: object): object {
-	const { version: _carriedByTheRow, ...body } = thing as { version?: number };
+function bodyOf(entry: object): object {
+	const { version: _carriedByTheRow, ...body } = entry as { version?: number };
 	return body;
 }
 
 const editsOfKind = <T extends { readonly id: string }>(
 	kind: string,
 	{ put = [], remove = [] }: Changes<T> = {},
-): ThingEdit[] => [
+): EntryEdit[] => [
 	...put.map((item) => ({ kind, id: item.id, body: bodyOf(item) })),
 	...remove.map((id) => ({ kind, id, body: null })),
 ];
@@ -25,7 +25,7 @@ const pairId = (a: string, b: string) => [a, b].sort().join(' ');
 /** The edits that carry out what was decided. */
 export function editsOf(decided: Decided): Edits {
 	const { wears, palettes = [], lineUps = [], pairWords = [], corrections = [], photos = [] } = decided;
-	const things: ThingEdit[] = [
+	const entries: EntryEdit[] = [
 		...editsOfKind('season', decided.seasons),
 		...editsOfKind('garment', decided.garments),
 		...editsOfKind('inspiration', decided.inspirations),
@@ -47,5 +47,5 @@ export function editsOf(decided: Decided): Edits {
 			body: { correction, mask },
 		})),
 	];
-	return { things, photos };
+	return { entries, photos };
 }

@@ -2,12 +2,12 @@ import { setImmediate as letOthersIn } from 'node:timers/promises';
 import { sql } from 'kysely';
 import { type Change, nextRevision, partsOf, sameState, toldOf } from './carry-out.ts';
 import { changesFrom, changesText } from './changes-text.ts';
-import type { ChangedThing, Decision } from './store.ts';
-import { keyOf, MOST_AT_ONCE, type Setting, setStates, storedOfAll } from './thing-rows.ts';
-import { type Connection, differingFields, fieldsOf, NOTHING, type State } from './thing-state.ts';
+import { keyOf, MOST_AT_ONCE, type Setting, setStates, storedOfAll } from './entry-rows.ts';
+import { type Connection, differingFields, fieldsOf, NOTHING, type State } from './entry-state.ts';
+import type { ChangedEntry, Decision } from './store.ts';
 
 /**
- * The state that leads a thing from `from` to `to`, where it is `current` meanwhile: only what the decision changed is moved, so that what the
+ * The state that leads an entry from `from` to `to`, where it is `current` meanwhile: only what the decision changed is moved, so that what the
  * program noted since (a suggested name, the kind that a photo tells) stays.
  */
 export function movedState(current: State, from: State, to: State): State {
@@ -40,7 +40,7 @@ export async function sizeOfNext(db: Connection, which: 'undo' | 'redo'): Promis
 export async function moveIn(
 	trx: Connection,
 	which: 'undo' | 'redo',
-): Promise<{ readonly decision: Decision; readonly changed: readonly ChangedThing[] } | null> {
+): Promise<{ readonly decision: Decision; readonly changed: readonly ChangedEntry[] } | null> {
 	const row = await nextToMove(trx, which).selectAll().executeTakeFirst();
 	if (!row) return null;
 	const changes = changesFrom(row.changes);
@@ -53,7 +53,7 @@ export async function moveIn(
 			const current = stored.get(keyOf(change)) ?? NOTHING;
 			const [from, to] = which === 'undo' ? [change.after, change.before] : [change.before, change.after];
 			const target = movedState(current.state, from, to);
-			settings.push({ thing: change, before: current, after: target });
+			settings.push({ entry: change, before: current, after: target });
 			const [before, after] = which === 'undo' ? [target, current.state] : [current.state, target];
 			moved.push({ kind: change.kind, id: change.id, before, after });
 		}

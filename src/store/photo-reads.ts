@@ -1,7 +1,7 @@
 import { ONE_GO_MS } from '../wardrobe/words/one-go.ts';
+import type { Connection } from './entry-state.ts';
 import { photoRecordOf } from './photo-rows.ts';
 import type { HomeReads, PhotoRecord } from './store.ts';
-import type { Connection } from './thing-state.ts';
 
 /** SQLite takes at most this many values in one statement's list without being told otherwise. */
 const IDS_A_QUERY = 500;

@@ -1,18 +1,18 @@
 import type { Palette } from '../wardrobe/words/palette-colour.ts';
 import type { LineUpChoice } from '../wardrobe/words/season.ts';
 import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
+import { storedOf } from './entry-rows.ts';
+import type { Connection } from './entry-state.ts';
 import { photoReads, photosNear } from './photo-reads.ts';
 import type { ShowingKind } from './shown-photos.ts';
 import type { HomeReads, Kept, Reads } from './store.ts';
-import { storedOf } from './thing-rows.ts';
-import type { Connection } from './thing-state.ts';
 
 /** Kinds that carry their version: those of which a page may hold an old state. */
 const UNVERSIONED: ReadonlySet<string> = new Set(['wear', 'pair-word']);
 
 const isObject = (body: unknown): body is object => body !== null && typeof body === 'object' && !Array.isArray(body);
 
-function thingOf<T>(kind: string, row: { readonly body: string; readonly version: number }): T {
+function entryOf<T>(kind: string, row: { readonly body: string; readonly version: number }): T {
 	const body = JSON.parse(row.body) as T;
 	return UNVERSIONED.has(kind) || !isObject(body) ? body : { ...body, version: row.version };
 }
@@ -22,33 +22,33 @@ type IdRange = { readonly from?: string; readonly before?: string };
 
 async function list<T>(db: Connection, kind: string, { from, before }: IdRange = {}): Promise<T[]> {
 	let query = db
-		.selectFrom('things')
+		.selectFrom('entries')
 		.select(['body', 'version'])
 		.where('kind', '=', kind)
 		.where('binned_at', 'is', null);
 	if (from !== undefined) query = query.where('id', '>=', from);
 	if (before !== undefined) query = query.where('id', '<', before);
 	const rows = await query.orderBy('id').execute();
-	return rows.map((row) => thingOf<T>(kind, row));
+	return rows.map((row) => entryOf<T>(kind, row));
 }
 
 async function get<T>(db: Connection, kind: string, id: string): Promise<T | null> {
 	const { state, version } = await storedOf(db, { kind, id });
-	return state && state.binnedAt === null ? thingOf<T>(kind, { body: state.body, version }) : null;
+	return state && state.binnedAt === null ? entryOf<T>(kind, { body: state.body, version }) : null;
 }
 
-/** Reads of the things of one kind. */
+/** Reads of the entries of one kind. */
 export function readsOfKind<T>(db: Connection, kind: string): Reads<T> {
 	return {
 		list: () => list<Kept<T>>(db, kind),
 		async count() {
-			const { things } = await db
-				.selectFrom('things')
-				.select(({ fn }) => fn.countAll().as('things'))
+			const { entries } = await db
+				.selectFrom('entries')
+				.select(({ fn }) => fn.countAll().as('entries'))
 				.where('kind', '=', kind)
 				.where('binned_at', 'is', null)
 				.executeTakeFirstOrThrow();
-			return Number(things);
+			return Number(entries);
 		},
 		get: (id) => get<Kept<T>>(db, kind, id),
 	};
@@ -57,14 +57,14 @@ export function readsOfKind<T>(db: Connection, kind: string): Reads<T> {
 async function showing(db: Connection, kind: ShowingKind, photoId: string): Promise<string[]> {
 	const rows = await db
 		.selectFrom('shown_photos')
-		.innerJoin('things', (join) =>
-			join.onRef('things.kind', '=', 'shown_photos.kind').onRef('things.id', '=', 'shown_photos.thing_id'),
+		.innerJoin('entries', (join) =>
+			join.onRef('entries.kind', '=', 'shown_photos.kind').onRef('entries.id', '=', 'shown_photos.entry_id'),
 		)
-		.select('things.id')
+		.select('entries.id')
 		.where('shown_photos.photo_id', '=', photoId)
 		.where('shown_photos.kind', '=', kind)
-		.where('things.binned_at', 'is', null)
-		.orderBy('things.id')
+		.where('entries.binned_at', 'is', null)
+		.orderBy('entries.id')
 		.execute();
 	return rows.map(({ id }) => id);
 }

@@ -1,7 +1,7 @@
 import type { Generated } from 'kysely';
 
-/** Everything the user decides, each thing one JSON document: one mechanism then undoes, bins, exports and restores all of it. */
-export type ThingRow = {
+/** Everything the user decides, each entry one JSON document: one mechanism then undoes, bins, exports and restores all of it. */
+export type EntryRow = {
 	kind: string;
 	id: string;
 	/** JSON. */
@@ -10,7 +10,7 @@ export type ThingRow = {
 	binned_at: string | null;
 	/** The revision that changed it last. */
 	version: Generated<number>;
-	/** JSON: the revision that changed each field last; `*` the one that made the thing. */
+	/** JSON: the revision that changed each field last; `*` the one that made the entry. */
 	field_versions: Generated<string>;
 };
 
@@ -27,10 +27,10 @@ export type AnswerRow = {
 	at: string;
 };
 
-/** Which thing shows which photo. */
-export type ShownPhotoRow = { photo_id: string; kind: string; thing_id: string };
+/** Which entry shows which photo. */
+export type ShownPhotoRow = { photo_id: string; kind: string; entry_id: string };
 
-/** One undoable decision: what each thing was before and after. */
+/** One undoable decision: what each entry was before and after. */
 export type DecisionRow = {
 	id: Generated<number>;
 	at: string;
@@ -77,7 +77,7 @@ export type PairingRow = { id: string; token_hash: string; device: string; paire
 
 /** The tables, as the query builder sees them. */
 export type Tables = {
-	things: ThingRow;
+	entries: EntryRow;
 	decisions: DecisionRow;
 	photos: PhotoRow;
 	set_aside: SetAsideRow;

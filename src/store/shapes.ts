@@ -16,7 +16,7 @@ const amount = orNull(Type.Number());
 const yearParts = Type.Array(oneOf(YEAR_PARTS));
 const from = oneOf(['user', 'photo', 'none']);
 
-/** What the judgements take for granted of each kind of thing. More fields may stand beside: an older or a later program wrote them. */
+/** What the judgements take for granted of each kind of entry. More fields may stand beside: an older or a later program wrote them. */
 const SHAPES: Readonly<Record<string, TSchema>> = {
 	season: Type.Object({
 		id: text,
@@ -116,15 +116,15 @@ function parsed(body: string): unknown {
 	}
 }
 
-/** What is wrong with the body of a thing of this kind, in short; null where it has the form that the judgements take for granted. */
+/** What is wrong with the body of an entry of this kind, in short; null where it has the form that the judgements take for granted. */
 export function misshapenIn(kind: string, body: string): string | null {
 	const shape = SHAPES[kind];
 	if (!shape) return say('home.unknownKind', { kind });
 	const check = checks.get(kind) ?? ajv.compile(shape);
 	checks.set(kind, check);
-	const thing = parsed(body);
-	if (thing === undefined) return say('home.anotherForm');
-	if (check(thing)) return null;
+	const entry = parsed(body);
+	if (entry === undefined) return say('home.anotherForm');
+	if (check(entry)) return null;
 	const [first] = check.errors ?? [];
 	const path = (first?.instancePath ?? '').split('/').filter(Boolean);
 	const missing = first?.params.missingProperty;

@@ -1,34 +1,34 @@
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from './schema.ts';
 
-/** Kinds of things that show photos. */
+/** Kinds of entries that show photos. */
 export const SHOWING_KINDS = ['garment', 'inspiration', 'candidate'] as const;
 export type ShowingKind = (typeof SHOWING_KINDS)[number];
 
-/** One thing may show many photos; three values a row stay below what a statement takes. */
+/** One entry may show many photos; three values a row stay below what a statement takes. */
 const ROWS_AT_ONCE = 2000;
 
 export const isShowing = (kind: string): kind is ShowingKind => SHOWING_KINDS.some((one) => one === kind);
 
-/** Ids of the photos that a thing of these fields shows. */
+/** Ids of the photos that an entry of these fields shows. */
 export function shownPhotoIds({ photoIds, photoId }: Readonly<Record<string, unknown>>): string[] {
 	const ids = Array.isArray(photoIds) ? photoIds : [photoId];
 	return [...new Set(ids.filter((id): id is string => typeof id === 'string'))];
 }
 
-/** A thing and the photos that it shows now; of one that `isNew` nothing was noted before. */
+/** An entry and the photos that it shows now; of one that `isNew` nothing was noted before. */
 export type ShownNow = { readonly id: string; readonly photoIds: readonly string[]; readonly isNew: boolean };
 
-/** Notes which photos things of a kind show, so that what shows a photo is found without reading every thing. */
+/** Notes which photos entries of a kind show, so that what shows a photo is found without reading every entry. */
 export async function noteShownPhotos(
 	db: Kysely<Tables> | Transaction<Tables>,
 	kind: ShowingKind,
-	things: readonly ShownNow[],
+	entries: readonly ShownNow[],
 ): Promise<void> {
-	const known = things.filter(({ isNew }) => !isNew).map(({ id }) => id);
+	const known = entries.filter(({ isNew }) => !isNew).map(({ id }) => id);
 	if (known.length > 0)
-		await db.deleteFrom('shown_photos').where('kind', '=', kind).where('thing_id', 'in', known).execute();
-	const rows = things.flatMap(({ id, photoIds }) => photoIds.map((photo_id) => ({ photo_id, kind, thing_id: id })));
+		await db.deleteFrom('shown_photos').where('kind', '=', kind).where('entry_id', 'in', known).execute();
+	const rows = entries.flatMap(({ id, photoIds }) => photoIds.map((photo_id) => ({ photo_id, kind, entry_id: id })));
 	for (let at = 0; at < rows.length; at += ROWS_AT_ONCE)
 		await db
 			.insertInto('shown_photos')

@@ -28,7 +28,7 @@ export type PhotoRecord = {
 /** Derived pictures of a photo: a WebP thumbnail, the upright display copy (JPEG), the parser's label map (grey PNG, value = class), the user's mask (grey PNG, 255 = clothes), a WebP cut-out with alpha. */
 export type DerivedName = 'thumb' | 'display' | 'labels' | 'mask' | 'cutout';
 
-/** A deleted thing in the bin, kept 90 days. */
+/** A deleted entry in the bin, kept 90 days. */
 export type BinEntry = {
 	readonly id: string;
 	readonly what: 'garment' | 'inspiration' | 'wish' | 'candidate' | 'season';
@@ -44,10 +44,10 @@ export type Decision = {
 	readonly undone: boolean;
 };
 
-/** A thing as it was read, with the revision that changed it last. */
+/** An entry as it was read, with the revision that changed it last. */
 export type Kept<T> = T & { readonly version: number };
 
-/** What can be asked of the things of one kind. What lies in the bin is never among them. */
+/** What can be asked of the entries of one kind. What lies in the bin is never among them. */
 export type Reads<T> = {
 	/** By id, in code point order. */
 	list(): Promise<Kept<T>[]>;
@@ -76,18 +76,18 @@ export type HomeReads = {
 		/** Photos read that may share a light: of one named group, or taken in one go with this time. Reads no others. */
 		near(photo: { readonly takenAt: string | null; readonly lightGroup: string | null }): Promise<PhotoRecord[]>;
 	};
-	/** Ids of the things of a kind that show the photo. */
+	/** Ids of the entries of a kind that show the photo. */
 	showing(kind: ShowingKind, photoId: string): Promise<string[]>;
 	/** The season's palette as last derived or edited; null before the first. */
 	palette(seasonId: string): Promise<Palette | null>;
 	lineUp(seasonId: string): Promise<LineUpChoice | null>;
 	wears(range?: { readonly from?: string; readonly to?: string }): Promise<Wear[]>;
 	pairWords(): Promise<PairWord[]>;
-	/** Names of the fields that were changed since this version of a thing; empty where it is the newest. */
+	/** Names of the fields that were changed since this version of an entry; empty where it is the newest. */
 	changesSince(kind: VersionedKind, id: string, version: number): Promise<string[]>;
 };
 
-/** Kinds of things that carry a version. */
+/** Kinds of entries that carry a version. */
 export type VersionedKind =
 	| 'season'
 	| 'garment'
@@ -146,13 +146,13 @@ export type Asked = {
 	readonly request: string;
 };
 
-/** A thing that was changed; `seasonId` where it belongs to one. Of a correction, `id` is the photo's; `*` stands for many of the kind. */
-export type ChangedThing = { readonly kind: string; readonly id: string; readonly seasonId?: string };
+/** An entry that was changed; `seasonId` where it belongs to one. Of a correction, `id` is the photo's; `*` stands for many of the kind. */
+export type ChangedEntry = { readonly kind: string; readonly id: string; readonly seasonId?: string };
 
 /** What came of a request to decide. */
 export type Outcome<T> = {
 	readonly answer: T;
-	readonly changed: readonly ChangedThing[];
+	readonly changed: readonly ChangedEntry[];
 	/** It was answered before, and nothing was done now. */
 	readonly repeated: boolean;
 };
@@ -174,7 +174,7 @@ export type Store = Omit<HomeReads, 'photos'> & {
 	 */
 	decide<T>(asked: Asked, plan: (home: HomeReads) => Promise<Plan<T>>): Promise<Outcome<T>>;
 	/** The same for what the program finds out by itself: nobody's decision, so that undo passes over it. */
-	note(plan: (home: HomeReads) => Promise<Decided>): Promise<readonly ChangedThing[]>;
+	note(plan: (home: HomeReads) => Promise<Decided>): Promise<readonly ChangedEntry[]>;
 	decisions(limit: number): Promise<Decision[]>;
 	/** How many bytes the changes take that `undo` or `redo` would move now; 0 where there is nothing to move. */
 	sizeOfNext(which: 'undo' | 'redo'): Promise<number>;

@@ -1,5 +1,5 @@
+import type { Connection } from './entry-state.ts';
 import type { Outline, PhotoFiles } from './photo-files.ts';
-import type { Connection } from './thing-state.ts';
 
 /**
  * Those of the outlines that nothing points at any more: a decision that would have brought them was never made, or can no longer be done

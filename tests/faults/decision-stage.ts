@@ -106,16 +106,16 @@ export type Dump = { readonly rows: string; readonly wardrobe: string };
 function dumpOf({ connection }: SqliteDatabase): Dump {
 	const all = (sql: string) => connection.prepare(sql).all();
 	const wardrobe = [
-		all('select kind, id, body, binned_at from things order by kind, id').map(sameWhateverTheOrder),
+		all('select kind, id, body, binned_at from entries order by kind, id').map(sameWhateverTheOrder),
 		// A photo that came in stays when what showed it is taken back; nothing was decided about it.
 		all("select id, correction, mask from photos where correction <> '{}' or mask is not null order by id"),
 	];
 	const rows = [
 		wardrobe,
-		all('select kind, id, version from things order by kind, id'),
+		all('select kind, id, version from entries order by kind, id'),
 		all('select * from decisions order by id'),
 		all('select key, request, answer from answers order by key'),
-		all('select * from shown_photos order by photo_id, kind, thing_id'),
+		all('select * from shown_photos order by photo_id, kind, entry_id'),
 		// Whether it was read; one whose light was corrected waits for a moment, with what was read of it.
 		all('select id, reading is not null as is_read from photos order by id'),
 	];

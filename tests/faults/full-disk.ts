@@ -73,7 +73,7 @@ export async function fullDisk(): Promise<Figures> {
 		const seen = `/proc/${server.process.pid}/root${path}`;
 		const first = await client.upload('coat.png', await cutOut([40, 20, 10]));
 		await client.settled(900);
-		const { thingId } = first.body.items[0];
+		const { entryId } = first.body.items[0];
 		const before = await heldBy(client);
 		fill(seen);
 		const free = statfsSync(seen).bfree;
@@ -81,7 +81,7 @@ export async function fullDisk(): Promise<Figures> {
 		const unclear: string[] = [];
 		// Long enough to use up what the write-ahead log has in reserve.
 		for (let round = 1; round <= 9; round++) {
-			for (const [what, answer] of Object.entries(await changes(client, thingId, round))) {
+			for (const [what, answer] of Object.entries(await changes(client, entryId, round))) {
 				if (answer.status < 400) continue;
 				refused.push(what);
 				if (!isClearRefusal(answer))
@@ -95,7 +95,7 @@ export async function fullDisk(): Promise<Figures> {
 			() => 'broken off' as const,
 		);
 		for (let part = 0; part < 200; part++) rmSync(join(seen, `filler-${part}`), { force: true });
-		const afterwards = Object.entries(await changes(client, thingId, 1)).filter(([, { status }]) => status >= 400);
+		const afterwards = Object.entries(await changes(client, entryId, 1)).filter(([, { status }]) => status >= 400);
 		await client.settled(900);
 		const last = await heldBy(client);
 		// As it stands, copied while the program sleeps, then opened by another.

@@ -42,9 +42,9 @@ async function keepWorking(client: () => HomeClient, answered: Answered, isOver:
 			continue;
 		}
 		answered.photos.add(createHash('sha256').update(bytes).digest('hex'));
-		const changes = { ids: [item.thingId], changes: { notes: `note ${n}` } };
+		const changes = { ids: [item.entryId], changes: { notes: `note ${n}` } };
 		const changed = await untilAnswered('change', (key) => client().send('PATCH', '/api/garments', changes, key));
-		if (changed) answered.notes.set(item.thingId, `note ${n}`);
+		if (changed) answered.notes.set(item.entryId, `note ${n}`);
 	}
 	return faults;
 }

@@ -15,7 +15,7 @@ const TEXTS = [
 	'\u0000',
 	'__proto__',
 	'constructor',
-	"'; DROP TABLE things; --",
+	"'; DROP TABLE entries; --",
 	'<script>alert(1)</script>',
 	'{{7*7}}',
 	'%s%n%d',
@@ -109,7 +109,7 @@ export async function hostileRequests(perRoute: number): Promise<Figures> {
 		const { body } = await client.upload('coat.png', await cutOut([40, 20, 10]));
 		await client.settled(900);
 		const season = await client.startSeason('Spring');
-		const ids = [body.items[0].photoId, body.items[0].thingId, season.body.id];
+		const ids = [body.items[0].photoId, body.items[0].entryId, season.body.id];
 		// The demo takes nothing from the request, and half a minute to load; the line of events never ends by itself.
 		const leftOut = ['/api/demo', '/api/events'];
 		const routes = (await routesOf(server.address)).filter(({ path }) => !leftOut.includes(path));

@@ -22,13 +22,13 @@ async function work(client: Client, round: number, acknowledged: Acknowledged): 
 			const { status, body } = await client.upload(`${round} ${step}.png`, bytes);
 			if (status !== 202) throw new Error(`an upload was answered ${status}`);
 			acknowledged.photos.add(createHash('sha256').update(bytes).digest('hex'));
-			const { thingId } = body.items[0];
+			const { entryId } = body.items[0];
 			const name = `piece ${round}.${step}`;
-			const garment = (await client.get(`/api/garments/${thingId}`)).body;
+			const garment = (await client.get(`/api/garments/${entryId}`)).body;
 			const changed = await client.send('PATCH', '/api/garments', { ids: [garment.id], changes: { notes: name } });
 			if (changed.status >= 300)
 				throw new Error(`a change was answered ${changed.status} ${JSON.stringify(changed.body)}`);
-			acknowledged.garments.set(thingId, name);
+			acknowledged.garments.set(entryId, name);
 		}
 	} catch (error) {
 		// The connection broke: that is the kill. Anything else is a fault of the program.

@@ -18,7 +18,7 @@ async function keyed(key: string, url: string, payload: object) {
 	return { status: statusCode, body: JSON.parse(text) };
 }
 
-describe('two windows that change one thing', () => {
+describe('two windows that change one entry', () => {
 	it('never overwrite what they have not seen: the later one is told what changed, and by its newest version may go on', async () => {
 		const seen = await garment('Oilskin');
 		const path = `/api/garments/${seen.id}`;
@@ -47,17 +47,17 @@ describe('two windows that change one thing', () => {
 		expect((await test.get(`/api/garments/${one.id}`)).body.place).toBe('rail');
 	});
 
-	it('hear at once which things the other changed', async () => {
+	it('hear at once which entries the other changed', async () => {
 		const heard: ServerEvent[] = [];
 		const stop = test.services.events.listen((event) => void heard.push(event));
 		const { id } = await garment('Heard of');
 		stop();
-		expect(heard).toEqual([{ event: 'changed', data: { things: [{ kind: 'garment', id }] } }]);
+		expect(heard).toEqual([{ event: 'changed', data: { entries: [{ kind: 'garment', id }] } }]);
 	});
 });
 
 describe('a request sent twice', () => {
-	it('makes one thing, answered alike; its key is for no other request', async () => {
+	it('makes one entry, answered alike; its key is for no other request', async () => {
 		const url = '/api/garments';
 		const answers = await Promise.all([1, 2, 3, 4].map(() => keyed('four-posts-of-one', url, { name: 'Only one' })));
 		expect(new Set(answers.map(({ body }) => body.id)).size).toBe(1);

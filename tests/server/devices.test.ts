@@ -70,7 +70,7 @@ describe('the devices that may come in', () => {
 		await test.app.ready();
 		await test.send('DELETE', '/api/devices');
 		// The line ends by itself; a device that still listens would keep this test waiting for ever.
-		test.services.events.send({ event: 'changed', data: { things: [{ kind: 'garment', id: 'g1' }] } });
+		test.services.events.send({ event: 'changed', data: { entries: [{ kind: 'garment', id: 'g1' }] } });
 		expect((await listening).payload).not.toContain('garment');
 	});
 

@@ -39,7 +39,7 @@ describe('a photo that shows two garments', () => {
 	let photoId: string;
 	beforeEach(async () => {
 		const { body } = await test.upload({ purpose: 'garment' }, [{ name: 'two.png', bytes: await twoPieces() }]);
-		({ thingId: id, photoId } = body.items[0]);
+		({ entryId: id, photoId } = body.items[0]);
 		await test.send('PATCH', `/api/garments/${id}`, { price: 40, notes: 'from my sister', place: 'stored' });
 	});
 
@@ -72,7 +72,7 @@ describe('a photo that shows two garments', () => {
 
 	it('keeps its other photos, and a neutral that was pointed at within the box', async () => {
 		const { body } = await test.upload({ purpose: 'garment' }, [{ name: 'back.png', bytes: await twoPieces() }]);
-		await test.send('POST', '/api/garments/merge', { ids: [id, body.items[0].thingId] });
+		await test.send('POST', '/api/garments/merge', { ids: [id, body.items[0].entryId] });
 		await test.send('PUT', `/api/photos/${photoId}/correction`, { neutrals: [{ x: 600, y: 3, lightness: 90 }] });
 		await test.services.jobs.settled();
 		const { photoIds } = await one(id);
@@ -119,7 +119,7 @@ describe('a photo named by a camera', () => {
 		];
 		const { body } = await test.upload({ purpose: 'garment' }, files);
 		await test.services.jobs.settled();
-		const [first, second] = await Promise.all(body.items.map(({ thingId }: { thingId: string }) => one(thingId)));
+		const [first, second] = await Promise.all(body.items.map(({ entryId }: { entryId: string }) => one(entryId)));
 		expect(first.name).toMatch(/^rust /);
 		expect(second.name).toMatch(/^rust .+, (the (other|third|fourth)|no\. \d+)$/);
 		expect((await undo()).body.sentence).toBe('Added a garment');
@@ -174,15 +174,15 @@ describe('two entries of one garment', () => {
 			{ name: 'front.png', bytes: await twoPieces() },
 			{ name: 'back.png', bytes: await twoPieces() },
 		]);
-		const [front, back] = body.items as [{ thingId: string; photoId: string }, { thingId: string; photoId: string }];
-		await test.send('POST', '/api/garments/merge', { ids: [front.thingId, back.thingId] });
-		await test.send('PATCH', `/api/garments/${front.thingId}`, { kind: 'skirt', yearParts: ['summer'] });
+		const [front, back] = body.items as [{ entryId: string; photoId: string }, { entryId: string; photoId: string }];
+		await test.send('POST', '/api/garments/merge', { ids: [front.entryId, back.entryId] });
+		await test.send('PATCH', `/api/garments/${front.entryId}`, { kind: 'skirt', yearParts: ['summer'] });
 		const count = (await garments()).length;
-		const parted = await test.send('POST', `/api/garments/${front.thingId}/part`, { photoId: back.photoId });
+		const parted = await test.send('POST', `/api/garments/${front.entryId}/part`, { photoId: back.photoId });
 		expect(parted.body.garments[1]).toMatchObject({ photoIds: [back.photoId], yearParts: ['summer'] });
 		expect(await garments()).toHaveLength(count + 1);
 		expect((await undo()).body.sentence).toMatch(/^Parted/);
-		expect((await one(front.thingId)).photoIds).toEqual([front.photoId, back.photoId]);
+		expect((await one(front.entryId)).photoIds).toEqual([front.photoId, back.photoId]);
 		const alone = await make({ notes: '' });
 		expect((await test.send('POST', `/api/garments/${alone.id}/part`, { photoId: back.photoId })).status).toBe(404);
 	});

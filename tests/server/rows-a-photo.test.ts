@@ -21,8 +21,8 @@ function fill(database: InstanceType<typeof DatabaseSync>, garments: number): vo
 		`INSERT INTO photos (id, original_name, media_type, size_bytes, added_at, status, correction, version, reading, taken_at)
 		VALUES (?, 'IMG_1.jpg', 'image/jpeg', 1, '2026-01-01T00:00:00.000Z', 'read', '{}', 1, ?, ?)`,
 	);
-	const thing = database.prepare(`INSERT INTO things (kind, id, body, version) VALUES ('garment', ?, ?, 1)`);
-	const shown = database.prepare(`INSERT INTO shown_photos (photo_id, kind, thing_id) VALUES (?, 'garment', ?)`);
+	const entry = database.prepare(`INSERT INTO entries (kind, id, body, version) VALUES ('garment', ?, ?, 1)`);
+	const shown = database.prepare(`INSERT INTO shown_photos (photo_id, kind, entry_id) VALUES (?, 'garment', ?)`);
 	database.exec('BEGIN');
 	for (let garment = 0; garment < garments; garment++) {
 		const photoIds = [0, 1, 2, 3, 4].map((at) => `photo ${garment} ${at}`);
@@ -31,7 +31,7 @@ function fill(database: InstanceType<typeof DatabaseSync>, garments: number): vo
 			photo.run(id, JSON.stringify({ ...reading, takenAt }), takenAt);
 			shown.run(id, `g${garment}`);
 		}
-		thing.run(`g${garment}`, JSON.stringify(garmentDetails({ id: `g${garment}`, nameFrom: 'looks', photoIds })));
+		entry.run(`g${garment}`, JSON.stringify(garmentDetails({ id: `g${garment}`, nameFrom: 'looks', photoIds })));
 	}
 	database.exec('COMMIT');
 }
@@ -87,7 +87,7 @@ describe('a photo that comes in and is read', () => {
 		try {
 			fill(database, 20);
 			const small = await workOf(database, () => comesIn(test, RUST, '2020:01:02 03:05:00'));
-			database.exec('DELETE FROM shown_photos; DELETE FROM things; DELETE FROM photos;');
+			database.exec('DELETE FROM shown_photos; DELETE FROM entries; DELETE FROM photos;');
 			fill(database, 2000);
 			expect(database.prepare('SELECT count(*) AS photos FROM photos').get()).toEqual({ photos: 10_000 });
 			const large = await workOf(database, () => comesIn(test, RUST, '2020:01:02 03:05:00'));

@@ -61,7 +61,7 @@ describe('a season over HTTP', () => {
 		const candidate = await test.upload({ purpose: 'candidate', seasonId }, [
 			{ name: 'found.png', bytes: await cutOut(wish.body.target) },
 		]);
-		const { thingId } = candidate.body.items[0];
+		const { entryId } = candidate.body.items[0];
 		const kinds = {
 			top: 'shirt',
 			outer: 'coat',
@@ -71,15 +71,15 @@ describe('a season over HTTP', () => {
 			shoes: 'shoes',
 			accessory: 'scarf',
 		} as const;
-		await test.send('PATCH', `/api/candidates/${thingId}`, {
+		await test.send('PATCH', `/api/candidates/${entryId}`, {
 			kind: kinds[wish.body.slot as keyof typeof kinds],
 			price: 20,
 		});
-		const check = (await test.get(`/api/candidates/${thingId}/check`)).body;
+		const check = (await test.get(`/api/candidates/${entryId}/check`)).body;
 		expect(check.wishId).toBe(wish.body.id);
 		expect(check.sentence.length).toBeGreaterThan(5);
 
-		const bought = await test.send('POST', `/api/candidates/${thingId}/bought`);
+		const bought = await test.send('POST', `/api/candidates/${entryId}/bought`);
 		expect(bought.body).toMatchObject({ nameFrom: 'looks', price: 20 });
 		expect((await test.get(`/api/seasons/${seasonId}/wishes`)).body[0].state).toBe('answered');
 	});

@@ -81,7 +81,7 @@ describe('a backup', () => {
 	it('says at restoring what has another form and is set aside, and the restored home then has nothing to say', async () => {
 		const { path, home } = await lived();
 		await putGarments(home.store, garmentDetails({ id: 'g2', name: 'Whole' }), 'Added');
-		home.database.connection.exec(`UPDATE things SET body = '{"id":"g1"}' WHERE id = 'g1'`);
+		home.database.connection.exec(`UPDATE entries SET body = '{"id":"g1"}' WHERE id = 'g1'`);
 		const target = join(temporaryFolder(), 'restored');
 		const { findings } = await restoreBackup(await archiveOf(path), target, NOW);
 		expect(findings).toEqual([expect.stringMatching(/^1 entry has another form .*garment "g1".* set aside/)]);

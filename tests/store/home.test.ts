@@ -199,7 +199,7 @@ describe('start-up', () => {
 		await putGarments(home.store, garmentDetails({ id: 'g2' }), 'Added');
 		const { id } = await home.store.photos.add(bytes, about);
 		home.database.connection.exec(`
-			UPDATE things SET body = '{"name":"cut o' WHERE id = 'g1';
+			UPDATE entries SET body = '{"name":"cut o' WHERE id = 'g1';
 			UPDATE decisions SET changes = '[{' WHERE id = 2;
 			UPDATE photos SET reading = '{', status = 'read'`);
 		await home.close();
@@ -215,11 +215,11 @@ describe('start-up', () => {
 				.prepare('SELECT body FROM set_aside ORDER BY source')
 				.all()
 				.map((row) => row.body),
-		).toEqual(['[{', '{"correction":"{}","reading":"{","failure":null}', '{"name":"cut o']);
+		).toEqual(['[{', '{"name":"cut o', '{"correction":"{}","reading":"{","failure":null}']);
 		connection.close();
 	});
 
-	it('sets things aside whose JSON has another form, says so, and shows the rest', async () => {
+	it('sets entries aside whose JSON has another form, says so, and shows the rest', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);
 		for (const id of ['g1', 'g2', 'g3']) await putGarments(home.store, garmentDetails({ id }), 'Added');
@@ -227,8 +227,8 @@ describe('start-up', () => {
 		await home.store.photos.saveReading(photoId, aReading([aSwatch(OAT)]), { thumb: bytes, display: bytes });
 		await home.close();
 		const connection = new DatabaseSync(join(path, 'dyelot.sqlite'));
-		connection.exec(`UPDATE things SET body = json_set(body, '$.photoIds', 'none') WHERE id = 'g1'`);
-		connection.exec(`UPDATE things SET body = '{"id":"g2"}' WHERE id = 'g2'`);
+		connection.exec(`UPDATE entries SET body = json_set(body, '$.photoIds', 'none') WHERE id = 'g1'`);
+		connection.exec(`UPDATE entries SET body = '{"id":"g2"}' WHERE id = 'g2'`);
 		connection.exec(`UPDATE photos SET reading = '{"swatches":"red"}'`);
 		connection.close();
 		const again = await open(path);

@@ -27,6 +27,7 @@ const maskNames: Readonly<Record<string, string>> = {
 	'v2.sql': 'mask-2',
 	'v3.sql': 'mask-2',
 	'v4.sql': 'mask-406517504a18aa53',
+	'v5.sql': 'mask-406517504a18aa53',
 };
 
 /** A home as the version that `fixtures/homes` names left it, with its photo files (fixtures/homes/README.md). */
@@ -76,7 +77,7 @@ describe('a home of an earlier version', () => {
 	it.each(storedVersions)('%s leaves its database as it was beside the new one, once, and says so', async (version) => {
 		const path = storedHome(version);
 		const rows = (connection: InstanceType<typeof DatabaseSync>) =>
-			['things', 'decisions', 'photos', 'kysely_migration'].map((table) =>
+			[version < 'v5' ? 'things' : 'entries', 'decisions', 'photos', 'kysely_migration'].map((table) =>
 				connection.prepare(`SELECT * FROM ${table} ORDER BY 1, 2`).all(),
 			);
 		const old = new DatabaseSync(join(path, 'dyelot.sqlite'));
@@ -104,6 +105,19 @@ describe('a home of an earlier version', () => {
 		expect(back.findings).toHaveLength(1);
 		expect(await back.store.garments.count()).toBe(1);
 		await back.close();
+	});
+
+	it('says of what its program set aside where it lies now', async () => {
+		const path = storedHome('v4.sql');
+		const old = new DatabaseSync(join(path, 'dyelot.sqlite'));
+		old.exec(
+			"INSERT INTO set_aside VALUES ('things/garment', 'g3', '{}', '2026-03-01'), ('photos', 'p1', '{}', '2026-03-01')",
+		);
+		old.close();
+		const { database, close } = await openHome(path, { now: NOW });
+		const sources = database.connection.prepare('SELECT source FROM set_aside ORDER BY source').all();
+		expect(sources).toEqual([{ source: 'entries/garment' }, { source: 'photos' }]);
+		await close();
 	});
 
 	it('is left exactly as it was when a migration fails halfway', async () => {

@@ -80,7 +80,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			expect(await other.photos.get(photo.id)).toBeNull();
 			await expect(other.photos.original(photo.id)).rejects.toThrow();
 			expect(await undone(other)).toBeNull();
-			// The same id is another thing in another home, and the same photo another photo.
+			// The same id is another entry in another home, and the same photo another photo.
 			await putGarments(other, garmentDetails({ id: 'g1', notes: 'mine' }), 'Added');
 			expect((await mine.garments.get('g1'))?.notes).not.toBe('mine');
 		});
@@ -102,13 +102,13 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 				for (const row of rows) expect(row.home).toBe(mine);
 			}
 			const theirs = hosted.homeTables(other);
-			await expect(sql`update things set body = '{}'`.execute(theirs)).resolves.toMatchObject({ numAffectedRows: 0n });
-			await expect(sql`delete from things`.execute(theirs)).resolves.toMatchObject({ numAffectedRows: 0n });
+			await expect(sql`update entries set body = '{}'`.execute(theirs)).resolves.toMatchObject({ numAffectedRows: 0n });
+			await expect(sql`delete from entries`.execute(theirs)).resolves.toMatchObject({ numAffectedRows: 0n });
 			await expect(
-				sql`insert into things (home, kind, id, body) values (${mine}, 'garment', 'g2', '{}')`.execute(theirs),
+				sql`insert into entries (home, kind, id, body) values (${mine}, 'garment', 'g2', '{}')`.execute(theirs),
 			).rejects.toThrow(/row-level security/);
 			// A connection that was told no home sees nothing at all.
-			const nobodys = await sql`select * from things`.execute(hosted.accounts.withPlugin(withinAllHomes));
+			const nobodys = await sql`select * from entries`.execute(hosted.accounts.withPlugin(withinAllHomes));
 			expect(nobodys.rows.filter((row) => (row as { home: string }).home !== other)).toEqual([]);
 			expect(await (await opened(mine)).garments.list()).toHaveLength(1);
 		});
@@ -135,15 +135,15 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 	});
 
 	describe('what start-up mends', () => {
-		it('sets things aside that have another form, says so from whichever server, and shows the rest', async () => {
+		it('sets entries aside that have another form, says so from whichever server, and shows the rest', async () => {
 			const id = newHome();
 			const files = inFolder(id);
 			const { store, findings } = await openHomeStore(await opening, id, files, now);
 			expect(findings).toEqual([]);
 			for (const one of ['g1', 'g2', 'g3']) await putGarments(store, garmentDetails({ id: one }), 'Added');
 			const tables = (await opening).homeTables(id);
-			await sql`update things set body = '{"id":"g1","photoIds":"none"}' where id = 'g1'`.execute(tables);
-			await sql`update things set body = 'cut o' where id = 'g2'`.execute(tables);
+			await sql`update entries set body = '{"id":"g1","photoIds":"none"}' where id = 'g1'`.execute(tables);
+			await sql`update entries set body = 'cut o' where id = 'g2'`.execute(tables);
 			const servers = [await database(), await database()];
 			for (const server of servers) {
 				const again = await openHomeStore(server, id, files, now);
@@ -184,6 +184,37 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			expect(await outline()).toEqual([2]);
 		});
 	});
+
+	it.each([true, false])(
+		'a database of before is brought along with all its homes; login a superuser: %s',
+		async (isSuper) => {
+			const url = new URL(await postgres.newDatabase());
+			const keeper = new pg.Client({ connectionString: url.href });
+			await keeper.connect();
+			if (!isSuper) {
+				await keeper.query(`create role plain login; grant create on database ${url.pathname.slice(1)} to plain`);
+				url.username = 'plain';
+			}
+			await (await openDatabase({ connectionString: url.href })).close();
+			// What version 5 calls otherwise, called as before.
+			await keeper.query(`set search_path = dyelot; delete from kysely_migration where name = '0005-entries';
+			alter table entries rename to things; alter table shown_photos rename column entry_id to thing_id`);
+			for (const home of ['one', 'two'])
+				await keeper.query(`insert into things (home, kind, id, body) values ('${home}', 'season', 's1', '{"name":"Of ${home}"}');
+				insert into set_aside (home, source, id, body, at) values ('${home}', 'things/garment', 'g1', '{}', '2026-03-01')`);
+			const brought = await openDatabase({ connectionString: url.href });
+			for (const home of ['one', 'two']) {
+				const tables = brought.homeTables(home);
+				expect(await tables.selectFrom('entries').select('body').execute()).toEqual([
+					{ body: `{"name":"Of ${home}"}` },
+				]);
+				const aside = await tables.selectFrom('set_aside').select('source').execute();
+				expect(aside).toEqual([{ source: 'entries/garment' }]);
+			}
+			await brought.close();
+			await keeper.end();
+		},
+	);
 
 	it('a database made by a later program is refused with a sentence', async () => {
 		const later = await postgres.newDatabase();

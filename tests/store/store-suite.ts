@@ -30,7 +30,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 		opened.push(home);
 		return home.store;
 	}
-	const ids = (things: readonly { id: string }[]) => things.map(({ id }) => id);
+	const ids = (entries: readonly { id: string }[]) => entries.map(({ id }) => id);
 
 	describe(`${name}: what was put in`, () => {
 		it('comes back after closing and opening again, in any script', async () => {
@@ -39,7 +39,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			const coat = garmentDetails({
 				id: 'g1',
 				name: 'Mantel 🧥 מעיל \u0000 \ud800',
-				notes: "'; DROP TABLE things; --",
+				notes: "'; DROP TABLE entries; --",
 			});
 			await putGarments(first.store, coat, 'Added a coat');
 			await first.close();
@@ -55,7 +55,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(ids(await store.makers.list())).toEqual(['B', 'a', 'a-1', 'a1', 'b', 'Ä']);
 		});
 
-		it('keeps things of different kinds apart', async () => {
+		it('keeps entries of different kinds apart', async () => {
 			const store = await fresh();
 			await putGarments(store, garmentDetails({ id: 'same' }), 'Added a garment');
 			expect(await store.wishes.get('same')).toBeNull();
@@ -114,7 +114,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(await redone(store)).toBeNull();
 		});
 
-		it('of several things at once are taken back at once', async () => {
+		it('of several entries at once are taken back at once', async () => {
 			const store = await fresh();
 			await decided(
 				store,
@@ -145,11 +145,11 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(await store.garments.list()).toEqual([]);
 		});
 
-		it('of more things than one statement takes are one, taken back and done again at once', async () => {
+		it('of more entries than one statement takes are one, taken back and done again at once', async () => {
 			const store = await fresh();
 			const many = Array.from({ length: 1_201 }, (_, at) => garmentDetails({ id: `g${at}`, photoIds: [`p${at}`] }));
 			await putGarments(store, many, 'Took in a table');
-			// One thing twice: the later word counts, and both are taken back.
+			// One entry twice: the later word counts, and both are taken back.
 			const [g0] = many;
 			await putGarments(store, [{ ...g0!, notes: 'one' }, ...many.slice(1), { ...g0!, notes: 'two' }], 'Said twice');
 			expect(await store.garments.get('g0')).toMatchObject({ notes: 'two' });
@@ -168,7 +168,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(await store.garments.count()).toBe(1_201);
 		});
 
-		it('about things of several kinds are taken back at once', async () => {
+		it('about entries of several kinds are taken back at once', async () => {
 			const store = await fresh();
 			const worn = { garmentId: 'g1', on: '2026-02-01' };
 			await putGarments(store, garmentDetails({ id: 'g2' }), 'Added');
@@ -190,7 +190,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			expect(await store.palette('s1')).toBeNull();
 		});
 
-		it('are passed over by what the program notes of a thing: taking back and doing again leave the note', async () => {
+		it('are passed over by what the program notes of an entry: taking back and doing again leave the note', async () => {
 			const store = await fresh();
 			const coat = garmentDetails({ id: 'g1', name: 'IMG_1', kindFrom: 'none' });
 			const named = async () => (await store.garments.get('g1')) ?? 'gone';
@@ -374,7 +374,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 			await close();
 		});
 
-		it('is left by a thing whose deletion is taken back', async () => {
+		it('is left by an entry whose deletion is taken back', async () => {
 			const store = await fresh();
 			await putGarments(store, garmentDetails({ id: 'g1' }), 'Added');
 			await decided(store, { garments: { remove: ['g1'] } }, 'Deleted');

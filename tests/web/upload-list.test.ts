@@ -10,14 +10,14 @@ const upload = (change: Partial<Upload> = {}): Upload => ({
 	sentShare: 0.5,
 	message: '',
 	photoId: null,
-	thingId: null,
+	entryId: null,
 	...change,
 });
 
 describe('photos on their way', () => {
 	it('a photo that was taken is being read until something else is told of it', () => {
-		const taken = { name: 'shirt.jpg', ok: true, photoId: 'p', thingId: 'g', keptBefore: true } as const;
-		expect(afterTaken(upload(), taken)).toMatchObject({ state: 'reading', photoId: 'p', thingId: 'g' });
+		const taken = { name: 'shirt.jpg', ok: true, photoId: 'p', entryId: 'g', keptBefore: true } as const;
+		expect(afterTaken(upload(), taken)).toMatchObject({ state: 'reading', photoId: 'p', entryId: 'g' });
 	});
 
 	it('a refused file keeps the reason it was refused for', () => {

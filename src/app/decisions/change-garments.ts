@@ -4,7 +4,7 @@ import type { Garment, GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { decide } from '../decide.ts';
 import { foundIn } from '../found-in.ts';
 import { loadGarment } from '../load-garments.ts';
-import { changedSinceSeen, type StaleThing, staleError } from '../refuse-stale.ts';
+import { changedSinceSeen, type StaleEntry, staleError } from '../refuse-stale.ts';
 import type { Services } from '../services.ts';
 import { suggestedGarment } from '../suggest-from-photos.ts';
 
@@ -38,7 +38,7 @@ export async function garmentsAsSeen(
 	seen: SeenVersions,
 ): Promise<Kept<GarmentDetails>[]> {
 	const garments: Kept<GarmentDetails>[] = [];
-	const stale: StaleThing[] = [];
+	const stale: StaleEntry[] = [];
 	for (const id of ids) {
 		const garment = await foundIn(home.garments, 'garment')(id);
 		const changedMeanwhile = await changedSinceSeen(home, 'garment', id, garment, seen[id]);

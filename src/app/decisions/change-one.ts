@@ -6,14 +6,14 @@ import { foundIn } from '../found-in.ts';
 import { refuseStale } from '../refuse-stale.ts';
 import type { Services } from '../services.ts';
 
-/** How things of one kind are found, written and spoken of. */
+/** How entries of one kind are found, written and spoken of. */
 type Kind<T> = {
 	readonly kind: VersionedKind;
 	readonly of: (home: HomeReads) => Reads<T>;
 	readonly does: (changes: { readonly put?: readonly T[]; readonly remove?: readonly string[] }) => Decided;
 };
 
-/** A change of one thing: its fields replaced by those that are told, if it is still as it was seen. Answers it as it then is. */
+/** A change of one entry: its fields replaced by those that are told, if it is still as it was seen. Answers it as it then is. */
 export const changer =
 	<T extends { readonly id: string }, C extends object>(
 		{ kind, of, does }: Kind<T>,
@@ -21,9 +21,9 @@ export const changer =
 			changed,
 			sentence,
 		}: {
-			/** The thing with the changes; throws where they do not fit it. */
-			readonly changed: (thing: Kept<T>, changes: C, home: HomeReads) => T | Promise<T>;
-			readonly sentence: (thing: T) => string;
+			/** The entry with the changes; throws where they do not fit it. */
+			readonly changed: (entry: Kept<T>, changes: C, home: HomeReads) => T | Promise<T>;
+			readonly sentence: (entry: T) => string;
 		},
 	) =>
 	(services: Services, asked: Asked, id: string, told: C & { readonly version?: number }): Promise<Kept<T>> =>
@@ -31,17 +31,17 @@ export const changer =
 			const { version, ...changes } = told;
 			const before = await foundIn(of(home), kind)(id);
 			await refuseStale(home, kind, id, before, version);
-			const thing = await changed(before, changes as unknown as C, home);
+			const entry = await changed(before, changes as unknown as C, home);
 			return {
-				does: does({ put: [thing] }),
-				sentence: sentence(thing),
+				does: does({ put: [entry] }),
+				sentence: sentence(entry),
 				answer: async (after) => (await of(after).get(id))!,
 			};
 		});
 
-/** Takes one thing away, to the bin where its kind has one, if it is still as it was seen. */
+/** Takes one entry away, to the bin where its kind has one, if it is still as it was seen. */
 export const remover =
-	<T extends { readonly id: string }>({ kind, of, does }: Kind<T>, sentence: (thing: T) => string) =>
+	<T extends { readonly id: string }>({ kind, of, does }: Kind<T>, sentence: (entry: T) => string) =>
 	(services: Services, asked: Asked, id: string, seen: number | undefined): Promise<{ removed: true }> =>
 		decide(services, asked, async (home) => {
 			const before = await foundIn(of(home), kind)(id);

@@ -1,20 +1,20 @@
 import { say } from '../../language/speak.ts';
-import type { Asked, ChangedThing, Decision } from '../../store/store.ts';
-import { CORRECTION } from '../../store/thing-state.ts';
+import { CORRECTION } from '../../store/entry-state.ts';
+import type { Asked, ChangedEntry, Decision } from '../../store/store.ts';
 import { LARGE } from '../beside/large-work.ts';
 import { askStore, type Deciders, tellChanged } from '../decide.ts';
 import { notFound, UserError } from '../errors.ts';
 import type { Services } from '../services.ts';
-import { suggestForThings } from '../suggest-from-photos.ts';
+import { suggestForEntries } from '../suggest-from-photos.ts';
 
 /** What moving through the decisions takes of the services. */
 type Movers = Deciders & Pick<Services, 'beside'> & { readonly jobs: Pick<Services['jobs'], 'enqueue'> };
 
 /** What follows a move through the decisions: photos corrected otherwise are read again, and what photos tell is told once more. */
-async function followUp(services: Movers, changed: readonly ChangedThing[]): Promise<void> {
+async function followUp(services: Movers, changed: readonly ChangedEntry[]): Promise<void> {
 	tellChanged(services.events, changed);
 	for (const { kind, id } of changed) if (kind === CORRECTION) await services.jobs.enqueue(id);
-	await suggestForThings(services, changed);
+	await suggestForEntries(services, changed);
 }
 
 async function move(
@@ -42,7 +42,7 @@ export const doAgain = (services: Movers, asked: Asked): Promise<Decision> =>
 		none: say('refusals.nothingToRedo'),
 	});
 
-/** Takes a thing out of the bin. */
+/** Takes an entry out of the bin. */
 export async function restoreFromBin(services: Services, asked: Asked, id: string): Promise<{ restored: true }> {
 	const { answer, changed } = await askStore(services.store.restoreFromBin(id, asked));
 	if (!answer) throw notFound(say('nouns.binned'), id);

@@ -1,18 +1,18 @@
 import type { Notice, Notices } from '../../store/postgres/notices.ts';
-import type { ChangedThing } from '../../store/store.ts';
+import type { ChangedEntry } from '../../store/store.ts';
 import { createEventHub, type EventHub, type ServerEvent } from '../events.ts';
 
-/** Things told in one notice: with ids of 36 letters each it stays well under what the database takes. */
-const THINGS_A_NOTICE = 40;
+/** Entries told in one notice: with ids of 36 letters each it stays well under what the database takes. */
+const ENTRIES_A_NOTICE = 40;
 
 /** The event in pieces that a notice can carry. */
 function piecesOf(event: ServerEvent): ServerEvent[] {
 	if (event.event !== 'changed') return [event];
-	const { things } = event.data;
+	const { entries } = event.data;
 	const pieces: ServerEvent[] = [];
-	for (let at = 0; at < things.length; at += THINGS_A_NOTICE) {
-		const part: readonly ChangedThing[] = things.slice(at, at + THINGS_A_NOTICE);
-		pieces.push({ event: 'changed', data: { things: part } });
+	for (let at = 0; at < entries.length; at += ENTRIES_A_NOTICE) {
+		const part: readonly ChangedEntry[] = entries.slice(at, at + ENTRIES_A_NOTICE);
+		pieces.push({ event: 'changed', data: { entries: part } });
 	}
 	return pieces;
 }

@@ -37,7 +37,7 @@ export const REFUSALS = {
 		readStopped: 'Das Lesen wurde vor diesem Foto angehalten. Es bleibt: Lies es, wann du magst.',
 		something: 'etwas',
 		staleNamed: '{{what}} „{{name}}“: {{fields}}',
-		staleThing: '{{what}}: {{fields}}',
+		staleEntry: '{{what}}: {{fields}}',
 		stale:
 			'Erwartet wurde der neueste Stand für eine Änderung; inzwischen wurde in einem anderen Fenster oder Programm etwas geändert ({{told}}). Deine wurde nicht gespeichert: Sieh nach, was jetzt dasteht, und ändere es noch einmal.',
 	},

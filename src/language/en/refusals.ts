@@ -36,7 +36,7 @@ export const REFUSALS = {
 		readStopped: 'Reading was stopped before this photo. It is kept: read it whenever you like.',
 		something: 'something',
 		staleNamed: 'of the {{what}} "{{name}}": {{fields}}',
-		staleThing: 'of the {{what}}: {{fields}}',
+		staleEntry: 'of the {{what}}: {{fields}}',
 		stale:
 			'Expected the newest state for a change; meanwhile something else was changed in another window or program ({{told}}). Yours was not saved: look at what is there now, and change it again.',
 	},

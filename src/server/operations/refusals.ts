@@ -1,6 +1,6 @@
 import { Type } from 'typebox';
 import { ERRORS, type ErrorCode } from '../../app/errors.ts';
-import { staleThing } from '../schemas/answers.ts';
+import { staleEntry } from '../schemas/answers.ts';
 import { exact, oneOf, told } from '../schemas/basics.ts';
 
 const codes = [...(Object.keys(ERRORS) as ErrorCode[]), 'internal'] as const;
@@ -14,7 +14,7 @@ export const refusal = exact(
 			field: Type.Optional(
 				told(Type.String(), 'Of a field that is not as it should be: its place in the request, as a JSON Pointer.'),
 			),
-			changed: Type.Optional(told(Type.Array(staleThing), 'Of code "stale": what was changed meanwhile.')),
+			changed: Type.Optional(told(Type.Array(staleEntry), 'Of code "stale": what was changed meanwhile.')),
 		}),
 	},
 	{ title: 'Refusal' },

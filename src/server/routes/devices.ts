@@ -12,7 +12,7 @@ import { rememberDevice } from '../who-may-come-in.ts';
 export function deviceRoutes(app: App, { sharing, events }: Services): void {
 	app.route({ ...operations.listDevices, handler: async ({ socket }) => doorOf(sharing, socket.localPort) });
 	if (!sharing) return;
-	const changed = () => events.send({ event: 'changed', data: { things: [{ kind: 'device', id: '' }] } });
+	const changed = () => events.send({ event: 'changed', data: { entries: [{ kind: 'device', id: '' }] } });
 	app.route({
 		...operations.pairDevice,
 		bodyLimit: BODY_LIMITS.code,

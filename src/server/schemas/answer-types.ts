@@ -9,7 +9,7 @@ export type { Door } from '../../app/door.ts';
 export type { Everything } from '../../app/exports.ts';
 export type { GroundSet } from '../../app/grounds.ts';
 export type { IntakeItem } from '../../app/intake-item.ts';
-export type { StaleThing } from '../../app/refuse-stale.ts';
+export type { StaleEntry } from '../../app/refuse-stale.ts';
 export type { RestoreAnswer } from '../../app/restore-home.ts';
 export type { Status } from '../../app/status.ts';
 export type { GarmentImportAnswer } from '../../app/tables/import-garments.ts';

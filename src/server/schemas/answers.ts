@@ -7,7 +7,7 @@ import type { Everything } from '../../app/exports.ts';
 import type { GroundSet } from '../../app/grounds.ts';
 import type { IntakeItem } from '../../app/intake-item.ts';
 import type { QrPicture } from '../../app/qr-picture.ts';
-import type { StaleThing } from '../../app/refuse-stale.ts';
+import type { StaleEntry } from '../../app/refuse-stale.ts';
 import type { RestoreAnswer } from '../../app/restore-home.ts';
 import type { PairedDevice } from '../../app/sharing.ts';
 import type { Status } from '../../app/status.ts';
@@ -919,7 +919,7 @@ export const intakeItem = Type.Unsafe<IntakeItem>({
 			name: Type.String(),
 			ok: Type.Literal(true),
 			photoId: Type.String(),
-			thingId: Type.String(),
+			entryId: Type.String(),
 			keptBefore: told(Type.Boolean(), 'Whether the home had the photo already.'),
 		}),
 		exact({ name: Type.String(), ok: Type.Literal(false), reason: Type.String(), message: Type.String() }),
@@ -928,15 +928,15 @@ export const intakeItem = Type.Unsafe<IntakeItem>({
 	description: 'What became of one uploaded file.',
 });
 
-export const staleThing = Type.Unsafe<StaleThing>({
+export const staleEntry = Type.Unsafe<StaleEntry>({
 	...exact({
 		kind: oneOf(['candidate', 'garment', 'inspiration', 'line-up', 'maker', 'palette', 'photo', 'season', 'wish']),
 		id: Type.String(),
 		fields: Type.Array(Type.String()),
 		now: Type.Object({}),
 	}),
-	title: 'StaleThing',
-	description: 'A thing that was changed by somebody else since it was seen: which fields, and what it is now.',
+	title: 'StaleEntry',
+	description: 'An entry that was changed by somebody else since it was seen: which fields, and what it is now.',
 });
 
 export const restoreAnswer = Type.Unsafe<RestoreAnswer>({
@@ -951,7 +951,7 @@ export const restoreAnswer = Type.Unsafe<RestoreAnswer>({
 
 export const status = Type.Unsafe<Status>({
 	...exact({
-		photos: exact({ failed: Type.Number(), waiting: Type.Number(), read: Type.Number() }),
+		photos: exact({ read: Type.Number(), failed: Type.Number(), waiting: Type.Number() }),
 		garments: Type.Number(),
 		seasons: Type.Number(),
 		sharing: told(Type.Boolean(), 'Whether devices of the local network can be let in.'),
@@ -1019,7 +1019,7 @@ export const binEntry = Type.Unsafe<BinEntry>({
 		deletedAt: Type.String(),
 	}),
 	title: 'BinEntry',
-	description: 'A deleted thing in the bin, kept 90 days.',
+	description: 'A deleted entry in the bin, kept 90 days.',
 });
 
 export const decision = Type.Unsafe<Decision>({
@@ -1054,9 +1054,9 @@ const lineUpResultOwn = {
 		exact({
 			pictures: Type.Number(),
 			palette: Type.Number(),
-			enough: Type.Number(),
-			outfits: Type.Number(),
 			fit: Type.Number(),
+			outfits: Type.Number(),
+			enough: Type.Number(),
 			loved: Type.Number(),
 		}),
 		'The parts of what it is worth, 0..1 each, before their weights.',

@@ -50,7 +50,7 @@ export const byId = Type.Object({ id: Type.String({ minLength: 1, maxLength: 100
 
 export type ById = { Params: { id: string } };
 
-/** The version of a thing that the client saw; a change to a newer one is refused. */
+/** The version of an entry that the client saw; a change to a newer one is refused. */
 export const version = Type.Integer({ minimum: 0 });
 
 /** The same in an address. */

@@ -2,6 +2,7 @@ import type { Kysely, Migration } from 'kysely';
 import { Migrator } from 'kysely';
 import { say } from '../../language/speak.ts';
 import type { Tables } from '../schema.ts';
+import { entries } from './entries.ts';
 import { first } from './first.ts';
 import { pairings } from './pairings.ts';
 import { second } from './second.ts';
@@ -13,6 +14,7 @@ export const MIGRATIONS: Readonly<Record<string, Migration>> = {
 	'0002-second': second,
 	'0003-pairings': pairings,
 	'0004-versions': versions,
+	'0005-entries': entries,
 };
 
 /** The home was made by a later program than this one. */

@@ -1,7 +1,8 @@
 import { type Kysely, PostgresAdapter, type RawBuilder, sql } from 'kysely';
 import type { Tables } from '../schema.ts';
 
-const isPostgres = (db: Kysely<Tables>): boolean => db.getExecutor().adapter instanceof PostgresAdapter;
+/** Whether the tables are those of many homes. */
+export const isPostgres = (db: Kysely<Tables>): boolean => db.getExecutor().adapter instanceof PostgresAdapter;
 
 /** Text that both databases order alike, by code point: PostgreSQL would otherwise sort by the language of its host. */
 export const textType = (db: Kysely<Tables>): 'text' | RawBuilder<unknown> =>

@@ -1,8 +1,14 @@
 import type { Kysely, Migration } from 'kysely';
-import type { Tables } from '../schema.ts';
+import { fieldsOf } from '../entry-state.ts';
+import type { EntryRow, Tables } from '../schema.ts';
 import { SHOWING_KINDS, shownPhotoIds } from '../shown-photos.ts';
-import { fieldsOf } from '../thing-state.ts';
 import { textType } from './column-types.ts';
+
+/** The tables as they were named then. */
+type Then = Omit<Tables, 'shown_photos'> & {
+	things: EntryRow;
+	shown_photos: { photo_id: string; kind: string; thing_id: string };
+};
 
 /** Version 4: each thing has a version, each answered request is known by its key for a day, and things are found by the photos that they show. */
 export const versions: Migration = {
@@ -39,7 +45,7 @@ export const versions: Migration = {
 			.addPrimaryKeyConstraint('shown_photos_key', ['photo_id', 'kind', 'thing_id'])
 			.execute();
 		await db.schema.createIndex('shown_photos_by_thing').on('shown_photos').columns(['kind', 'thing_id']).execute();
-		await findEverything(db);
+		await findEverything(db as unknown as Kysely<Then>);
 		await db.schema.alterTable('photos').addColumn('taken_at', text).execute();
 		await db.schema.alterTable('photos').addColumn('light_group', text).execute();
 		await db.schema.createIndex('photos_by_time').on('photos').column('taken_at').execute();
@@ -50,7 +56,7 @@ export const versions: Migration = {
 };
 
 /** Fills what things are found by; a body that cannot be read is left to the check at start. */
-async function findEverything(db: Kysely<Tables>): Promise<void> {
+async function findEverything(db: Kysely<Then>): Promise<void> {
 	const things = await db
 		.selectFrom('things')
 		.select(['kind', 'id', 'body'])

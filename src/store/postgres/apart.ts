@@ -9,14 +9,14 @@ export const HOME_SETTING = 'dyelot.home';
 
 /** The key of each table within one home. */
 const KEYS: Readonly<Record<keyof Tables, readonly string[]>> = {
-	things: ['kind', 'id'],
+	entries: ['kind', 'id'],
 	decisions: ['id'],
 	photos: ['id'],
 	set_aside: [],
 	pairings: ['id'],
 	revisions: ['id'],
 	answers: ['key'],
-	shown_photos: ['photo_id', 'kind', 'thing_id'],
+	shown_photos: ['photo_id', 'kind', 'entry_id'],
 };
 
 /** All tables of a home. */
@@ -24,10 +24,10 @@ export const HOME_TABLES = Object.keys(KEYS) as readonly (keyof Tables)[];
 
 /** Columns by which rows of a home are looked for, beside its keys. */
 const LOOKED_FOR: readonly (readonly [keyof Tables, readonly string[]])[] = [
-	['things', ['version']],
+	['entries', ['version']],
 	['decisions', ['undone', 'id']],
 	['answers', ['at']],
-	['shown_photos', ['kind', 'thing_id']],
+	['shown_photos', ['kind', 'entry_id']],
 	['photos', ['taken_at']],
 	['photos', ['light_group']],
 	['photos', ['status', 'added_at', 'id']],

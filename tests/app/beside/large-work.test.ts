@@ -9,7 +9,7 @@ const LINES = 2_500;
 const NOTES = ' in the loft'.repeat(30);
 const TABLE = tableOfGarments(LINES, NOTES);
 
-describe('a table too large to be done between other things', () => {
+describe('a table too large to be done between other entries', () => {
 	let home: TestApp;
 	const heard: ServerEvent[] = [];
 	beforeAll(async () => {
@@ -39,7 +39,7 @@ describe('a table too large to be done between other things', () => {
 		expect(await bring('/api/garments/import', 'take-it-in')).toEqual(first);
 		expect(await home.services.store.garments.count()).toBe(LINES);
 		expect((await home.get('/api/decisions')).body).toHaveLength(1);
-		expect(heard).toEqual([{ event: 'changed', data: { things: [{ kind: 'garment', id: '*' }] } }]);
+		expect(heard).toEqual([{ event: 'changed', data: { entries: [{ kind: 'garment', id: '*' }] } }]);
 	});
 
 	it('is refused with its reason where the thread refuses it', async () => {

@@ -27,9 +27,9 @@ describe.skipIf(!postgres.ok)('a home as an archive', () => {
 		]);
 		const sent = await ada.ask('POST', `/homes/${ada.home}/api/photos`, payload, headers);
 		expect(sent.status).toBe(202);
-		const { thingId } = sent.body.items[0];
+		const { entryId } = sent.body.items[0];
 		for (const notes of ['first', 'second'])
-			expect((await ada.ask('PATCH', `/homes/${ada.home}/api/garments/${thingId}`, { notes })).status).toBe(200);
+			expect((await ada.ask('PATCH', `/homes/${ada.home}/api/garments/${entryId}`, { notes })).status).toBe(200);
 		const response = await test.app.inject({
 			method: 'GET',
 			url: `/homes/${ada.home}/api/backup`,

@@ -126,7 +126,7 @@ describe.skipIf(!postgres.ok)('people and homes', () => {
 		expect((await bo.ask('POST', `/homes/${made.id}/api/garments`, garment)).status).toBe(201);
 		expect((await bo.ask('DELETE', `/api/host/homes/${made.id}`)).status).toBe(200);
 		expect((await bo.ask('GET', `/homes/${made.id}/api/garments`)).status).toBe(404);
-		const left = await test.host.database.homeTables(made.id).selectFrom('things').selectAll().execute();
+		const left = await test.host.database.homeTables(made.id).selectFrom('entries').selectAll().execute();
 		expect(left).toEqual([]);
 	});
 

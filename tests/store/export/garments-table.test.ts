@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import { garmentsCsv } from '../../../src/store/export/garments-csv.ts';
-import { thingsCsv } from '../../../src/store/export/things-csv.ts';
+import { recordsCsv } from '../../../src/store/export/records-csv.ts';
 import { aGarment, OAT } from '../../support/build-wardrobe.ts';
 
 const names = ['Coat, long', 'say "oil"', 'line\nbreak', '=1+1', '-dress', '@home', 'معطف 🧥', "'tis", '  x', '1e5'];
@@ -39,7 +39,7 @@ describe('garments as a table', () => {
 
 describe('other things as a table', () => {
 	it('have a column for each field, nested ones as JSON', () => {
-		const csv = thingsCsv([
+		const csv = recordsCsv([
 			{ id: 'w1', name: 'Boots', slots: ['shoes'] },
 			{ id: 'w2', name: null, used: true },
 		]);

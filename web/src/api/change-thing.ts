@@ -5,7 +5,7 @@ import { RequestProblem, request } from './request.ts';
 import { newRequestKey, takeRequestKey } from './request-key.ts';
 
 /** A thing that somebody changed since this page saw it. */
-type StaleThing = {
+type StaleEntry = {
 	readonly id: string;
 	readonly fields: readonly string[];
 	readonly now: { readonly version?: number };
@@ -38,8 +38,8 @@ const own = new Map<string, number>();
 const newest = (path: string, { version }: Seen): number | undefined =>
 	version === undefined ? undefined : Math.max(version, own.get(path) ?? 0);
 
-const staleThings = (error: unknown): readonly StaleThing[] =>
-	error instanceof RequestProblem && error.code === 'stale' ? (error.details.changed as readonly StaleThing[]) : [];
+const staleThings = (error: unknown): readonly StaleEntry[] =>
+	error instanceof RequestProblem && error.code === 'stale' ? (error.details.changed as readonly StaleEntry[]) : [];
 
 const underWay = new Map<string, Promise<unknown>>();
 

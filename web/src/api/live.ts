@@ -1,4 +1,4 @@
-import type { ChangedThing } from '../../../src/store/store.ts';
+import type { ChangedEntry } from '../../../src/store/store.ts';
 import { addressOfCall } from './call.ts';
 import { refreshSoon, refreshTouched } from './refresh.ts';
 import type { PhotoEvent } from './touched.ts';
@@ -38,8 +38,8 @@ export function listenToProgram(): () => void {
 		refreshTouched({ photos: [event] }, PHOTOS_WITHIN_MS);
 	});
 	opening.addEventListener('changed', (message) => {
-		const { things } = JSON.parse(message.data) as { things: readonly ChangedThing[] };
-		refreshTouched({ things }, CHANGES_WITHIN_MS);
+		const { entries } = JSON.parse(message.data) as { entries: readonly ChangedEntry[] };
+		refreshTouched({ entries }, CHANGES_WITHIN_MS);
 	});
 	opening.addEventListener('missed', () => refreshSoon());
 	return () => opening.close();

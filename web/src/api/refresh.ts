@@ -1,9 +1,9 @@
 import { MutationCache, QueryCache, QueryClient } from '@tanstack/react-query';
-import type { ChangedThing } from '../../../src/store/store.ts';
+import type { ChangedEntry } from '../../../src/store/store.ts';
 import { call, pathTo } from './call.ts';
 import type { CalledId } from './operations.ts';
 import { noteProblem } from './pairing-need.ts';
-import { type PhotoEvent, touchedByPhotos, touchedByThings } from './touched.ts';
+import { type PhotoEvent, touchedByEntries, touchedByPhotos } from './touched.ts';
 
 /** Everything the page has fetched. Nothing goes stale by time: the program says when something changed. */
 export const queries = new QueryClient({
@@ -21,9 +21,9 @@ export const queryOf = <Id extends CalledId>(id: Id, given: Parameters<typeof ca
 });
 
 /** What was heard and not fetched yet; `all` = something changed of which nothing was heard. */
-type Heard = { readonly things: ChangedThing[]; readonly photos: PhotoEvent[]; all: boolean };
+type Heard = { readonly entries: ChangedEntry[]; readonly photos: PhotoEvent[]; all: boolean };
 
-let heard: Heard = { things: [], photos: [], all: false };
+let heard: Heard = { entries: [], photos: [], all: false };
 let waiting: ReturnType<typeof setTimeout> | null = null;
 let dueAt = Number.POSITIVE_INFINITY;
 
@@ -33,14 +33,14 @@ function fetchWithin(withinMs: number): void {
 	if (waiting !== null) clearTimeout(waiting);
 	dueAt = due;
 	waiting = setTimeout(() => {
-		const { things, photos, all } = heard;
-		heard = { things: [], photos: [], all: false };
+		const { entries, photos, all } = heard;
+		heard = { entries: [], photos: [], all: false };
 		waiting = null;
 		dueAt = Number.POSITIVE_INFINITY;
 		if (all) void queries.invalidateQueries();
 		else
 			void queries.invalidateQueries({
-				predicate: ({ queryKey }) => touchedByThings(queryKey, things) || touchedByPhotos(queryKey, photos),
+				predicate: ({ queryKey }) => touchedByEntries(queryKey, entries) || touchedByPhotos(queryKey, photos),
 			});
 	}, withinMs);
 }
@@ -53,10 +53,13 @@ export function refreshSoon(withinMs = 120): void {
 
 /** Fetches again once within `withinMs` what these changes touch, and nothing else. */
 export function refreshTouched(
-	{ things = [], photos = [] }: { readonly things?: readonly ChangedThing[]; readonly photos?: readonly PhotoEvent[] },
+	{
+		entries = [],
+		photos = [],
+	}: { readonly entries?: readonly ChangedEntry[]; readonly photos?: readonly PhotoEvent[] },
 	withinMs: number,
 ): void {
-	heard.things.push(...things);
+	heard.entries.push(...entries);
 	heard.photos.push(...photos);
 	fetchWithin(withinMs);
 }

@@ -5,7 +5,7 @@ import { takeRequestKey } from './request-key.ts';
 /** A request that was answered with a reason, or not at all. `message` is meant for the person at the page. */
 export class RequestProblem extends Error {
 	readonly code: string;
-	/** What the program told beside: of code `stale`, the things that were changed meanwhile. */
+	/** What the program told beside: of code `stale`, the entries that were changed meanwhile. */
 	readonly details: Readonly<Record<string, unknown>>;
 
 	constructor(code: string, message: string, details: Readonly<Record<string, unknown>> = {}) {

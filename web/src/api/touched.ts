@@ -1,4 +1,4 @@
-import type { ChangedThing } from '../../../src/store/store.ts';
+import type { ChangedEntry } from '../../../src/store/store.ts';
 import { pathTo } from './call.ts';
 
 /** A photo whose reading ended, or began again. */
@@ -24,26 +24,26 @@ const LISTS_OF_SEASON: Readonly<Record<string, string>> = {
 	'line-up': 'line-up',
 };
 
-/** The season that a thing belongs to; palettes and line-ups are named by theirs. */
-const seasonOf = ({ kind, id, seasonId }: ChangedThing): string | undefined =>
+/** The season that an entry belongs to; palettes and line-ups are named by theirs. */
+const seasonOf = ({ kind, id, seasonId }: ChangedEntry): string | undefined =>
 	kind === 'palette' || kind === 'line-up' ? id : seasonId;
 
-function isTouched(path: string, thing: ChangedThing): boolean {
+function isTouched(path: string, entry: ChangedEntry): boolean {
 	const [, seasonId, part] = /^\/api\/seasons\/([^/]+)\/([^/?]+)$/.exec(path) ?? [];
-	if (part === 'report') return EVERYWHERE.has(thing.kind) || seasonOf(thing) === seasonId;
-	if (part !== undefined) return LISTS_OF_SEASON[thing.kind] === part && seasonOf(thing) === seasonId;
-	return path.split('?')[0] === LISTS[thing.kind];
+	if (part === 'report') return EVERYWHERE.has(entry.kind) || seasonOf(entry) === seasonId;
+	if (part !== undefined) return LISTS_OF_SEASON[entry.kind] === part && seasonOf(entry) === seasonId;
+	return path.split('?')[0] === LISTS[entry.kind];
 }
 
-/** Whether what was fetched under this key may be other now that these things were changed. */
-export function touchedByThings(key: readonly unknown[], things: readonly ChangedThing[]): boolean {
+/** Whether what was fetched under this key may be other now that these entries were changed. */
+export function touchedByEntries(key: readonly unknown[], entries: readonly ChangedEntry[]): boolean {
 	const [what, of] = key;
 	// Whether a piece fits, or a swap pays, follows from everything that a report follows from.
 	if (what === 'check') return true;
 	if (what === 'what-if')
-		return things.some((thing) => isTouched(pathTo('getReport', { params: { id: String(of) } }), thing));
+		return entries.some((entry) => isTouched(pathTo('getReport', { params: { id: String(of) } }), entry));
 	if (what === 'bin') return true;
-	return typeof what === 'string' && things.some((thing) => isTouched(what, thing));
+	return typeof what === 'string' && entries.some((entry) => isTouched(what, entry));
 }
 
 /** Whether what was fetched under this key may be other after these photos were read, or wait to be. */

@@ -12,7 +12,7 @@ export type Upload = {
 	/** Why it was refused or could not be read; '' otherwise. */
 	readonly message: string;
 	readonly photoId: string | null;
-	readonly thingId: string | null;
+	readonly entryId: string | null;
 };
 
 /** The list with one entry changed; the same list where there is no such entry. */
@@ -22,8 +22,8 @@ export const withUpload = (list: readonly Upload[], key: number, change: Partial
 /** The entry after the server answered. */
 export function afterTaken(upload: Upload, taken: IntakeItem): Upload {
 	if (!taken.ok) return { ...upload, state: 'refused', message: taken.message };
-	const { photoId, thingId } = taken;
-	return { ...upload, state: 'reading', sentShare: 1, photoId, thingId, message: '' };
+	const { photoId, entryId } = taken;
+	return { ...upload, state: 'reading', sentShare: 1, photoId, entryId, message: '' };
 }
 
 /** The list after a photo's reading ended, or began again. */

@@ -91,7 +91,7 @@ export function addUploads(added: readonly File[], purpose: Purpose, seasonId: s
 		files.set(key, file);
 		requestKeys.set(key, newRequestKey());
 		const name = file.name || say('uploads.pasted');
-		return { key, name, purpose, seasonId, state: 'waiting', sentShare: 0, message: '', photoId: null, thingId: null };
+		return { key, name, purpose, seasonId, state: 'waiting', sentShare: 0, message: '', photoId: null, entryId: null };
 	});
 	// What was read before is told already: the count is of what is under way.
 	const isOver = list.every(({ state }) => state === 'read');

@@ -3,25 +3,25 @@ import type { Tables } from './schema.ts';
 
 export type Connection = Kysely<Tables> | Transaction<Tables>;
 
-/** What a thing was at one moment; null = it did not exist. */
+/** What an entry was at one moment; null = it did not exist. */
 export type State = { readonly body: string; readonly binnedAt: string | null } | null;
 
-/** Which thing: its kind, and its id among those of its kind. */
-export type ThingKey = { readonly kind: string; readonly id: string };
+/** Which entry: its kind, and its id among those of its kind. */
+export type EntryKey = { readonly kind: string; readonly id: string };
 
-/** A user's correction of a photo: decided and taken back like a thing, kept in the photo's own row. Its body: `{correction, mask}`. */
+/** A user's correction of a photo: decided and taken back like an entry, kept in the photo's own row. Its body: `{correction, mask}`. */
 export const CORRECTION = 'correction';
 
-/** A thing as it lies in the database. */
+/** An entry as it lies in the database. */
 export type Stored = {
 	readonly state: State;
 	/** The revision that changed it last; 0 where there is none. */
 	readonly version: number;
-	/** The revision that changed each field last; `*` is the one that made the thing. */
+	/** The revision that changed each field last; `*` is the one that made the entry. */
 	readonly fieldVersions: Readonly<Record<string, number>>;
 };
 
-/** A thing that is not there. */
+/** An entry that is not there. */
 export const NOTHING: Stored = { state: null, version: 0, fieldVersions: {} };
 
 type Fields = Readonly<Record<string, unknown>>;

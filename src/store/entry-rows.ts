@@ -1,53 +1,53 @@
-import { isShowing, noteShownPhotos, type ShownNow, shownPhotoIds } from './shown-photos.ts';
 import {
 	CORRECTION,
 	type Connection,
 	differingFields,
+	type EntryKey,
 	fieldsOf,
 	NOTHING,
 	type State,
 	type Stored,
-	type ThingKey,
-} from './thing-state.ts';
+} from './entry-state.ts';
+import { isShowing, noteShownPhotos, type ShownNow, shownPhotoIds } from './shown-photos.ts';
 
-/** Things in one statement: 500 rows of seven values stay far below what SQLite (32,766) and PostgreSQL (65,535) take. */
+/** Entries in one statement: 500 rows of seven values stay far below what SQLite (32,766) and PostgreSQL (65,535) take. */
 export const MOST_AT_ONCE = 500;
 
-/** One thing as it was, and as it is to be. */
-export type Setting = { readonly thing: ThingKey; readonly before: Stored; readonly after: State };
+/** One entry as it was, and as it is to be. */
+export type Setting = { readonly entry: EntryKey; readonly before: Stored; readonly after: State };
 
-/** How a thing is told from all others. */
-export const keyOf = ({ kind, id }: ThingKey): string => `${kind} ${id}`;
+/** How an entry is told from all others. */
+export const keyOf = ({ kind, id }: EntryKey): string => `${kind} ${id}`;
 
-function byKind<T extends { readonly thing: ThingKey }>(all: readonly T[]): ReadonlyMap<string, T[]> {
+function byKind<T extends { readonly entry: EntryKey }>(all: readonly T[]): ReadonlyMap<string, T[]> {
 	const kinds = new Map<string, T[]>();
 	for (const one of all) {
-		const others = kinds.get(one.thing.kind);
+		const others = kinds.get(one.entry.kind);
 		if (others) others.push(one);
-		else kinds.set(one.thing.kind, [one]);
+		else kinds.set(one.entry.kind, [one]);
 	}
 	return kinds;
 }
 
-/** The things as they are now, by {@link keyOf}; at most {@link MOST_AT_ONCE}. */
-export async function storedOfAll(db: Connection, things: readonly ThingKey[]): Promise<ReadonlyMap<string, Stored>> {
+/** The entries as they are now, by {@link keyOf}; at most {@link MOST_AT_ONCE}. */
+export async function storedOfAll(db: Connection, entries: readonly EntryKey[]): Promise<ReadonlyMap<string, Stored>> {
 	const found = new Map<string, Stored>();
-	for (const [kind, ofKind] of byKind(things.map((thing) => ({ thing })))) {
-		const ids = ofKind.map(({ thing }) => thing.id);
-		const rows = kind === CORRECTION ? await storedCorrections(db, ids) : await storedThings(db, kind, ids);
+	for (const [kind, ofKind] of byKind(entries.map((entry) => ({ entry })))) {
+		const ids = ofKind.map(({ entry }) => entry.id);
+		const rows = kind === CORRECTION ? await storedCorrections(db, ids) : await storedEntries(db, kind, ids);
 		for (const [id, stored] of rows) found.set(keyOf({ kind, id }), stored);
 	}
 	return found;
 }
 
-/** The thing as it is now. */
-export async function storedOf(db: Connection, thing: ThingKey): Promise<Stored> {
-	return (await storedOfAll(db, [thing])).get(keyOf(thing)) ?? NOTHING;
+/** The entry as it is now. */
+export async function storedOf(db: Connection, entry: EntryKey): Promise<Stored> {
+	return (await storedOfAll(db, [entry])).get(keyOf(entry)) ?? NOTHING;
 }
 
-async function storedThings(db: Connection, kind: string, ids: readonly string[]): Promise<[string, Stored][]> {
+async function storedEntries(db: Connection, kind: string, ids: readonly string[]): Promise<[string, Stored][]> {
 	const rows = await db
-		.selectFrom('things')
+		.selectFrom('entries')
 		.select(['id', 'body', 'binned_at', 'version', 'field_versions'])
 		.where('kind', '=', kind)
 		.where('id', 'in', ids)
@@ -76,22 +76,22 @@ function fieldVersionsAfter({ state, fieldVersions }: Stored, body: string, vers
 	return { ...fieldVersions, ...Object.fromEntries(changed) };
 }
 
-/** Brings things into their states, as part of the change that `version` numbers; at most {@link MOST_AT_ONCE}, each thing once. */
+/** Brings entries into their states, as part of the change that `version` numbers; at most {@link MOST_AT_ONCE}, each entry once. */
 export async function setStates(db: Connection, settings: readonly Setting[], version: number): Promise<void> {
 	for (const [kind, ofKind] of byKind(settings))
-		if (kind === CORRECTION) for (const { thing, after } of ofKind) await setCorrection(db, thing.id, after);
-		else await setThings(db, kind, ofKind, version);
+		if (kind === CORRECTION) for (const { entry, after } of ofKind) await setCorrection(db, entry.id, after);
+		else await setEntries(db, kind, ofKind, version);
 }
 
-async function setThings(db: Connection, kind: string, settings: readonly Setting[], version: number): Promise<void> {
-	const gone = settings.filter(({ after }) => after === null).map(({ thing }) => thing.id);
-	if (gone.length > 0) await db.deleteFrom('things').where('kind', '=', kind).where('id', 'in', gone).execute();
-	const rows = settings.flatMap(({ thing, before, after }) =>
+async function setEntries(db: Connection, kind: string, settings: readonly Setting[], version: number): Promise<void> {
+	const gone = settings.filter(({ after }) => after === null).map(({ entry }) => entry.id);
+	if (gone.length > 0) await db.deleteFrom('entries').where('kind', '=', kind).where('id', 'in', gone).execute();
+	const rows = settings.flatMap(({ entry, before, after }) =>
 		after === null
 			? []
 			: {
 					kind,
-					id: thing.id,
+					id: entry.id,
 					body: after.body,
 					binned_at: after.binnedAt,
 					version,
@@ -100,7 +100,7 @@ async function setThings(db: Connection, kind: string, settings: readonly Settin
 	);
 	if (rows.length > 0)
 		await db
-			.insertInto('things')
+			.insertInto('entries')
 			.values(rows)
 			.onConflict((conflict) =>
 				conflict.columns(['kind', 'id']).doUpdateSet(({ ref }) => ({
@@ -114,14 +114,14 @@ async function setThings(db: Connection, kind: string, settings: readonly Settin
 	if (isShowing(kind)) await noteShownPhotos(db, kind, settings.flatMap(nowShown));
 }
 
-/** Nothing to look for in bodies that show no photo: of many things reading each takes long. */
+/** Nothing to look for in bodies that show no photo: of many entries reading each takes long. */
 const SHOWS_NONE = '"photoIds":[]';
 
-/** What a thing shows now, where its body changed. */
-function nowShown({ thing, before, after }: Setting): ShownNow[] {
+/** What an entry shows now, where its body changed. */
+function nowShown({ entry, before, after }: Setting): ShownNow[] {
 	if (before.state?.body === after?.body) return [];
 	const photoIds = after === null || after.body.includes(SHOWS_NONE) ? [] : shownPhotoIds(fieldsOf(after.body));
-	return [{ id: thing.id, photoIds, isNew: before.state === null }];
+	return [{ id: entry.id, photoIds, isNew: before.state === null }];
 }
 
 /** A changed correction makes the photo wait to be read again. */

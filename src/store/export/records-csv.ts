@@ -7,10 +7,10 @@ const cellOf = (value: unknown): string | number | boolean | null => {
 };
 
 /** Things of one kind as a table: a column for every field that any of them has, in order of appearance; what is no single value is JSON. */
-export function thingsCsv(things: readonly object[]): string {
-	const columns = [...new Set(things.flatMap((thing) => Object.keys(thing)))];
+export function recordsCsv(records: readonly object[]): string {
+	const columns = [...new Set(records.flatMap((record) => Object.keys(record)))];
 	return csvOf(
 		columns,
-		things.map((thing) => columns.map((column) => cellOf((thing as Record<string, unknown>)[column]))),
+		records.map((record) => columns.map((column) => cellOf((record as Record<string, unknown>)[column]))),
 	);
 }
