@@ -8,7 +8,7 @@ import { medianOf } from '../src/colour/median.ts';
 import { type RunningServer, serve } from '../src/server/serve.ts';
 import { defaultSeason } from '../src/wardrobe/days/season-defaults.ts';
 import { STATIONS } from '../src/wardrobe/season/stations.ts';
-import { decided, putGarments } from '../tests/support/decided.ts';
+import { addedPhoto, decided, putGarments } from '../tests/support/decided.ts';
 import { findBrowser, launch } from '../tests/support/launch-browser.ts';
 import { generatedBoard, generatedWardrobe } from './generated-wardrobe.ts';
 import { demoPhotos } from './sample-photos.ts';
@@ -30,7 +30,7 @@ async function fill({ services: { store } }: RunningServer, garments: number): P
 		const picture = sharp(readFileSync(paths[index % paths.length]!)).resize(320 - index);
 		const thumb = await picture.webp().toBuffer();
 		const about = { originalName: `${index}.webp`, mediaType: 'image/webp', addedAt: at };
-		const { id } = await store.photos.add(thumb, about);
+		const { id } = await addedPhoto(store, thumb, about);
 		await store.photos.saveReading(id, reading, { thumb, display: thumb });
 		photoIds.push(id);
 	}

@@ -1,6 +1,7 @@
 import type { Kysely, Transaction } from 'kysely';
 import { keptWords } from '../language/kept-sentence.ts';
 import { decideIn } from './deciding.ts';
+import { dropEntry } from './entry-rows.ts';
 import type { Tables } from './schema.ts';
 import type { BinEntry, ChangedEntry } from './store.ts';
 
@@ -65,9 +66,6 @@ export async function emptyOldBin(db: Kysely<Tables>, now: Date): Promise<void> 
 	const limit = new Date(now.getTime() - BIN_DAYS * 24 * 3600 * 1000).toISOString();
 	await db.transaction().execute(async (trx) => {
 		const old = await trx.selectFrom('entries').select(['kind', 'id']).where('binned_at', '<', limit).execute();
-		for (const { kind, id } of old) {
-			await trx.deleteFrom('entries').where('kind', '=', kind).where('id', '=', id).execute();
-			await trx.deleteFrom('shown_photos').where('kind', '=', kind).where('entry_id', '=', id).execute();
-		}
+		for (const entry of old) await dropEntry(trx, entry);
 	});
 }

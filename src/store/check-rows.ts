@@ -1,7 +1,12 @@
 import { type Kysely, sql } from 'kysely';
 import { say } from '../language/speak.ts';
+import { dropEntry } from './entry-rows.ts';
+import type { EntryKey } from './entry-state.ts';
 import type { SetAsideRow, Tables } from './schema.ts';
 import { misshapenIn } from './shapes.ts';
+
+/** Before the kind, in the source of an entry that was set aside. */
+const ENTRIES = 'entries/';
 
 const isJson = (column: string) => sql<number>`json_valid(${sql.ref(column)})`;
 
@@ -13,18 +18,14 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 	const at = now().toISOString();
 	return db.transaction().execute(async (trx) => {
 		const findings: string[] = [];
-		const keep = (rows: Omit<SetAsideRow, 'at'>[]) =>
+		const keep = (row: Omit<SetAsideRow, 'at'>) =>
 			trx
 				.insertInto('set_aside')
-				.values(rows.map((row) => ({ ...row, at })))
+				.values({ ...row, at })
 				.execute();
 
 		const entries = await trx.selectFrom('entries').selectAll().where(isJson('body'), '=', 0).execute();
-		for (const { kind, id, body } of entries) {
-			await keep([{ source: `entries/${kind}`, id, body: String(body) }]);
-			await trx.deleteFrom('entries').where('kind', '=', kind).where('id', '=', id).execute();
-			await trx.deleteFrom('shown_photos').where('kind', '=', kind).where('entry_id', '=', id).execute();
-		}
+		await setEntriesAside(trx, entries, at);
 		if (entries.length > 0) {
 			findings.push(
 				say('homeChecks.unreadRows', { count: entries.length, kind: entries[0]!.kind, id: entries[0]!.id }),
@@ -35,7 +36,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 
 		const decisions = await trx.selectFrom('decisions').selectAll().where(isJson('changes'), '=', 0).execute();
 		for (const { id, changes } of decisions) {
-			await keep([{ source: 'decisions', id: String(id), body: String(changes) }]);
+			await keep({ source: 'decisions', id: String(id), body: String(changes) });
 			await trx.deleteFrom('decisions').where('id', '=', id).execute();
 		}
 		if (decisions.length > 0) findings.push(say('homeChecks.lostDecisions', { count: decisions.length }));
@@ -53,7 +54,7 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 			)
 			.execute();
 		for (const { id, correction, reading, failure, mask } of photos) {
-			await keep([{ source: 'photos', id, body: JSON.stringify({ correction, reading, failure }) }]);
+			await keep({ source: 'photos', id, body: JSON.stringify({ correction, reading, failure }) });
 			await trx
 				.updateTable('photos')
 				.set({ reading: null, failure: null, status: 'waiting' })
@@ -66,6 +67,18 @@ export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): P
 	});
 }
 
+type Entry = EntryKey & { readonly body: string };
+
+async function setEntriesAside(db: Kysely<Tables>, entries: readonly Entry[], at: string): Promise<void> {
+	for (const { kind, id, body } of entries) {
+		await db
+			.insertInto('set_aside')
+			.values({ source: `${ENTRIES}${kind}`, id, body: String(body), at })
+			.execute();
+		await dropEntry(db, { kind, id });
+	}
+}
+
 /**
  * Moves entries that can be read but have not the form that the judgements take for granted into `set_aside`, so that all others still show. Any
  * database.
@@ -76,14 +89,7 @@ export async function setMisshapenAside(db: Kysely<Tables>, at: string): Promise
 		const what = misshapenIn(entry.kind, entry.body);
 		return what === null ? [] : [{ ...entry, what }];
 	});
-	for (const { kind, id, body } of found) {
-		await db
-			.insertInto('set_aside')
-			.values({ source: `entries/${kind}`, id, body, at })
-			.execute();
-		await db.deleteFrom('entries').where('kind', '=', kind).where('id', '=', id).execute();
-		await db.deleteFrom('shown_photos').where('kind', '=', kind).where('entry_id', '=', id).execute();
-	}
+	await setEntriesAside(db, found, at);
 	return sentenceOf(found);
 }
 
@@ -100,14 +106,14 @@ export async function misshapenAside(db: Kysely<Tables>, from: string): Promise<
 	const rows = await db
 		.selectFrom('set_aside')
 		.select(['source', 'id', 'body'])
-		.where('source', 'like', 'entries/%')
+		.where('source', 'like', `${ENTRIES}%`)
 		.where('at', '>=', from)
 		.orderBy('at')
 		.orderBy('id')
 		.execute();
 	return sentenceOf(
 		rows.flatMap(({ source, id, body }) => {
-			const kind = source.slice('entries/'.length);
+			const kind = source.slice(ENTRIES.length);
 			const what = misshapenIn(kind, body);
 			return what === null ? [] : [{ kind, id, what }];
 		}),

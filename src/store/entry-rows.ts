@@ -114,6 +114,12 @@ async function setEntries(db: Connection, kind: string, settings: readonly Setti
 	if (isShowing(kind)) await noteShownPhotos(db, kind, settings.flatMap(nowShown));
 }
 
+/** Drops an entry for good, with the note of what it showed; no decision, so that nothing brings it back. */
+export async function dropEntry(db: Connection, { kind, id }: EntryKey): Promise<void> {
+	await db.deleteFrom('entries').where('kind', '=', kind).where('id', '=', id).execute();
+	await db.deleteFrom('shown_photos').where('kind', '=', kind).where('entry_id', '=', id).execute();
+}
+
 /** Nothing to look for in bodies that show no photo: of many entries reading each takes long. */
 const SHOWS_NONE = '"photoIds":[]';
 

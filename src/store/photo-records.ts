@@ -2,18 +2,12 @@ import { createHash } from 'node:crypto';
 import type { Kysely } from 'kysely';
 import { type PhotoFiles, type PictureName, photoIdOf } from './photo-files.ts';
 import { photoReads, photosNear } from './photo-reads.ts';
-import { insertPhoto } from './photo-rows.ts';
 import type { Tables } from './schema.ts';
 import type { DerivedName, PhotoStore } from './store.ts';
 
 /** Photos: rows in the database, files beside it. A file is always on disk before the row that names it. */
 export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): PhotoStore {
 	const reads = photoReads(db);
-	async function keepOriginal(bytes: Uint8Array): Promise<string> {
-		const id = photoIdOf(bytes);
-		await files.writeOriginal(id, bytes);
-		return id;
-	}
 	const keepDerived: PhotoStore['keepDerived'] = async (id, derived) => {
 		for (const [name, picture] of Object.entries(derived)) await files.writeDerived(id, name as DerivedName, picture);
 	};
@@ -21,7 +15,11 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): PhotoStore 
 	return {
 		...reads,
 		near: (photo) => photosNear(db, photo),
-		keepOriginal,
+		async keepOriginal(bytes) {
+			const id = photoIdOf(bytes);
+			await files.writeOriginal(id, bytes);
+			return id;
+		},
 		async keepFile({ path, sha256 }) {
 			await files.takeOriginal(sha256, path);
 			return sha256;
@@ -31,11 +29,6 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): PhotoStore 
 			const name: PictureName = `mask-${createHash('sha256').update(mask).digest('hex').slice(0, 16)}`;
 			await files.writeDerived(id, name, mask);
 			return name;
-		},
-		async add(bytes, about) {
-			const id = await keepOriginal(bytes);
-			await insertPhoto(db, { id, sizeBytes: bytes.length, ...about });
-			return (await reads.get(id))!;
 		},
 		keepDerived,
 		async saveReading(id, reading, derived) {

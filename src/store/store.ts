@@ -198,11 +198,6 @@ export type PhotoStore = HomeReads['photos'] & {
 	keepMask(id: string, mask: Uint8Array): Promise<string>;
 	/** Writes and syncs derived pictures. */
 	keepDerived(id: string, derived: Partial<Record<DerivedName, Uint8Array>>): Promise<void>;
-	/** `keepOriginal` and the row at once, for what no decision is about. */
-	add(
-		bytes: Uint8Array,
-		about: { readonly originalName: string; readonly mediaType: string; readonly addedAt: string },
-	): Promise<PhotoRecord>;
 	saveReading(id: string, reading: Reading, derived: Partial<Record<DerivedName, Uint8Array>>): Promise<void>;
 	saveFailure(id: string, failure: { readonly reason: string; readonly message: string }): Promise<void>;
 	original(id: string): Promise<Uint8Array>;

@@ -5,7 +5,7 @@ import { DATABASE_FILE, DamagedHomeError, openHome } from '../../src/store/open-
 import type { Store } from '../../src/store/store.ts';
 import { seededRandom } from '../../src/wardrobe/words/seeded-random.ts';
 import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
-import { putGarments } from '../support/decided.ts';
+import { addedPhoto, putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { atLeast, type Figures, noneOf } from './figure.ts';
@@ -30,7 +30,7 @@ async function lifeIn(homePath: string): Promise<void> {
 	for (let i = 0; i < 10; i++) {
 		const at = `2026-03-01T08:00:0${i}.000Z`;
 		const about = { originalName: `${i}.jpg`, mediaType: 'image/jpeg', addedAt: at };
-		const { id } = await home.store.photos.add(new TextEncoder().encode(`photo ${i}`), about);
+		const { id } = await addedPhoto(home.store, new TextEncoder().encode(`photo ${i}`), about);
 		await home.store.photos.saveReading(id, { ...aReading([aSwatch(OAT)]), text: 'r'.repeat(6000), i } as never, {
 			thumb: new Uint8Array([i]),
 			display: new Uint8Array([i]),

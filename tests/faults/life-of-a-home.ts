@@ -4,7 +4,7 @@ import type { GarmentDetails } from '../../src/wardrobe/words/garment.ts';
 import type { Palette } from '../../src/wardrobe/words/palette-colour.ts';
 import type { Wear } from '../../src/wardrobe/words/wear.ts';
 import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
-import { corrected, decided, undone } from '../support/decided.ts';
+import { addedPhoto, corrected, decided, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 
 /** One call to the store, each of them acknowledged or not at all. */
@@ -64,7 +64,7 @@ const paletteNamed = (label: string): Palette => ({
 export async function carryOut(store: Store, step: Step): Promise<void> {
 	const at = '2026-03-01T08:00:00.000Z';
 	if (step.do === 'add photo')
-		await store.photos.add(bytesOf(step.text), { originalName: step.text, mediaType: 'image/jpeg', addedAt: at });
+		await addedPhoto(store, bytesOf(step.text), { originalName: step.text, mediaType: 'image/jpeg', addedAt: at });
 	else if (step.do === 'save reading')
 		await store.photos.saveReading(idOf(step.text), aReading([aSwatch(OAT)]), {
 			thumb: bytesOf(`thumbnail of ${step.text}`),

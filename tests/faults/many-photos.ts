@@ -6,7 +6,7 @@ import { writeBackup } from '../../src/store/backup.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { restoreBackup } from '../../src/store/restore.ts';
 import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
-import { putGarments } from '../support/decided.ts';
+import { addedPhoto, putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
@@ -31,7 +31,7 @@ export async function manyPhotos(photos: number): Promise<Figures> {
 			.update(`photo ${index}`)
 			.digest();
 		const about = { originalName: `${index}.jpg`, mediaType: 'image/jpeg', addedAt: '2026-03-01T08:00:00Z' };
-		const { id } = await home.store.photos.add(bytes, about);
+		const { id } = await addedPhoto(home.store, bytes, about);
 		if (index % 4 === 0) {
 			await home.store.photos.saveReading(id, { ...aReading([aSwatch(OAT)]), index } as never, {
 				thumb: bytes.subarray(0, 200),

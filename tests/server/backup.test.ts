@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { get } from 'node:http';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { addedPhoto } from '../support/decided.ts';
 import { openFilesBelow } from '../support/open-handles.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
@@ -13,7 +14,7 @@ describe('a backup over the page', () => {
 		test = await testApp({ homePath });
 		// More than the buffers of a socket hold, so that the archive is still on its way when somebody leaves.
 		for (let n = 0; n < 4; n++)
-			await test.services.store.photos.add(randomBytes(8 * 1024 * 1024), {
+			await addedPhoto(test.services.store, randomBytes(8 * 1024 * 1024), {
 				originalName: `${n}.jpg`,
 				mediaType: 'image/jpeg',
 				addedAt: '2026-03-01T10:00:00.000Z',

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Lab65 } from '../../src/colour/lab65.ts';
 import { UNTOLD_PHONE } from '../../src/reading/light/light-model.ts';
 import { aReading, aSwatch } from '../support/build-wardrobe.ts';
-import { putGarments } from '../support/decided.ts';
+import { addedPhoto, putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
@@ -21,7 +21,7 @@ let added = 0;
 async function photoOn(ground: Lab65, texture: readonly number[] = PLANKS): Promise<string> {
 	const { store } = test.services;
 	const about = { originalName: 'IMG.jpg', mediaType: 'image/jpeg', addedAt: '2026-01-01T00:00:00.000Z' };
-	const { id } = await store.photos.add(new TextEncoder().encode(`ground ${added++}`), about);
+	const { id } = await addedPhoto(store, new TextEncoder().encode(`ground ${added++}`), about);
 	const reading = aReading([aSwatch([40, 0, 2], 1, 'top')], {
 		photoKind: 'single',
 		light: UNTOLD,

@@ -1,7 +1,7 @@
 import { SqliteDriver } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { aReading, aSwatch, INK, OAT, RUST, TEAL } from '../support/build-wardrobe.ts';
-import { putGarments } from '../support/decided.ts';
+import { addedPhoto, putGarments } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { cutOut } from '../support/pictures.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
@@ -37,7 +37,7 @@ async function addGarments(count: number): Promise<void> {
 	for (let i = 0; i < count; i++, added++) {
 		const bytes = new TextEncoder().encode(`photo ${added}`);
 		const addedAt = '2026-01-01T00:00:00Z';
-		const { id } = await store.photos.add(bytes, { originalName: `${added}.jpg`, mediaType: 'image/jpeg', addedAt });
+		const { id } = await addedPhoto(store, bytes, { originalName: `${added}.jpg`, mediaType: 'image/jpeg', addedAt });
 		const colours = [OAT, INK, RUST, TEAL];
 		const swatches = [aSwatch(colours[added % 4]!, 0.8, 'top'), aSwatch(colours[(added + 1) % 4]!, 0.2, 'top')];
 		await store.photos.saveReading(id, aReading(swatches), {});

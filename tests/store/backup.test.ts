@@ -9,7 +9,7 @@ import { writeBackup } from '../../src/store/backup.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { restoreBackup } from '../../src/store/restore.ts';
 import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
-import { corrected, putGarments, undone } from '../support/decided.ts';
+import { addedPhoto, corrected, putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { photoFilesOf, rowsOf } from '../support/home-contents.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
@@ -26,7 +26,7 @@ async function lived() {
 	const home = await open(path);
 	await putGarments(home.store, garmentDetails({ id: 'g1', name: 'Oilskin 🧥' }), 'Added');
 	await putGarments(home.store, garmentDetails({ id: 'g1', name: 'Oilskin' }), 'Named it anew');
-	const { id } = await home.store.photos.add(photo('one'), about);
+	const { id } = await addedPhoto(home.store, photo('one'), about);
 	await corrected(home.store, id, { mask: true }, photo('its mask'));
 	await home.store.photos.saveReading(id, aReading([aSwatch(OAT)]), {
 		thumb: photo('its thumbnail'),
@@ -98,7 +98,7 @@ describe('a backup', () => {
 		const archive = join(temporaryFolder(), 'home.tar');
 		const writing = Promise.all([writeBackup(path, stream), pipeline(stream, createWriteStream(archive))]);
 		for (let index = 0; index < 30; index++) {
-			await home.store.photos.add(photo(`later ${index}`), about);
+			await addedPhoto(home.store, photo(`later ${index}`), about);
 			await putGarments(home.store, garmentDetails({ id: `later-${index}` }), 'Added later');
 		}
 		await writing;

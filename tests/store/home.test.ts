@@ -8,7 +8,7 @@ import { NewerHomeError } from '../../src/store/migrations/all.ts';
 import { DamagedHomeError, openHome } from '../../src/store/open-home.ts';
 import { defaultHomePath } from '../../src/store/paths.ts';
 import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
-import { corrected, putGarments, undone } from '../support/decided.ts';
+import { addedPhoto, corrected, putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 
@@ -123,7 +123,7 @@ describe('start-up', () => {
 	it('marks a photo whose file is missing, says so each time, and frees it once the file is back', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);
-		const { id } = await home.store.photos.add(bytes, about);
+		const { id } = await addedPhoto(home.store, bytes, about);
 		await home.close();
 		const file = join(path, 'photos', id.slice(0, 2), id);
 		renameSync(file, join(path, 'elsewhere'));
@@ -143,12 +143,12 @@ describe('start-up', () => {
 	it('marks a photo whose file was cut short; the same photo added again mends it', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);
-		const { id } = await home.store.photos.add(bytes, about);
+		const { id } = await addedPhoto(home.store, bytes, about);
 		await home.close();
 		writeFileSync(join(path, 'photos', id.slice(0, 2), id), bytes.slice(0, 5));
 		const again = await open(path);
 		expect((await again.store.photos.get(id))?.failure?.reason).toBe('changed');
-		await again.store.photos.add(bytes, about);
+		await addedPhoto(again.store, bytes, about);
 		expect(await again.store.photos.original(id)).toEqual(Buffer.from(bytes));
 		await again.close();
 	});
@@ -156,10 +156,10 @@ describe('start-up', () => {
 	it('has photos read again whose small pictures or outline are gone', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);
-		const { id } = await home.store.photos.add(bytes, about);
+		const { id } = await addedPhoto(home.store, bytes, about);
 		await corrected(home.store, id, { mask: true }, bytes);
 		await home.store.photos.saveReading(id, aReading([aSwatch(OAT)]), { thumb: bytes, display: bytes });
-		const other = await home.store.photos.add(bytes.slice(1), about);
+		const other = await addedPhoto(home.store, bytes.slice(1), about);
 		await home.store.photos.saveReading(other.id, aReading([aSwatch(OAT)]), { thumb: bytes, display: bytes });
 		await home.close();
 		const derived = join(path, 'derived', id.slice(0, 2));
@@ -175,7 +175,7 @@ describe('start-up', () => {
 	it('drops outlines that nothing points at, and keeps those of photos and of decisions', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);
-		const { id } = await home.store.photos.add(bytes, about);
+		const { id } = await addedPhoto(home.store, bytes, about);
 		const names: string[] = [];
 		for (const drawn of [bytes, bytes.slice(1), bytes.slice(2)]) {
 			await corrected(home.store, id, { mask: true }, drawn);
@@ -197,7 +197,7 @@ describe('start-up', () => {
 		const home = await open(path);
 		await putGarments(home.store, garmentDetails({ id: 'g1' }), 'Added');
 		await putGarments(home.store, garmentDetails({ id: 'g2' }), 'Added');
-		const { id } = await home.store.photos.add(bytes, about);
+		const { id } = await addedPhoto(home.store, bytes, about);
 		home.database.connection.exec(`
 			UPDATE entries SET body = '{"name":"cut o' WHERE id = 'g1';
 			UPDATE decisions SET changes = '[{' WHERE id = 2;
@@ -223,7 +223,7 @@ describe('start-up', () => {
 		const path = temporaryFolder();
 		const home = await open(path);
 		for (const id of ['g1', 'g2', 'g3']) await putGarments(home.store, garmentDetails({ id }), 'Added');
-		const { id: photoId } = await home.store.photos.add(bytes, about);
+		const { id: photoId } = await addedPhoto(home.store, bytes, about);
 		await home.store.photos.saveReading(photoId, aReading([aSwatch(OAT)]), { thumb: bytes, display: bytes });
 		await home.close();
 		const connection = new DatabaseSync(join(path, 'dyelot.sqlite'));

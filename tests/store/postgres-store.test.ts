@@ -14,7 +14,7 @@ import { openHomeStore } from '../../src/store/postgres/home-store.ts';
 import { openPhotoQueue, type PhotoQueue, type PhotoTask } from '../../src/store/postgres/photo-queue.ts';
 import { dropUnusedOutlines } from '../../src/store/unused-outlines.ts';
 import { aReading, aSwatch, OAT } from '../support/build-wardrobe.ts';
-import { corrected, putGarments, undone } from '../support/decided.ts';
+import { addedPhoto, corrected, putGarments, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 import { startObjectStore } from '../support/object-store.ts';
 import { startPostgres } from '../support/postgres.ts';
@@ -69,7 +69,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 		it('know nothing of each other', async () => {
 			const [mine, other] = [await opened(newHome()), await opened(newHome())];
 			await putGarments(mine, garmentDetails({ id: 'g1' }), 'Added');
-			const photo = await mine.photos.add(new Uint8Array([1, 2, 3]), {
+			const photo = await addedPhoto(mine, new Uint8Array([1, 2, 3]), {
 				originalName: 'a.jpg',
 				mediaType: 'image/jpeg',
 				addedAt: SUITE_TIME,
@@ -165,7 +165,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			const files = filesOf(id);
 			const { store } = await openHomeStore(await opening, id, files, now);
 			const about = { originalName: 'a.jpg', mediaType: 'image/jpeg', addedAt: SUITE_TIME };
-			const photo = (await store.photos.add(new Uint8Array([1, 2, 3]), about)).id;
+			const photo = (await addedPhoto(store, new Uint8Array([1, 2, 3]), about)).id;
 			await corrected(store, photo, { mask: true }, new Uint8Array([1]));
 			await corrected(store, photo, { mask: true }, new Uint8Array([2]));
 			await undone(store);

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { openHome } from '../../src/store/open-home.ts';
+import { addedPhoto } from '../support/decided.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 
 const rights = (path: string) => (lstatSync(path).mode & 0o777).toString(8);
@@ -22,12 +23,13 @@ const UMASKS = ['000', '022', '077', '027', '007'] as const;
 /** The life of a home under each umask, in a folder named for it: made, a photo and its pictures added, backed up, restored. A process of its own, since a umask is one for all threads. */
 const LIFE = `
 	const { openHome } = await import('${new URL('../../src/store/open-home.ts', import.meta.url)}');
+	const { addedPhoto } = await import('${new URL('../support/decided.ts', import.meta.url)}');
 	const { runCli } = await import('${new URL('../../src/cli/run-cli.ts', import.meta.url)}');
 	for (const umask of ${JSON.stringify(UMASKS)}) {
 		const path = process.argv.at(-1) + '/' + umask;
 		process.umask(Number.parseInt(umask, 8));
 		const home = await openHome(path + '/home', { now: () => new Date() });
-		const photo = await home.store.photos.add(new Uint8Array([1, 2, 3]), ${JSON.stringify(PHOTO)});
+		const photo = await addedPhoto(home.store, new Uint8Array([1, 2, 3]), ${JSON.stringify(PHOTO)});
 		await home.store.photos.keepMask(photo.id, new Uint8Array([4]));
 		await home.close();
 		if ((await runCli(['backup', path + '/a.tar', '--home', path + '/home'])) !== 0) process.exit(1);
@@ -55,7 +57,7 @@ describe.skipIf(process.platform === 'win32')('a home', () => {
 	it('made by an earlier version is closed when it is opened, down to its last file', async () => {
 		const path = temporaryFolder();
 		const home = await open(path);
-		const { id } = await home.store.photos.add(new Uint8Array([1, 2, 3]), PHOTO);
+		const { id } = await addedPhoto(home.store, new Uint8Array([1, 2, 3]), PHOTO);
 		await home.close();
 		writeFileSync(join(path, 'note.txt'), 'by the user');
 		for (const name of ['', 'photos', `photos/${id.slice(0, 2)}`]) chmodSync(join(path, name), 0o755);

@@ -5,7 +5,7 @@ import { type Store, UNASKED } from '../../src/store/store.ts';
 import { defaultSeason } from '../../src/wardrobe/days/season-defaults.ts';
 import { EMPTY_PALETTE } from '../../src/wardrobe/words/palette-colour.ts';
 import type { Reading } from '../../src/wardrobe/words/reading.ts';
-import { corrected, decided, putGarments, redone, undone } from '../support/decided.ts';
+import { addedPhoto, corrected, decided, putGarments, redone, undone } from '../support/decided.ts';
 import { garmentDetails } from '../support/garment-details.ts';
 
 export const SUITE_TIME = '2026-03-01T08:00:00.000Z';
@@ -297,7 +297,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 
 		it('about corrections of photos are taken back and done again with their outlines', async () => {
 			const store = await fresh();
-			const { id } = await store.photos.add(bytes, about);
+			const { id } = await addedPhoto(store, bytes, about);
 			await corrected(store, id, { byHand: { warmer: 2, lighter: 0 } }, null);
 			await corrected(store, id, { mask: true }, mask);
 			await undone(store);
@@ -403,8 +403,8 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 	describe(`${name}: photos`, () => {
 		it('are stored once, by what is in them', async () => {
 			const store = await fresh();
-			const first = await store.photos.add(bytes, about);
-			const second = await store.photos.add(bytes, { ...about, originalName: 'other.jpg', addedAt: '2026-04-01' });
+			const first = await addedPhoto(store, bytes, about);
+			const second = await addedPhoto(store, bytes, { ...about, originalName: 'other.jpg', addedAt: '2026-04-01' });
 			expect(second).toEqual(first);
 			// SHA-256 (FIPS 180-4) of the same text by Python's hashlib.
 			expect(first.id).toBe('ede06020a1e1669b535100d3581b2f3f6b0accac661d4815e1c7e1b27178e060');
@@ -414,14 +414,14 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 
 		it('sent twice at the same moment are one photo', async () => {
 			const store = await fresh();
-			const added = await Promise.all([1, 2, 3, 4].map(() => store.photos.add(bytes, about)));
+			const added = await Promise.all([1, 2, 3, 4].map(() => addedPhoto(store, bytes, about)));
 			expect(new Set(ids(added)).size).toBe(1);
 			expect(await store.photos.list()).toHaveLength(1);
 		});
 
 		it('keep their reading and small pictures, and the reading survives a later failure', async () => {
 			const store = await fresh();
-			const { id } = await store.photos.add(bytes, about);
+			const { id } = await addedPhoto(store, bytes, about);
 			const reading = { scene: false, swatches: [] } as unknown as Reading;
 			await store.photos.saveReading(id, reading, { thumb: mask });
 			expect(await store.photos.get(id)).toMatchObject({ status: 'read', reading, failure: null });
@@ -433,7 +433,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 
 		it('raise their version with each correction, keep the newest outline, and wait to be read again', async () => {
 			const store = await fresh();
-			const { id } = await store.photos.add(bytes, about);
+			const { id } = await addedPhoto(store, bytes, about);
 			const photo = await corrected(store, id, { mask: true }, mask);
 			expect(photo).toMatchObject({ version: 2, status: 'waiting', correction: { mask: true } });
 			expect(Buffer.from((await store.photos.derived(id, 'mask'))!)).toEqual(Buffer.from(mask));
@@ -445,7 +445,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 
 		it('corrected from two places at once get both versions, one after the other', async () => {
 			const store = await fresh();
-			const { id } = await store.photos.add(bytes, about);
+			const { id } = await addedPhoto(store, bytes, about);
 			const versions = await Promise.all([
 				corrected(store, id, { mask: true }, mask),
 				corrected(store, id, { mask: true }, bytes),
@@ -457,7 +457,7 @@ export function describeStore(name: string, newHome: () => Promise<SuiteHome>): 
 
 		it('are found by id, a thousand at once', async () => {
 			const store = await fresh();
-			const { id } = await store.photos.add(bytes, about);
+			const { id } = await addedPhoto(store, bytes, about);
 			const many = Array.from({ length: 1000 }, (_, index) => photoIdOf(new TextEncoder().encode(String(index))));
 			expect(ids(await store.photos.list([...many, id]))).toEqual([id]);
 			expect(await store.photos.list([])).toEqual([]);

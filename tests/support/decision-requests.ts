@@ -2,7 +2,7 @@ import type { Store } from '../../src/store/store.ts';
 import { defaultSeason } from '../../src/wardrobe/days/season-defaults.ts';
 import { derivePalette } from '../../src/wardrobe/palette/palette.ts';
 import { aReading, aSwatch, INK, OAT, RUST } from './build-wardrobe.ts';
-import { corrected, decided } from './decided.ts';
+import { addedPhoto, corrected, decided } from './decided.ts';
 import { garmentDetails } from './garment-details.ts';
 import { cutOut } from './pictures.ts';
 import { multipartBody } from './test-app.ts';
@@ -41,7 +41,7 @@ export async function furnish(store: Store): Promise<Furnished> {
 	const about = { originalName: 'IMG_1.png', mediaType: 'image/png', addedAt: AT };
 	const add = async (lab: readonly [number, number, number]) => {
 		const bytes = await cutOut(lab);
-		const { id } = await store.photos.add(bytes, about);
+		const { id } = await addedPhoto(store, bytes, about);
 		const slot = 'top' as const;
 		const reading = aReading([aSwatch(lab, 1, slot)], { widthPx: 200, heightPx: 200 });
 		await store.photos.saveReading(id, reading, { display: bytes, thumb: bytes });
