@@ -12,59 +12,48 @@ import type { IntakeItem, Purpose } from './intake-item.ts';
 import type { Services } from './services.ts';
 import { suggestedCandidate, suggestedGarment } from './suggest-from-photos.ts';
 
-/** A file that came in, and the name that its owner gave it. */
-type NamedFile = { readonly incoming: IncomingFile; readonly name: string };
-
-/** What a photo is given for. `seasonId` is '' where it belongs to none. */
-type Given = {
-	readonly photo: NewPhoto;
+/** A file that came in, the name that its owner gave it, and what it is for. `seasonId` is '' where it belongs to none. */
+type Arrival = {
+	readonly incoming: IncomingFile;
+	readonly name: string;
 	readonly purpose: Purpose;
 	readonly seasonId: string;
-	readonly entryId: string;
 };
+
+/** A photo whose bytes are kept, and the id that a new entry which shows it would have. */
+type Given = Pick<Arrival, 'purpose' | 'seasonId'> & { readonly photo: NewPhoto; readonly entryId: string };
 
 /**
  * Takes in one photo and the entry it shows, as one decision, and queues its reading. A photo that is already known is not kept twice; a file
  * that is no photo is refused with a reason and nothing of it is kept. The file that came in is gone afterwards, whatever became of it.
  */
-export async function takeIn(
-	services: Services,
-	asked: Asked,
-	file: NamedFile,
-	purpose: Purpose,
-	seasonId: string,
-): Promise<IntakeItem> {
+export async function takeIn(services: Services, asked: Asked, arrival: Arrival): Promise<IntakeItem> {
 	try {
-		return await keep(services, asked, file, purpose, seasonId);
+		return await keep(services, asked, arrival);
 	} finally {
-		await dropIncoming(file.incoming);
+		await dropIncoming(arrival.incoming);
 	}
 }
 
-async function keep(
-	services: Services,
-	asked: Asked,
-	file: NamedFile,
-	purpose: Purpose,
-	seasonId: string,
-): Promise<IntakeItem> {
+async function keep(services: Services, asked: Asked, arrival: Arrival): Promise<IntakeItem> {
 	const { store } = services;
-	const name = file.name.slice(0, 200);
-	const format = await photoFormatOfFile(file.incoming.path);
+	const { incoming, purpose, seasonId } = arrival;
+	const name = arrival.name.slice(0, 200);
+	const format = await photoFormatOfFile(incoming.path);
 	if (!format.ok) return { name, ok: false, reason: format.reason, message: format.message };
-	const id = await store.photos.keepFile(file.incoming);
+	const id = await store.photos.keepFile(incoming);
 	const photo: NewPhoto = {
 		id,
 		originalName: name,
 		mediaType: format.mediaType,
-		sizeBytes: file.incoming.sizeBytes,
+		sizeBytes: incoming.sizeBytes,
 		addedAt: services.now().toISOString(),
 	};
 	const request = `${asked.request} ${purpose} ${seasonId} ${id}`;
 	const given = { photo, purpose, seasonId, entryId: services.newId() };
 	const item = await decide(services, { ...asked, request }, async (home) => {
 		const keptBefore = (await home.photos.get(id)) !== null;
-		const { entryId, does } = await thingFor(home, given);
+		const { entryId, does } = await entryFor(home, given);
 		return {
 			does: { ...does, photos: [photo] },
 			sentence:
@@ -79,7 +68,7 @@ async function keep(
 }
 
 /** The entry that shows the photo: the one that does already, or a new one. A picture for sale is a candidate of its own each time. */
-async function thingFor(home: HomeReads, given: Given): Promise<{ entryId: string; does: Decided }> {
+async function entryFor(home: HomeReads, given: Given): Promise<{ entryId: string; does: Decided }> {
 	const { photo, purpose, seasonId, entryId } = given;
 	const unnamed = say('kinds.unknown');
 	const { id: photoId, addedAt } = photo;
@@ -87,10 +76,7 @@ async function thingFor(home: HomeReads, given: Given): Promise<{ entryId: strin
 		const [shown] = await home.showing('garment', photoId);
 		if (shown) return { entryId: shown, does: {} };
 		const garment = newGarment(entryId, unnamed, addedAt, { photoIds: [photoId], nameFrom: 'looks' });
-		return {
-			entryId,
-			does: { garments: { put: [await suggestedGarment(home, garment)] } },
-		};
+		return { entryId, does: { garments: { put: [await suggestedGarment(home, garment)] } } };
 	}
 	await foundIn(home.seasons, 'season')(seasonId);
 	if (purpose === 'inspiration') {

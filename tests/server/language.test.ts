@@ -48,4 +48,19 @@ describe('the language of an answer', () => {
 		expect((await reasonsIn('en-GB')).join()).toContain('no white in the picture');
 		expect((await reasonsIn('de')).join()).toContain('kein Weiß im Bild');
 	});
+
+	it('tells what a table brought in the language of whoever asks, too', async () => {
+		const take = (what: string, payload: string) =>
+			test.app.inject({
+				method: 'POST',
+				url: `/api/${what}/import`,
+				headers: { host: '127.0.0.1', 'accept-language': 'de', 'content-type': 'text/csv' },
+				payload,
+			});
+		const told = async () => (await test.send('GET', '/api/decisions')).body[0].sentence;
+		await take('garments', 'name,kind\nLoden,coat\n');
+		expect(await told()).toBe('Took in a table: 1 garment added, 0 changed');
+		await take('wears', 'day,garment\n2026-02-01,Loden\n');
+		expect(await told()).toBe('Took in a table: 1 wear');
+	});
 });

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked, HomeReads } from '../../store/store.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
 import { newGarment } from '../../wardrobe/words/new-garment.ts';
@@ -73,7 +73,10 @@ export async function importGarments(
 	const told = { newId: services.newId, at: services.now().toISOString() };
 	return decide(services, asked, async (home) => ({
 		does: { garments: { put: await garmentsToPut(home, found, told) } },
-		sentence: say('tables.tookGarments', { added: added.length, changed: changed.length }),
+		sentence: keptWords('tables.tookGarments', {
+			added: keptWords('counts.garments', { count: added.length }),
+			changed: changed.length,
+		}),
 		answer: async () => answerOf(found),
 	}));
 }

@@ -1,4 +1,4 @@
-import { say } from '../../language/speak.ts';
+import { keptWords } from '../../language/kept-sentence.ts';
 import type { Asked } from '../../store/store.ts';
 import { LARGE } from '../beside/large-work.ts';
 import { decide } from '../decide.ts';
@@ -32,7 +32,7 @@ export async function importWears(
 	if (preview || wears.length === 0) return answer;
 	return decide(services, asked, async () => ({
 		does: { wears: { put: wears } },
-		sentence: say('tables.tookWears', { count: wears.length }),
+		sentence: keptWords('tables.tookWears', { count: wears.length }),
 		answer: async () => answer,
 	}));
 }

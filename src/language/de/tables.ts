@@ -15,7 +15,7 @@ export const TABLES = {
 	},
 	tables: {
 		expected: 'Erwartet wurde {{what}} für „{{column}}“; gegeben wurde „{{received}}“.',
-		tookGarments: 'Eine Tabelle übernommen: {{added}} Kleidungsstücke hinzugefügt, {{changed}} geändert',
+		tookGarments: 'Eine Tabelle übernommen: {{added}} hinzugefügt, {{changed}} geändert',
 		tookWears_one: 'Eine Tabelle übernommen: {{count}} Tragetag',
 		tookWears_other: 'Eine Tabelle übernommen: {{count}} Tragetage',
 		workbook:

@@ -15,7 +15,7 @@ export const TABLES = {
 	},
 	tables: {
 		expected: 'Expected {{what}} for "{{column}}"; received "{{received}}".',
-		tookGarments: 'Took in a table: {{added}} garments added, {{changed}} changed',
+		tookGarments: 'Took in a table: {{added}} added, {{changed}} changed',
 		tookWears_one: 'Took in a table: {{count}} wear',
 		tookWears_other: 'Took in a table: {{count}} wears',
 		workbook:

@@ -76,7 +76,7 @@ async function takeParts(services: Services, request: FastifyRequest): Promise<I
 		const tooLarge = say('serverWords.tooLarge', { most: megabytes(MAX_PHOTO_BYTES), name });
 		items.push(
 			incoming
-				? await takeIn(services, nth(asked, items.length), { incoming, name }, purpose, seasonId)
+				? await takeIn(services, nth(asked, items.length), { incoming, name, purpose, seasonId })
 				: { name, ok: false, reason: 'too-many-bytes', message: tooLarge },
 		);
 	}
