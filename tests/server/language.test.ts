@@ -57,7 +57,7 @@ describe('the language of an answer', () => {
 				headers: { host: '127.0.0.1', 'accept-language': 'de', 'content-type': 'text/csv' },
 				payload,
 			});
-		const told = async () => (await test.send('GET', '/api/decisions')).body[0].sentence;
+		const told = async () => (await test.get('/api/decisions')).body[0].sentence;
 		await take('garments', 'name,kind\nLoden,coat\n');
 		expect(await told()).toBe('Took in a table: 1 garment added, 0 changed');
 		await take('wears', 'day,garment\n2026-02-01,Loden\n');
