@@ -32,6 +32,9 @@ describe('uploads at once', () => {
 		for (let n = 0; n < 6; n++) void enter('computer');
 		await settled();
 		expect(ins).toHaveLength(8);
+		void enter('tablet');
+		await settled();
+		expect(ins).toHaveLength(8);
 		ins[0]!();
 		ins[0]!();
 		await settled();
@@ -40,7 +43,7 @@ describe('uploads at once', () => {
 			ins[n]!();
 			await settled();
 		}
-		expect(ins).toHaveLength(12);
+		expect(ins).toHaveLength(13);
 		expect(due.size).toBe(0);
 	});
 

@@ -88,6 +88,19 @@ describe('a photo that shows two garments', () => {
 		expect(neutral!.x).toBeCloseTo(600 - widthPx / 2, 6);
 	});
 
+	it('cut the same way again, after undo, leaves its parts as they were read and corrected', async () => {
+		await test.send('PUT', `/api/photos/${photoId}/correction`, { byHand: { warmer: 1, lighter: 0 } });
+		const split = () => test.send('POST', `/api/garments/${id}/split`, { photoId, boxes: [LEFT, RIGHT] });
+		const part = (await split()).body.garments[0].photoIds[0];
+		await test.services.jobs.settled();
+		await undo();
+		await test.services.jobs.settled();
+		await test.send('PUT', `/api/photos/${part}/correction`, { byHand: { warmer: 3, lighter: 0 } });
+		await test.services.jobs.settled();
+		expect((await split()).body.garments[0].photoIds[0]).toBe(part);
+		expect((await test.services.store.photos.get(part))!.correction).toEqual({ byHand: { warmer: 3, lighter: 0 } });
+	});
+
 	it.each([
 		['no width', () => [LEFT, { ...RIGHT, right: 0.5 }], 400],
 		['the same box twice', () => [LEFT, LEFT], 400],

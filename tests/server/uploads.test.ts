@@ -78,4 +78,20 @@ describe('photos on their way', () => {
 		]);
 		expect(incoming()).toEqual([]);
 	});
+
+	it('are called by the first 200 letters of their files, and one picture is on a board once, on another again', async () => {
+		const boards = [];
+		for (const name of ['Spring', 'Autumn'])
+			boards.push(
+				(await test.send('POST', '/api/seasons', { name, startsOn: '2026-03-01', endsOn: '2026-05-31' })).body.id,
+			);
+		const photo = { name: `${'n'.repeat(250)}.png`, bytes: await cutOut([30, -20, 10]) };
+		const shownOn = async (seasonId: string) =>
+			(await test.upload({ purpose: 'inspiration', seasonId }, [photo])).body.items[0];
+		const [first, again, other] = [await shownOn(boards[0]), await shownOn(boards[0]), await shownOn(boards[1])];
+		expect(first.name).toBe('n'.repeat(200));
+		expect(again.entryId).toBe(first.entryId);
+		expect(other).toMatchObject({ photoId: first.photoId, keptBefore: true });
+		expect(other.entryId).not.toBe(first.entryId);
+	});
 });
