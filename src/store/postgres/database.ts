@@ -4,7 +4,8 @@ import { migrateToNewest } from '../migrations/all.ts';
 import type { Tables } from '../schema.ts';
 import { type AccountsDatabase, type AccountTables, migrateAccounts } from './accounts/tables.ts';
 import { aloneInDatabase } from './alone-in-database.ts';
-import { HOME_SETTING, keepHomesApart, SCHEMA, withinAllHomes } from './apart.ts';
+import { keepHomesApart, SCHEMA, withinAllHomes } from './apart.ts';
+import { connectionsOf, type ToldLast } from './told-connections.ts';
 
 /** The database of all homes, as one process has it open. */
 export type HostedDatabase = {
@@ -34,8 +35,10 @@ const poolOf = ({ connectionString, maxConnections = 10 }: Connecting, options: 
 		max: maxConnections,
 		options: `-c search_path=${SCHEMA} -c synchronous_commit=on ${options}`,
 	});
-	// A connection that the database ends while nobody uses it is replaced at the next use; unheard, it would end the process.
+	// A connection that the database ends is told to whoever uses it by their next query, and replaced at the next use. Unheard, it would end the
+	// process: while it lies in the pool, and between two queries of a transaction.
 	pool.on('error', () => {});
+	pool.on('connect', (client) => client.on('error', () => {}));
 	return pool;
 };
 
@@ -68,38 +71,17 @@ const prepare = (connecting: Connecting): Promise<string | null> =>
 		}
 	});
 
-/** Connections of the pool that see the rows of one home. */
-function poolOfHome(pool: pg.Pool, homeId: string, homeOf: WeakMap<pg.PoolClient, string>) {
-	return {
-		async connect() {
-			const client = await pool.connect();
-			if (homeOf.get(client) === homeId) return client;
-			try {
-				homeOf.delete(client);
-				// As one message: with values apart it takes four, and nearly half as long again.
-				await client.query(`SET ${HOME_SETTING} TO ${pg.escapeLiteral(homeId)}`);
-				homeOf.set(client, homeId);
-				return client;
-			} catch (error) {
-				client.release(error as Error);
-				throw error;
-			}
-		},
-		end: async () => {},
-	};
-}
-
 /** Connects to the database and brings its tables up to date. Throws `NewerHomeError` where a later program made them. */
 export async function openDatabase(connecting: Connecting): Promise<HostedDatabase> {
 	const role = await prepare(connecting);
 	const pool = poolOf(connecting, role === null ? '' : `-c role=${role}`);
-	const homeOf = new WeakMap<pg.PoolClient, string>();
+	const toldLast: ToldLast = new WeakMap();
 	const accounts = new Kysely<AccountTables>({ dialect: new PostgresDialect({ pool }) });
 	return {
 		accounts,
 		homeTables: (homeId) =>
 			new Kysely<Tables>({
-				dialect: new PostgresDialect({ pool: poolOfHome(pool, homeId, homeOf) }),
+				dialect: new PostgresDialect({ pool: connectionsOf(pool, homeId, toldLast) }),
 				plugins: [withinAllHomes],
 			}),
 		async ping() {
