@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { say } from '../language/speak.ts';
-import type { ObjectStoreSettings } from '../store/object-store.ts';
+import type { ObjectStoreSettings } from '../store/object-requests.ts';
 import type { PhotoFiles } from '../store/photo-files.ts';
 import { UsageError } from './usage.ts';
 

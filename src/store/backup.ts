@@ -1,6 +1,5 @@
 import { createHash } from 'node:crypto';
-import { createReadStream } from 'node:fs';
-import { mkdtemp, rm, stat } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { basename, join, relative, sep } from 'node:path';
 import { Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
@@ -10,8 +9,13 @@ import { ARCHIVE_CHECKSUMS, ARCHIVE_FORMAT, ARCHIVE_HEAD, type ArchivedFile } fr
 import { BACKUP_WORK, FOUND_FOLDER } from './check-photo-files.ts';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
+import { openFile } from './open-file.ts';
 import { DATABASE_FILE } from './open-home.ts';
+import type { OpenedFile } from './photo-files.ts';
 import { copyDatabase } from './sqlite/copy-database.ts';
+
+/** A file of an archive, opened when its turn comes; null where it went meanwhile (an old outline). */
+export type ArchiveEntry = { readonly path: string; readonly open: () => Promise<OpenedFile | null> };
 
 /** Copies the database as it is at one moment, while the program goes on writing; returns the ids of its photos. */
 async function snapshotDatabase(homePath: string, to: string): Promise<Set<string>> {
@@ -40,15 +44,17 @@ async function photoPaths(homePath: string, ids: ReadonlySet<string>): Promise<s
 	return [...named, ...(await below(FOUND_FOLDER))].filter((path) => !path.endsWith(PART_ENDING));
 }
 
-/** Puts one file into the archive, hashing it on the way, until `signal` ends it; null where it went between listing and reading (an old outline). */
-async function packFile(pack: tar.Pack, from: string, path: string, signal: AbortSignal): Promise<ArchivedFile | null> {
-	let sizeBytes: number;
-	try {
-		sizeBytes = (await stat(from)).size;
-	} catch (error) {
-		if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
-		throw error;
-	}
+/** Puts one file into the archive, hashing it on the way, until `signal` ends it; null where there is none any more. */
+async function packFile(
+	pack: tar.Pack,
+	{ path, open }: ArchiveEntry,
+	signal: AbortSignal,
+): Promise<ArchivedFile | null> {
+	const opened = await open();
+	if (opened === null) return null;
+	const { sizeBytes, stream } = opened;
+	if (signal.aborted) stream.destroy();
+	signal.throwIfAborted();
 	const hash = createHash('sha256');
 	const hashing = new Transform({
 		transform(chunk: Buffer, _encoding, done) {
@@ -56,10 +62,62 @@ async function packFile(pack: tar.Pack, from: string, path: string, signal: Abor
 			done(null, chunk);
 		},
 	});
-	// Before the file is opened: an archive that was given up takes no entry.
-	const entry = pack.entry({ name: path, size: sizeBytes });
-	await pipeline(createReadStream(from), hashing, entry, { signal });
+	await pipeline(stream, hashing, pack.entry({ name: path, size: sizeBytes }), { signal });
 	return { path, sizeBytes, sha256: hash.digest('hex') };
+}
+
+/**
+ * Writes files as one tar archive, its head first and their checksums last, no faster than it is taken; returns what is in it. Where nobody
+ * takes it any more the files that are still to come are left.
+ */
+export async function packArchive(
+	entries: AsyncIterable<ArchiveEntry>,
+	to: NodeJS.WritableStream,
+): Promise<readonly ArchivedFile[]> {
+	const pack = tar.pack();
+	// Packing waits for room to write; where nobody takes the archive any more, it must be told, or its open file waits for ever.
+	const stop = new AbortController();
+	const written = pipeline(pack, to);
+	written.catch(() => stop.abort());
+	const entry = (name: string, content: unknown) => pack.entry({ name }, JSON.stringify(content));
+	const write = async () => {
+		const files: ArchivedFile[] = [];
+		let isBegun = false;
+		for await (const one of entries) {
+			stop.signal.throwIfAborted();
+			// Not before there is something to pack: until then a fault can still be answered.
+			if (!isBegun) entry(ARCHIVE_HEAD, ARCHIVE_FORMAT);
+			isBegun = true;
+			const file = await packFile(pack, one, stop.signal);
+			if (file) files.push(file);
+		}
+		entry(ARCHIVE_CHECKSUMS, files);
+		pack.finalize();
+		return files;
+	};
+	const writing = write().catch((error: unknown) => {
+		pack.destroy(error as Error);
+		throw error;
+	});
+	// An archive that cannot be written says more than the packing that it stopped.
+	const [packed, delivered] = await Promise.allSettled([writing, written]);
+	if (delivered.status === 'rejected') throw delivered.reason;
+	if (packed.status === 'rejected') throw packed.reason;
+	return packed.value;
+}
+
+/** A snapshot of the database, and all photo files that it names. */
+async function* entriesOf(homePath: string): AsyncGenerator<ArchiveEntry> {
+	const work = await mkdtemp(join(homePath, BACKUP_WORK));
+	try {
+		const snapshot = join(work, DATABASE_FILE);
+		const ids = await snapshotDatabase(homePath, snapshot);
+		yield { path: DATABASE_FILE, open: () => openFile(snapshot) };
+		for (const from of await photoPaths(homePath, ids))
+			yield { path: relative(homePath, from).split(sep).join('/'), open: () => openFile(from) };
+	} finally {
+		await rm(work, { recursive: true, force: true });
+	}
 }
 
 /**
@@ -68,43 +126,8 @@ async function packFile(pack: tar.Pack, from: string, path: string, signal: Abor
  * were added as (their name is their SHA-256); they are in the archive as they are.
  */
 export async function writeBackup(homePath: string, to: NodeJS.WritableStream): Promise<string[]> {
-	const pack = tar.pack();
-	// Packing waits for room to write; where nobody takes the archive any more, it must be told, or its open file waits for ever.
-	const stop = new AbortController();
-	const written = pipeline(pack, to);
-	written.catch(() => stop.abort());
-	let work: string | null = null;
-	const write = async (): Promise<string[]> => {
-		work = await mkdtemp(join(homePath, BACKUP_WORK));
-		const snapshot = join(work, DATABASE_FILE);
-		const ids = await snapshotDatabase(homePath, snapshot);
-		const entry = (name: string, content: unknown) => pack.entry({ name }, JSON.stringify(content));
-		entry(ARCHIVE_HEAD, ARCHIVE_FORMAT);
-		const files: ArchivedFile[] = [];
-		const add = async (from: string, path: string) => {
-			stop.signal.throwIfAborted();
-			const file = await packFile(pack, from, path, stop.signal);
-			if (file) files.push(file);
-		};
-		await add(snapshot, DATABASE_FILE);
-		for (const from of await photoPaths(homePath, ids)) await add(from, relative(homePath, from).split(sep).join('/'));
-		entry(ARCHIVE_CHECKSUMS, files);
-		pack.finalize();
-		return files
-			.filter(({ path, sha256 }) => path.startsWith('photos/') && !path.endsWith(sha256))
-			.map(({ path }) => path);
-	};
-	try {
-		const writing = write().catch((error: unknown) => {
-			pack.destroy(error as Error);
-			throw error;
-		});
-		// Both have ended before the snapshot goes; an archive that cannot be written says more than the packing that it stopped.
-		const [packed, delivered] = await Promise.allSettled([writing, written]);
-		if (delivered.status === 'rejected') throw delivered.reason;
-		if (packed.status === 'rejected') throw packed.reason;
-		return packed.value;
-	} finally {
-		if (work !== null) await rm(work, { recursive: true, force: true });
-	}
+	const files = await packArchive(entriesOf(homePath), to);
+	return files
+		.filter(({ path, sha256 }) => path.startsWith('photos/') && !path.endsWith(sha256))
+		.map(({ path }) => path);
 }

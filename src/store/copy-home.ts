@@ -1,6 +1,6 @@
 import type { Kysely, Transaction } from 'kysely';
 import type { State } from './entry-state.ts';
-import { derivedKey, type PhotoFiles, type PictureName } from './photo-files.ts';
+import type { PictureName } from './photo-files.ts';
 import type { Tables } from './schema.ts';
 
 /** What makes a home; devices that were paired with its computer stay behind. */
@@ -50,15 +50,12 @@ type Change = { readonly kind: string; readonly id: string; readonly before: Sta
 
 const PICTURES = ['thumb', 'display', 'labels', 'cutout'] as const satisfies readonly PictureName[];
 
-/** Copies the files of all photos that `db` names. A picture that was never made is passed over; a missing original is told by `from`. */
-export async function copyFiles(db: Kysely<Tables>, from: PhotoFiles, to: PhotoFiles): Promise<void> {
+/** A photo of a home, and the names of the pictures that may lie beside it. */
+export type PhotoOfHome = { readonly id: string; readonly pictures: readonly PictureName[] };
+
+/** All photos that the tables name. */
+export async function photosOfHome(db: Kysely<Tables>): Promise<PhotoOfHome[]> {
 	const masks = await masksIn(db);
-	for (const { id } of await db.selectFrom('photos').select('id').execute()) {
-		await to.writeOriginal(id, await from.original(id));
-		for (const name of [...PICTURES, ...((masks.get(id) ?? []) as Iterable<PictureName>)]) {
-			derivedKey(id, name);
-			const picture = await from.derived(id, name);
-			if (picture) await to.writeDerived(id, name, picture);
-		}
-	}
+	const rows = await db.selectFrom('photos').select('id').execute();
+	return rows.map(({ id }) => ({ id, pictures: [...PICTURES, ...((masks.get(id) ?? []) as Iterable<PictureName>)] }));
 }

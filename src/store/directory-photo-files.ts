@@ -2,17 +2,8 @@ import { readFile, rm, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { moveDurably, writeDurably } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
+import { openFile, orNull } from './open-file.ts';
 import { derivedKey, originalKey, outlineOf, type PhotoFiles } from './photo-files.ts';
-
-/** `null` where the file is missing; every other failure stays one. */
-async function orNull<T>(answer: Promise<T>): Promise<T | null> {
-	try {
-		return await answer;
-	} catch (error) {
-		if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
-		throw error;
-	}
-}
 
 /** Photo files in a folder: `photos/ab/abcd...` for originals, `derived/ab/abcd....thumb.webp` beside. */
 export function directoryPhotoFiles(root: string): PhotoFiles {
@@ -23,11 +14,12 @@ export function directoryPhotoFiles(root: string): PhotoFiles {
 		async writeOriginal(id, bytes) {
 			if (!(await isThere(id, bytes.length))) await writeDurably(originalAt(id), bytes);
 		},
-		async takeOriginal(id, path) {
-			if (await isThere(id, (await stat(path)).size)) await rm(path, { force: true });
+		async takeOriginal(id, { path, sizeBytes }) {
+			if (await isThere(id, sizeBytes)) await rm(path, { force: true });
 			else await moveDurably(path, originalAt(id));
 		},
 		original: async (id) => readFile(originalAt(id)),
+		openOriginal: (id) => openFile(originalAt(id)),
 		originalPath: async (id) => originalAt(id),
 		writeDerived: (id, name, bytes) => writeDurably(join(root, derivedKey(id, name)), bytes),
 		derived: async (id, name) => orNull(readFile(join(root, derivedKey(id, name)))),

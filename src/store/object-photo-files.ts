@@ -1,7 +1,8 @@
-import { rm, stat } from 'node:fs/promises';
+import { rm } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { say } from '../language/speak.ts';
-import { type Content, type ObjectStore, ObjectStoreError } from './object-store.ts';
+import { type Content, ObjectStoreError } from './object-requests.ts';
+import type { ObjectStore } from './object-store.ts';
 import { derivedKey, originalKey, outlineOf, type PhotoFiles } from './photo-files.ts';
 
 /** Photo files in an S3-compatible object store, below `prefix` (one a home). */
@@ -16,16 +17,16 @@ export function objectPhotoFiles(objects: ObjectStore, prefix: string): PhotoFil
 
 	return {
 		writeOriginal: (id, bytes) => write(id, bytes.length, bytes),
-		async takeOriginal(id, path) {
-			const { size: sizeBytes } = await stat(path);
-			await write(id, sizeBytes, { path, sizeBytes, sha256: id });
-			await rm(path, { force: true });
+		async takeOriginal(id, file) {
+			await write(id, file.sizeBytes, file);
+			await rm(file.path, { force: true });
 		},
 		async original(id) {
 			const bytes = await objects.get(below(originalKey(id)));
 			if (!bytes) throw new ObjectStoreError(say('home.originalMissing', { id }));
 			return bytes;
 		},
+		openOriginal: (id) => objects.open(below(originalKey(id))),
 		originalPath: async () => null,
 		writeDerived: (id, name, bytes) => objects.put(below(derivedKey(id, name)), bytes),
 		derived: (id, name) => objects.get(below(derivedKey(id, name))),

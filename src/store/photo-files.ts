@@ -1,4 +1,6 @@
 import { createHash } from 'node:crypto';
+import type { Readable } from 'node:stream';
+import type { IncomingFile } from './incoming-file.ts';
 import type { DerivedName } from './store.ts';
 
 /**
@@ -19,13 +21,18 @@ export function outlineOf(fileName: string): Outline | null {
 	return photoId && name ? { photoId, name: name as Outline['name'] } : null;
 }
 
+/** A file that is read as it is taken, piece by piece. Whoever stops in the middle destroys the stream. */
+export type OpenedFile = { readonly sizeBytes: number; readonly stream: Readable };
+
 /** Where originals and derived pictures of photos lie, by the SHA-256 of the original: a folder, or an object store. */
 export type PhotoFiles = {
 	/** On disk when it resolves. Known content is not written again. */
 	writeOriginal(id: string, bytes: Uint8Array): Promise<void>;
 	/** The same for a file that lies on this machine's disk, synced: it is moved there, or dropped where its content is known. */
-	takeOriginal(id: string, path: string): Promise<void>;
+	takeOriginal(id: string, file: IncomingFile): Promise<void>;
 	original(id: string): Promise<Uint8Array>;
+	/** The same, never held as a whole; null where it is missing. */
+	openOriginal(id: string): Promise<OpenedFile | null>;
 	/** Absolute path for a worker on this machine, or null where the files are elsewhere. */
 	originalPath(id: string): Promise<string | null>;
 	writeDerived(id: string, name: PictureName, bytes: Uint8Array): Promise<void>;

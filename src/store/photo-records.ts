@@ -20,9 +20,9 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): PhotoStore 
 			await files.writeOriginal(id, bytes);
 			return id;
 		},
-		async keepFile({ path, sha256 }) {
-			await files.takeOriginal(sha256, path);
-			return sha256;
+		async keepFile(file) {
+			await files.takeOriginal(file.sha256, file);
+			return file.sha256;
 		},
 		async keepMask(id, mask) {
 			// Named by what is in it: two that are drawn at once never share a file, and the same one is written once.
@@ -47,6 +47,7 @@ export function photoRecords(db: Kysely<Tables>, files: PhotoFiles): PhotoStore 
 				.execute();
 		},
 		original: (id) => files.original(id),
+		openOriginal: (id) => files.openOriginal(id),
 		originalPath: (id) => files.originalPath(id),
 		async derived(id, name) {
 			if (name !== 'mask') return files.derived(id, name);

@@ -6,6 +6,7 @@ import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../wardrobe/words/wish.ts';
 import type { IncomingFile } from './incoming-file.ts';
 import type { PairingRecords } from './pairing-records.ts';
+import type { OpenedFile } from './photo-files.ts';
 import type { ShowingKind } from './shown-photos.ts';
 
 /** A photo as kept: the untouched original by content hash, and what was read of it. */
@@ -201,6 +202,8 @@ export type PhotoStore = HomeReads['photos'] & {
 	saveReading(id: string, reading: Reading, derived: Partial<Record<DerivedName, Uint8Array>>): Promise<void>;
 	saveFailure(id: string, failure: { readonly reason: string; readonly message: string }): Promise<void>;
 	original(id: string): Promise<Uint8Array>;
+	/** The same as it is read, never held as a whole; null where it is missing. */
+	openOriginal(id: string): Promise<OpenedFile | null>;
 	/** Absolute path of the original for a worker to read, or null where the store has no local files. */
 	originalPath(id: string): Promise<string | null>;
 	derived(id: string, name: DerivedName): Promise<Uint8Array | null>;

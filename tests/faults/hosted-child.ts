@@ -2,7 +2,8 @@
 import { serveHosted } from '../../src/server/hosted/serve-hosted.ts';
 import { workHosted } from '../../src/server/hosted/work-hosted.ts';
 import { objectPhotoFiles } from '../../src/store/object-photo-files.ts';
-import { type ObjectStoreSettings, openObjectStore } from '../../src/store/object-store.ts';
+import type { ObjectStoreSettings } from '../../src/store/object-requests.ts';
+import { openObjectStore } from '../../src/store/object-store.ts';
 
 /** What a process of a drill is told. */
 export type DrillProcess = {

@@ -3,9 +3,11 @@ import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { createServer, type RequestListener } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
+import type { Readable } from 'node:stream';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { objectPhotoFiles } from '../../src/store/object-photo-files.ts';
-import { ObjectStoreError, openObjectStore } from '../../src/store/object-store.ts';
+import { ObjectStoreError } from '../../src/store/object-requests.ts';
+import { openObjectStore } from '../../src/store/object-store.ts';
 import { startObjectStore } from '../support/object-store.ts';
 import { temporaryFolder } from '../support/temporary-home.ts';
 
@@ -26,7 +28,7 @@ describe('photos in an object store', () => {
 		const path = join(folder, 'incoming');
 		writeFileSync(path, bytes);
 		const files = filesOf('one');
-		await files.takeOriginal(idOf(bytes), path);
+		await files.takeOriginal(idOf(bytes), { path, sizeBytes: bytes.length, sha256: idOf(bytes) });
 		expect(existsSync(path)).toBe(false);
 		expect(Buffer.compare(await files.original(idOf(bytes)), bytes)).toBe(0);
 	});
@@ -94,6 +96,53 @@ describe('an object store that fails', () => {
 		await expect(refusing.store.get('a')).rejects.toThrow(/403/);
 		expect(refusing.asked()).toBe(1);
 		refusing.close();
+	});
+
+	const BYTES = Buffer.from(Array.from({ length: 300_000 }, (_, index) => index % 251));
+	/** Sends the object from the byte asked for, `most` bytes of it, then breaks off or falls silent. */
+	const sending =
+		(most: number, then: 'breaks' | 'silent'): RequestListener =>
+		(request, response) => {
+			const from = Number(/^bytes=(\d+)-$/.exec(request.headers.range ?? '')?.[1] ?? 0);
+			response.writeHead(from > 0 ? 206 : 200, { 'content-length': BYTES.length - from });
+			response.write(BYTES.subarray(from, from + most), () => {
+				if (from + most >= BYTES.length) response.end();
+				else if (then === 'breaks') setTimeout(() => response.destroy(), 20);
+			});
+		};
+	const readWhole = async (stream: Readable) => Buffer.concat(await stream.toArray());
+
+	it('in the middle of an object is asked for the rest, once the line breaks or falls silent', async () => {
+		for (const then of ['breaks', 'silent'] as const) {
+			const { store, asked, close } = await storeThat([sending(200_000, then)], 300);
+			const { sizeBytes, stream } = (await store.open('a'))!;
+			expect(sizeBytes).toBe(BYTES.length);
+			expect((await readWhole(stream)).equals(BYTES)).toBe(true);
+			expect(asked()).toBe(2);
+			close();
+		}
+	});
+
+	it('in the middle of an object for good, or gives another part of it, is told as an error', async () => {
+		const failing = await storeThat([sending(1000, 'breaks')]);
+		await expect(readWhole((await failing.store.open('a'))!.stream)).rejects.toThrow(ObjectStoreError);
+		failing.close();
+		const whole: RequestListener = (_request, response) => void response.writeHead(200).end(BYTES);
+		const wrong = await storeThat([sending(1000, 'breaks'), whole]);
+		await expect(readWhole((await wrong.store.open('a'))!.stream)).rejects.toThrow(ObjectStoreError);
+		wrong.close();
+		const without = await storeThat([answering(404)]);
+		expect(await without.store.open('a')).toBeNull();
+		without.close();
+	});
+
+	it('is not taken for silent while nobody takes what it sends', async () => {
+		const { store, asked, close } = await storeThat([sending(300_000, 'breaks')], 100);
+		const { stream } = (await store.open('a'))!;
+		await new Promise((resolve) => setTimeout(resolve, 400));
+		expect((await readWhole(stream)).equals(BYTES)).toBe(true);
+		expect(asked()).toBe(1);
+		close();
 	});
 
 	it('by saying nothing is not waited for without end', async () => {

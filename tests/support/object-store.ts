@@ -1,5 +1,5 @@
 import S3rver from 's3rver';
-import type { ObjectStoreSettings } from '../../src/store/object-store.ts';
+import type { ObjectStoreSettings } from '../../src/store/object-requests.ts';
 
 /** An S3-compatible object store of its own for a test (s3rver, from the npm registry), in a given empty folder. */
 export async function startObjectStore(

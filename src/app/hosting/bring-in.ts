@@ -1,11 +1,15 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Kysely } from 'kysely';
 import { BadArchiveError } from '../../store/archive.ts';
-import { copyFiles, copyRows } from '../../store/copy-home.ts';
+import { copyRows, photosOfHome } from '../../store/copy-home.ts';
 import { directoryPhotoFiles } from '../../store/directory-photo-files.ts';
+import { INCOMING_FOLDER, receiveFile } from '../../store/incoming-file.ts';
 import { DATABASE_FILE, DamagedHomeError } from '../../store/open-home.ts';
+import type { PhotoFiles } from '../../store/photo-files.ts';
 import { makePrivateFolder } from '../../store/private-files.ts';
 import { restoreBackup } from '../../store/restore.ts';
+import type { Tables } from '../../store/schema.ts';
 import { closeSqlite, openSqlite } from '../../store/sqlite/sqlite-database.ts';
 import { UserError } from '../errors.ts';
 import type { HostedHome } from './take-away.ts';
@@ -15,6 +19,20 @@ const refusalOf = (error: unknown): unknown =>
 	error instanceof BadArchiveError || error instanceof DamagedHomeError
 		? new UserError('bad-request', error.message.replaceAll(/"?\/[^\s"]*\/([^\s"/;]+)"?/g, '"$1"'))
 		: error;
+
+/** Copies the files of all photos from an unpacked home. What is missing there is passed over: its row says so by now. */
+async function copyFiles(db: Kysely<Tables>, folder: string, to: PhotoFiles): Promise<void> {
+	const from = directoryPhotoFiles(folder);
+	for (const { id, pictures } of await photosOfHome(db)) {
+		const original = await from.openOriginal(id);
+		// Through a file of its own, since taking one in may move it.
+		if (original) await to.takeOriginal(id, await receiveFile(original.stream, join(folder, INCOMING_FOLDER)));
+		for (const name of pictures) {
+			const picture = await from.derived(id, name);
+			if (picture) await to.writeDerived(id, name, picture);
+		}
+	}
+}
 
 /**
  * Fills an empty home with what an archive of the single form, or of another host, holds. It is unpacked in a folder of this machine and checked
@@ -30,7 +48,7 @@ export async function bringIn(archivePath: string, home: HostedHome & { readonly
 		});
 		const { db, connection } = openSqlite(join(folder, DATABASE_FILE));
 		try {
-			await copyFiles(db, directoryPhotoFiles(folder), home.files);
+			await copyFiles(db, folder, home.files);
 			await db.transaction().execute((from) => home.tables.transaction().execute((into) => copyRows(from, into)));
 		} finally {
 			closeSqlite(connection);

@@ -1,6 +1,6 @@
 import { UserError } from '../../app/errors.ts';
 import { say } from '../../language/speak.ts';
-import { ObjectStoreError } from '../../store/object-store.ts';
+import { ObjectStoreError } from '../../store/object-requests.ts';
 
 const COME_BACK_S = 5;
 

@@ -21,13 +21,18 @@ function shownPhotoRoutes(app: App, servicesOf: ServicesOf): void {
 	app.route({ ...operations.getPhoto, handler: (request) => photoOf(request, request.params.id) });
 	app.route({
 		...operations.getOriginal,
+		// No HEAD beside it: that would read the whole photo and throw it away.
+		exposeHeadRoute: false,
 		handler: async (request, reply) => {
 			const photo = await photoOf(request, request.params.id);
+			const { openOriginal } = servicesOf(request).store.photos;
+			const { sizeBytes, stream } = await foundIn({ get: openOriginal }, 'photo')(photo.id);
 			return reply
 				.type(photo.mediaType)
+				.header('content-length', sizeBytes)
 				.header('content-disposition', 'attachment')
 				.header('cache-control', 'private, max-age=31536000, immutable')
-				.send(Buffer.from(await servicesOf(request).store.photos.original(photo.id)));
+				.send(stream);
 		},
 	});
 	app.route({
