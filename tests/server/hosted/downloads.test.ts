@@ -38,7 +38,9 @@ async function countedStore(folder: string) {
 				if (method === 'GET') counted.open--;
 				answer.destroy();
 			});
-			if (method === 'GET') answer.on('data', (piece: Buffer) => void (counted.bytes += piece.length));
+			answer.on('data', ({ length }: Buffer) => {
+				if (method === 'GET') counted.bytes += length;
+			});
 			answer.pipe(response);
 		});
 		onward.once('error', () => response.destroy());
