@@ -9,9 +9,8 @@ import { ARCHIVE_CHECKSUMS, ARCHIVE_FORMAT, ARCHIVE_HEAD, type ArchivedFile } fr
 import { BACKUP_WORK, FOUND_FOLDER } from './check-photo-files.ts';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
-import { openFile } from './open-file.ts';
+import { type OpenedFile, openFile } from './open-file.ts';
 import { DATABASE_FILE } from './open-home.ts';
-import type { OpenedFile } from './photo-files.ts';
 import { copyDatabase } from './sqlite/copy-database.ts';
 
 /** A file of an archive, opened when its turn comes; null where it went meanwhile (an old outline). */

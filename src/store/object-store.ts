@@ -1,6 +1,6 @@
 import { askStore, type Content, type ObjectRequest, type ObjectStoreSettings } from './object-requests.ts';
 import { openObject } from './object-stream.ts';
-import type { OpenedFile } from './photo-files.ts';
+import type { OpenedFile } from './open-file.ts';
 
 /** An object in a list. */
 export type Listed = { readonly key: string; readonly writtenAt: Date };

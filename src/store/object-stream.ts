@@ -10,7 +10,7 @@ import {
 	TIMEOUT_MS,
 	wait,
 } from './object-requests.ts';
-import type { OpenedFile } from './photo-files.ts';
+import type { OpenedFile } from './open-file.ts';
 
 /** An answer whose bytes are still to come. */
 type Opened = { readonly response: Response; readonly line: AbortController };

@@ -1,6 +1,9 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
-import type { OpenedFile } from './photo-files.ts';
+import type { Readable } from 'node:stream';
+
+/** A file that is read as it is taken, piece by piece. Whoever stops in the middle destroys the stream. */
+export type OpenedFile = { readonly sizeBytes: number; readonly stream: Readable };
 
 /** `null` where the file is missing; every other failure stays one. */
 export async function orNull<T>(answer: Promise<T>): Promise<T | null> {

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
-import type { Readable } from 'node:stream';
 import type { IncomingFile } from './incoming-file.ts';
+import type { OpenedFile } from './open-file.ts';
 import type { DerivedName } from './store.ts';
 
 /**
@@ -20,9 +20,6 @@ export function outlineOf(fileName: string): Outline | null {
 	const [, photoId, name] = OUTLINE_FILE.exec(fileName) ?? [];
 	return photoId && name ? { photoId, name: name as Outline['name'] } : null;
 }
-
-/** A file that is read as it is taken, piece by piece. Whoever stops in the middle destroys the stream. */
-export type OpenedFile = { readonly sizeBytes: number; readonly stream: Readable };
 
 /** Where originals and derived pictures of photos lie, by the SHA-256 of the original: a folder, or an object store. */
 export type PhotoFiles = {

@@ -5,8 +5,8 @@ import type { Inspiration, LineUpChoice, Season } from '../wardrobe/words/season
 import type { PairWord, Wear } from '../wardrobe/words/wear.ts';
 import type { CandidateDetails, Maker, Wish } from '../wardrobe/words/wish.ts';
 import type { IncomingFile } from './incoming-file.ts';
+import type { OpenedFile } from './open-file.ts';
 import type { PairingRecords } from './pairing-records.ts';
-import type { OpenedFile } from './photo-files.ts';
 import type { ShowingKind } from './shown-photos.ts';
 
 /** A photo as kept: the untouched original by content hash, and what was read of it. */

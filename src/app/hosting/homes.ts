@@ -3,6 +3,7 @@ import { removePerson } from '../../store/postgres/accounts/people.ts';
 import { HOME_TABLES } from '../../store/postgres/apart.ts';
 import { bringIn } from './bring-in.ts';
 import type { Host } from './host.ts';
+import { lookAgainAtLinesOf } from './open-lines.ts';
 
 /** Homes that one person may own: far more than somebody plans for. */
 export const MOST_HOMES = 200;
@@ -23,18 +24,21 @@ export async function takeHomeOff(host: Host, home: string): Promise<void> {
 	// Nobody comes in any more before anything goes.
 	await removeHome(host.accounts, home);
 	host.forget(home);
+	lookAgainAtLinesOf(host, home);
 	await host.queue.drop(home);
 	await empty(host, home);
 }
 
 /** Takes a person off, with the homes that nobody else owns. */
 export async function takePersonOff(host: Host, person: string): Promise<void> {
-	for (const { id, role } of await homesOf(host.accounts, person)) {
+	const homes = await homesOf(host.accounts, person);
+	for (const { id, role } of homes) {
 		if (role !== 'own') continue;
 		const owners = (await membersOf(host.accounts, id)).filter((one) => one.role === 'own');
 		if (owners.length === 1) await takeHomeOff(host, id);
 	}
 	await removePerson(host.accounts, person);
+	for (const { id } of homes) lookAgainAtLinesOf(host, id);
 }
 
 /** Makes a home of an archive. It is seen once it is whole; of one that breaks off nothing stays. */

@@ -2,7 +2,7 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { UserError } from '../../app/errors.ts';
 import { HomeGoneError } from '../../app/hosting/home-services.ts';
 import type { Host } from '../../app/hosting/host.ts';
-import { recognise } from '../../app/hosting/sessions.ts';
+import { isStillIn, recognise } from '../../app/hosting/sessions.ts';
 import type { Services } from '../../app/services.ts';
 import { say } from '../../language/speak.ts';
 import type { Role } from '../../store/postgres/accounts/tables.ts';
@@ -87,7 +87,8 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 		isEncrypted: origin.protocol === 'https:',
 		namelessAddresses: new Set(OPERATORS_ADDRESSES),
 		servicesOf: (request) => letIn(homes.get(request)),
-		isStillLetIn: async (request) => ((await whoAsks(request))?.role ?? null) !== null,
+		isStillLetIn: (request) =>
+			isStillIn(host, letIn(comers.get(request)).sessionId, letIn(homeNamedBy(request.raw) ?? undefined)),
 	};
 }
 

@@ -1,6 +1,6 @@
 import { PassThrough, Readable } from 'node:stream';
 import { UserError } from '../../app/errors.ts';
-import { todayOf } from '../../app/services.ts';
+import { type Services, todayOf } from '../../app/services.ts';
 import { say } from '../../language/speak.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
 import { homeOperations } from '../operations/home.ts';
@@ -10,9 +10,10 @@ import type { App } from '../typed-app.ts';
 /** A backup of 10,000 photos takes about a minute. */
 const COME_BACK_S = 30;
 
-/** The whole home as one archive, taken while the program runs, and the way back from one: each one at a time. */
+/** The whole home as one archive, taken while the program runs, and the way back from one: each one at a time of a home. */
 export function backupRoutes(app: App, servicesOf: ServicesOf): void {
-	let isRunning = false;
+	/** Homes whose archive is on its way. */
+	const running = new Set<Services>();
 	// No HEAD beside it: that would do the whole work and throw it away.
 	app.route({
 		...homeOperations.getBackup,
@@ -21,8 +22,9 @@ export function backupRoutes(app: App, servicesOf: ServicesOf): void {
 			const services = servicesOf(request);
 			const { backup } = services;
 			if (!backup) throw new UserError('bad-request', say('serverWords.noBackupHere'));
-			if (isRunning) throw new UserError('busy', say('serverWords.oneBackup'), { retryAfterS: COME_BACK_S });
-			isRunning = true;
+			if (running.has(services))
+				throw new UserError('busy', say('serverWords.oneBackup'), { retryAfterS: COME_BACK_S });
+			running.add(services);
 			const stream = new PassThrough();
 			reply.raw.once('close', () => stream.destroy());
 			backup(stream)
@@ -32,9 +34,7 @@ export function backupRoutes(app: App, servicesOf: ServicesOf): void {
 					// Cutting the stream short is the only way left to say that the archive is not whole.
 					stream.destroy(error as Error);
 				})
-				.finally(() => {
-					isRunning = false;
-				});
+				.finally(() => running.delete(services));
 			return reply
 				.type('application/x-tar')
 				.header('content-disposition', `attachment; filename="dyelot-${todayOf(services)}.tar"`)

@@ -1,7 +1,9 @@
 import { UserError } from '../../../app/errors.ts';
 import { invite } from '../../../app/hosting/joining.ts';
+import { lookAgainAtLinesOf } from '../../../app/hosting/open-lines.ts';
 import { say } from '../../../language/speak.ts';
 import { membersOf, putOut } from '../../../store/postgres/accounts/homes.ts';
+import { removeInvitations } from '../../../store/postgres/accounts/invitations.ts';
 import type { App } from '../../typed-app.ts';
 import { requireOwner } from '../home-owner.ts';
 import type { HostedRoutes } from '../hosted-routes.ts';
@@ -31,9 +33,12 @@ export function memberRoutes(app: App, shared: HostedRoutes): void {
 		...HOSTED.putOutMember,
 		handler: async (request) => {
 			const { home, person } = request.params;
-			// Everybody may leave by themselves.
-			if (person !== comerOf(request).person.id) await requireOwner(shared, request, home);
+			// Everybody may leave by themselves; whoever is put out comes back by no link that they were sent before.
+			const isLeaving = person === comerOf(request).person.id;
+			if (!isLeaving) await requireOwner(shared, request, home);
 			if (!(await putOut(accounts, home, person))) throw new UserError('conflict', say('hosting.lastOwner'));
+			if (!isLeaving) await removeInvitations(accounts, home);
+			lookAgainAtLinesOf(host, home);
 			return { out: true };
 		},
 	});

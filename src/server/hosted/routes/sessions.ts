@@ -1,4 +1,5 @@
 import { UserError } from '../../../app/errors.ts';
+import { lookAgainAtLines } from '../../../app/hosting/open-lines.ts';
 import { hashedPassword, isPassword } from '../../../app/hosting/passwords.ts';
 import { countAttempt } from '../../../app/hosting/sign-in.ts';
 import { say } from '../../../language/speak.ts';
@@ -35,7 +36,9 @@ export function sessionRoutes(app: App, { host, comerOf }: HostedRoutes): void {
 	app.route({
 		...HOSTED.endSession,
 		handler: async (request) => {
-			await endSessions(accounts, comerOf(request).person.id, { id: request.params.id });
+			const { person } = comerOf(request);
+			await endSessions(accounts, person.id, { id: request.params.id });
+			await lookAgainAtLines(host, person.id);
 			return { ended: true };
 		},
 	});
@@ -44,6 +47,7 @@ export function sessionRoutes(app: App, { host, comerOf }: HostedRoutes): void {
 		handler: async (request) => {
 			const { person, sessionId } = comerOf(request);
 			await endSessions(accounts, person.id, { except: sessionId });
+			await lookAgainAtLines(host, person.id);
 			return { ended: true };
 		},
 	});
@@ -59,6 +63,7 @@ export function sessionRoutes(app: App, { host, comerOf }: HostedRoutes): void {
 			await setPassword(accounts, person.id, await hashedPassword(password, person.name));
 			// Whoever came in with the old one goes out.
 			await endSessions(accounts, person.id, { except: sessionId });
+			await lookAgainAtLines(host, person.id);
 			return { changed: true };
 		},
 	});

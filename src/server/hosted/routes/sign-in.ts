@@ -1,23 +1,25 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { lookAgainAtLines } from '../../../app/hosting/open-lines.ts';
 import { askForPasskey, personWithPasskey } from '../../../app/hosting/passkeys.ts';
-import { beginSession } from '../../../app/hosting/sessions.ts';
+import { beginSession, leaveSession } from '../../../app/hosting/sessions.ts';
 import { countFrom, signIn } from '../../../app/hosting/sign-in.ts';
 import { endSessions } from '../../../store/postgres/accounts/sessions.ts';
 import type { App } from '../../typed-app.ts';
-import { dropToken, keepToken } from '../cookie.ts';
+import { dropToken, keepToken, tokenIn } from '../cookie.ts';
 import type { HostedRoutes } from '../hosted-routes.ts';
 import { HOSTED } from '../operations.ts';
 
 /** Bytes that a stranger may send: a browser's answer about a passkey has a few kilobytes. */
 export const STRANGERS_BYTES = 16 * 1024;
 
-/** Begins a session in the browser that asks. */
+/** Begins a session in the browser that asks; one that it was in before ends. */
 export async function letInBrowser(
 	{ host, origin }: HostedRoutes,
 	person: string,
 	request: FastifyRequest,
 	reply: FastifyReply,
 ): Promise<{ readonly signedIn: true }> {
+	await leaveSession(host, tokenIn(request, origin));
 	const { token } = await beginSession(host, person, request.headers['user-agent']);
 	keepToken(reply, origin, token);
 	return { signedIn: true };
@@ -57,6 +59,7 @@ export function signInRoutes(app: App, shared: HostedRoutes): void {
 		handler: async (request, reply) => {
 			const { person, sessionId } = comerOf(request);
 			await endSessions(host.accounts, person.id, { id: sessionId });
+			await lookAgainAtLines(host, person.id);
 			dropToken(reply, origin);
 			return { signedOut: true };
 		},

@@ -1,5 +1,8 @@
 import type { AccountsDatabase, Role } from './tables.ts';
 
+/** From the one who may do least to the one who may do all. */
+const ROLES: readonly Role[] = ['look', 'plan', 'own'];
+
 /** A home as one of its members sees it. */
 export type MembersHome = {
 	readonly id: string;
@@ -78,7 +81,7 @@ export async function letIn(
 	}: { readonly home: string; readonly person: string; readonly role: Role; readonly at: string },
 ): Promise<void> {
 	const known = await roleIn(db, home, person);
-	if (known === 'own' || known === role) return;
+	if (known !== null && ROLES.indexOf(known) >= ROLES.indexOf(role)) return;
 	await db
 		.insertInto('membership')
 		.values({ home, person, role, since: at })

@@ -45,3 +45,8 @@ export async function takeInvitation(db: AccountsDatabase, tokenHash: string, no
 	await db.deleteFrom('invitation').where('expires_at', '<=', now).execute();
 	return used.numDeletedRows === 1n;
 }
+
+/** Makes all links into a home worthless. */
+export async function removeInvitations(db: AccountsDatabase, home: string): Promise<void> {
+	await db.deleteFrom('invitation').where('home', '=', home).execute();
+}

@@ -45,13 +45,13 @@ export async function addSession(
 		.execute();
 }
 
-/** The session of a token, with what its person may do in `home`; null where there is none. */
+/** The session of a token, or with an id, and what its person may do in `home`; null where there is none. */
 export async function sessionWith(
 	db: AccountsDatabase,
-	tokenHash: string,
+	by: { readonly tokenHash: string } | { readonly id: string },
 	home: string | null,
 ): Promise<FoundSession | null> {
-	const row = await db
+	const found = db
 		.selectFrom('session')
 		.innerJoin('person', 'person.id', 'session.person')
 		.leftJoin('membership', (join) =>
@@ -70,8 +70,12 @@ export async function sessionWith(
 			'person.created_at',
 			'membership.role',
 		])
-		.where((either) => either.or([either('token_hash', '=', tokenHash), either('previous_hash', '=', tokenHash)]))
-		.executeTakeFirst();
+		.where((either) =>
+			'id' in by
+				? either('session.id', '=', by.id)
+				: either.or([either('token_hash', '=', by.tokenHash), either('previous_hash', '=', by.tokenHash)]),
+		);
+	const row = await found.executeTakeFirst();
 	if (!row) return null;
 	return {
 		id: row.id,
@@ -79,7 +83,7 @@ export async function sessionWith(
 		signedInAt: row.signed_in_at,
 		seenAt: row.seen_at,
 		changedAt: row.changed_at,
-		isPrevious: row.previous_hash === tokenHash,
+		isPrevious: 'tokenHash' in by && row.previous_hash === by.tokenHash,
 		person: { id: row.person, name: row.name, isHost: row.is_host === 1, createdAt: row.created_at },
 		role: row.role,
 	};
@@ -117,6 +121,17 @@ export async function sessionsOf(db: AccountsDatabase, person: string): Promise<
 		signedInAt: signed_in_at,
 		seenAt: seen_at,
 	}));
+}
+
+/** Removes all sessions that were seen last, or begun, before these moments. */
+export async function removeOldSessions(
+	db: AccountsDatabase,
+	{ seenBefore, begunBefore }: { readonly seenBefore: string; readonly begunBefore: string },
+): Promise<void> {
+	await db
+		.deleteFrom('session')
+		.where((either) => either.or([either('seen_at', '<', seenBefore), either('signed_in_at', '<', begunBefore)]))
+		.execute();
 }
 
 /** Ends one session of a person, or, without an id, all of them but `except`. */

@@ -1,12 +1,16 @@
 import { sql } from 'kysely';
 import type { AccountsDatabase } from './tables.ts';
 
-/** Counts one more try under a key, anew where the last count began before `since`; returns how many there are now. All processes count together. */
+/**
+ * Counts one more try under a key, anew where the last count began before `since`; returns how many there are now. All processes count together.
+ * Counts of others that began before then are forgotten.
+ */
 export async function countTry(
 	db: AccountsDatabase,
 	key: string,
 	{ since, now }: { readonly since: string; readonly now: string },
 ): Promise<number> {
+	await db.deleteFrom('tries').where('since', '<', since).where('key', '!=', key).execute();
 	const { count } = await db
 		.insertInto('tries')
 		.values({ key, count: 1, since: now })
