@@ -48,8 +48,14 @@ export const photoIdOf = (bytes: Uint8Array): string => createHash('sha256').upd
 const ID = /^[0-9a-f]{64}$/;
 const PICTURE = /^(thumb|display|cutout|labels|mask(-[0-9a-f]+)?)$/;
 
+/** Whether it can be a photo's id: a SHA-256 in hex. */
+export const isPhotoId = (id: unknown): id is string => typeof id === 'string' && ID.test(id);
+
+/** Whether it can be the name of a picture beside a photo. */
+export const isPictureName = (name: string): name is PictureName => PICTURE.test(name);
+
 function checkedId(id: string): string {
-	if (!ID.test(id)) throw new TypeError(`expected a SHA-256 in hex as a photo's id, received ${id}`);
+	if (!isPhotoId(id)) throw new TypeError(`expected a SHA-256 in hex as a photo's id, received ${id}`);
 	return id;
 }
 
@@ -58,7 +64,7 @@ export const originalKey = (id: string): string => `photos/${checkedId(id).slice
 
 /** Place of a derived picture below the root of a home. */
 export function derivedKey(id: string, name: PictureName): string {
-	if (!PICTURE.test(name)) throw new TypeError(`expected the name of a derived picture, received ${name}`);
+	if (!isPictureName(name)) throw new TypeError(`expected the name of a derived picture, received ${String(name)}`);
 	return `derived/${checkedId(id).slice(0, 2)}/${id}.${name}.${endingOf(name)}`;
 }
 

@@ -108,8 +108,11 @@ function refuseLater(connection: InstanceType<typeof DatabaseSync>, archive: str
 /** What is restored: the number of files, and what was found amiss in them and put right, one sentence each. */
 export type Restored = { readonly files: number; readonly findings: readonly string[] };
 
+/** Looks into the database of an archive: its size in bytes, and where it came from. Throws `BadArchiveError`. */
+type LookingInto = (database: InstanceType<typeof DatabaseSync>, sizeBytes: number, archive: string) => Promise<void>;
+
 /** Unpacks into `folder` and checks every file, and the database's own pages. Returns the number of files. */
-async function unpack(archive: string, folder: string): Promise<number> {
+async function unpack(archive: string, folder: string, lookInto: LookingInto): Promise<number> {
 	const { found, stated } = await unpackEntries(archive, folder).catch((error: unknown) => {
 		// Room on the disk and rights to write are no fault of the archive.
 		const code = (error as NodeJS.ErrnoException).code;
@@ -128,6 +131,7 @@ async function unpack(archive: string, folder: string): Promise<number> {
 	const path = join(folder, DATABASE_FILE);
 	const connection = new DatabaseSync(path, { readOnly: true });
 	try {
+		await lookInto(connection, (await stat(path)).size, archive);
 		checkDatabase(connection, path);
 		refuseLater(connection, archive);
 	} finally {
@@ -147,9 +151,14 @@ async function requireArchive(archive: string): Promise<void> {
 
 /**
  * Restores an archive into an empty or new folder. It is unpacked beside it and verified first; only then does it take its place, in one
- * step. What start-up looks for is looked for before that. Throws `BadArchiveError` with the home as it was.
+ * step. What start-up looks for is looked for before that; `lookInto` sees the database before anything of it is used. Throws `BadArchiveError` with the home as it was.
  */
-export async function restoreBackup(archive: string, home: string, now: () => Date): Promise<Restored> {
+export async function restoreBackup(
+	archive: string,
+	home: string,
+	now: () => Date,
+	lookInto: LookingInto = async () => {},
+): Promise<Restored> {
 	await requireArchive(archive);
 	const homePath = resolve(home);
 	const inTheWay = (await isFolder(homePath)) ? await readdir(homePath) : [];
@@ -158,7 +167,7 @@ export async function restoreBackup(archive: string, home: string, now: () => Da
 	await makeHomeFolder(dirname(homePath));
 	const unpacked = await mkdtemp(`${homePath}.restoring-`);
 	try {
-		const files = await unpack(archive, unpacked);
+		const files = await unpack(archive, unpacked, lookInto);
 		const opened = await openHome(unpacked, { now });
 		await opened.close();
 		for (const entry of await readdir(unpacked, { recursive: true, withFileTypes: true }))

@@ -1,29 +1,48 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Kysely } from 'kysely';
+import { say } from '../../language/speak.ts';
 import { BadArchiveError } from '../../store/archive.ts';
-import { copyRows, photosOfHome } from '../../store/copy-home.ts';
+import { copyRows, type PhotoOfHome, photosOfHome } from '../../store/copy-home.ts';
 import { directoryPhotoFiles } from '../../store/directory-photo-files.ts';
 import { INCOMING_FOLDER, receiveFile } from '../../store/incoming-file.ts';
 import { DATABASE_FILE, DamagedHomeError } from '../../store/open-home.ts';
-import type { PhotoFiles } from '../../store/photo-files.ts';
+import { isPictureName, type PhotoFiles } from '../../store/photo-files.ts';
 import { makePrivateFolder } from '../../store/private-files.ts';
 import { restoreBackup } from '../../store/restore.ts';
 import type { Tables } from '../../store/schema.ts';
 import { closeSqlite, openSqlite } from '../../store/sqlite/sqlite-database.ts';
+import { requireOwnForm } from '../../store/strangers-archive.ts';
 import { UserError } from '../errors.ts';
 import type { HostedHome } from './take-away.ts';
 
-/** What an archive is refused for, in the words of whoever found it. */
-const refusalOf = (error: unknown): unknown =>
-	error instanceof BadArchiveError || error instanceof DamagedHomeError
-		? new UserError('bad-request', error.message.replaceAll(/"?\/[^\s"]*\/([^\s"/;]+)"?/g, '"$1"'))
-		: error;
+/** What the databases say of rows that are not of their form: SQLite, and PostgreSQL (manual, appendix A: classes 22 and 23). */
+const ROWS_REFUSED = /^(ERR_SQLITE_ERROR$|22|23)/;
 
-/** Copies the files of all photos from an unpacked home. What is missing there is passed over: its row says so by now. */
-async function copyFiles(db: Kysely<Tables>, folder: string, to: PhotoFiles): Promise<void> {
+/** What an archive is refused for, in the words of whoever found it, without folders of this machine. */
+function refusalOf(error: unknown, archive: string): unknown {
+	const { code, message } = error as { code?: string; message: string };
+	const isRefused = error instanceof BadArchiveError || error instanceof DamagedHomeError;
+	if (!isRefused && !ROWS_REFUSED.test(code ?? '')) return error;
+	const told = isRefused ? message : say('archives.cut', { archive, error: message });
+	return new UserError('bad-request', told.replaceAll(/"?\/[^\s"]*\/([^\s"/;]+)"?/g, '"$1"'));
+}
+
+/** All photos that the archive names. Where its decisions cannot be read, or name what is no picture, it was altered. */
+async function photosIn(db: Kysely<Tables>, archive: string): Promise<readonly PhotoOfHome[]> {
+	const altered = (what: string) => new BadArchiveError(say('archives.otherInside', { archive, what }));
+	const photos = await photosOfHome(db).catch((error: unknown) => {
+		throw error instanceof TypeError || error instanceof SyntaxError ? altered('decisions') : error;
+	});
+	const odd = photos.flatMap(({ pictures }) => pictures).find((name) => !isPictureName(name));
+	if (odd !== undefined) throw altered(String(odd).slice(0, 100));
+	return photos;
+}
+
+/** Copies the files of photos from an unpacked home. What is missing there is passed over: its row says so by now. */
+async function copyFiles(photos: readonly PhotoOfHome[], folder: string, to: PhotoFiles): Promise<void> {
 	const from = directoryPhotoFiles(folder);
-	for (const { id, pictures } of await photosOfHome(db)) {
+	for (const { id, pictures } of photos) {
 		const original = await from.openOriginal(id);
 		// Through a file of its own, since taking one in may move it.
 		if (original) await to.takeOriginal(id, await receiveFile(original.stream, join(folder, INCOMING_FOLDER)));
@@ -43,16 +62,16 @@ export async function bringIn(archivePath: string, home: HostedHome & { readonly
 	const work = await mkdtemp(join(home.workFolder, 'bring-in-'));
 	try {
 		const folder = join(work, 'home');
-		await restoreBackup(archivePath, folder, home.now).catch((error: unknown) => {
-			throw refusalOf(error);
-		});
+		await restoreBackup(archivePath, folder, home.now, requireOwnForm);
 		const { db, connection } = openSqlite(join(folder, DATABASE_FILE));
 		try {
-			await copyFiles(db, folder, home.files);
+			await copyFiles(await photosIn(db, archivePath), folder, home.files);
 			await db.transaction().execute((from) => home.tables.transaction().execute((into) => copyRows(from, into)));
 		} finally {
 			closeSqlite(connection);
 		}
+	} catch (error) {
+		throw refusalOf(error, archivePath);
 	} finally {
 		await rm(work, { recursive: true, force: true });
 	}

@@ -51,6 +51,8 @@ export const HOME = {
 		notOurs: 'Erwartet wurde ein Archiv von „dyelot backup“; {{archive}} beginnt mit etwas anderem.',
 		otherForm:
 			'Erwartet wurde ein Archiv der Form {{known}}; {{archive}} hat Form {{form}}. Spiele es mit dem Programm zurück, das es machte.',
+		otherInside:
+			'Erwartet wurde in {{archive}} die Datenbank eines Kleiderordners, wie dieses Programm sie schreibt; sie enthält anderes ({{what}}).',
 		otherFiles: 'Erwartet wurden in {{archive}} nur Dateien eines Kleiderordners; es enthält „{{name}}“.',
 		later:
 			'Erwartet wurde ein Archiv dieser oder einer früheren Fassung von Dyelot; {{archive}} ist von einer späteren. Nichts wurde geändert: Spiele es mit dem neueren Programm zurück.',

@@ -49,6 +49,8 @@ export const HOME = {
 		notOurs: 'Expected an archive made by "dyelot backup"; {{archive}} begins with something else.',
 		otherForm:
 			'Expected an archive of form {{known}}; {{archive}} has form {{form}}. Restore it with the program that made it.',
+		otherInside:
+			'Expected the database of a wardrobe as this program writes it in {{archive}}; it holds something else ({{what}}).',
 		otherFiles: 'Expected only files of a home in {{archive}}; it holds "{{name}}".',
 		later:
 			'Expected an archive made by this version of Dyelot or an earlier one; {{archive}} was made by a later one. Nothing was changed: restore it with the newer program.',
