@@ -41,7 +41,7 @@ export const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve,
 
 /** Ends a line that says nothing for so long; the timer is the caller's to clear. */
 export const endWhenSilent = (line: AbortController, ms: number): NodeJS.Timeout =>
-	setTimeout(() => line.abort(new DOMException(`nothing came for ${ms} ms`, 'TimeoutError')), ms);
+	setTimeout(() => line.abort(new DOMException(String(ms), 'TimeoutError')), ms);
 
 /** The store checks what arrives against these. */
 function checksOf(content: Content): Record<string, string> {

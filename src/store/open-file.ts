@@ -1,5 +1,4 @@
-import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { open } from 'node:fs/promises';
 import type { Readable } from 'node:stream';
 
 /** A file that is read as it is taken, piece by piece. Whoever stops in the middle destroys the stream. */
@@ -17,6 +16,14 @@ export async function orNull<T>(answer: Promise<T>): Promise<T | null> {
 
 /** A file of this machine to be read as it is taken; null where there is none. */
 export async function openFile(path: string): Promise<OpenedFile | null> {
-	const found = await orNull(stat(path));
-	return found && { sizeBytes: found.size, stream: createReadStream(path) };
+	// Opened by now, so that a stream which is given up at once has nothing left to fail at.
+	const file = await orNull(open(path));
+	if (file === null) return null;
+	try {
+		const { size } = await file.stat();
+		return { sizeBytes: size, stream: file.createReadStream() };
+	} catch (error) {
+		await file.close();
+		throw error;
+	}
 }
