@@ -4,6 +4,7 @@ import { PASSWORD_LETTERS } from '../../language/letters.ts';
 import { say } from '../../language/speak.ts';
 import { createTurns } from '../../photo/readers/turns.ts';
 import { UserError } from '../errors.ts';
+import { isCommonPassword } from './common-passwords.ts';
 
 /** scrypt, as the OWASP Password Storage Cheat Sheet asks: N = 2^16, r = 8, p = 2 (64 MiB). */
 const COST = { N: 2 ** 16, r: 8, p: 2 } as const;
@@ -22,13 +23,14 @@ const hashOf = (password: string, salt: Buffer, { N, r, p }: Cost): Promise<Buff
 const written = ({ N, r, p }: Cost, salt: Buffer, hash: Buffer): string =>
 	['scrypt', N, r, p, salt.toString('base64url'), hash.toString('base64url')].join('$');
 
-/** What is kept of a password: its hash, with salt and cost. Throws `UserError` where it is too short, or the name itself. */
+/** What is kept of a password: its hash, with salt and cost. Throws `UserError` where it is too short, plain or common, or holds the name. */
 export async function hashedPassword(password: string, name: string): Promise<string> {
 	const letters = [...password].length;
 	const { least } = PASSWORD_LETTERS;
 	if (letters < least) throw new UserError('bad-request', say('hosting.tooShort', { least, came: letters }));
 	if (new Set(password.toLowerCase()).size < 5 || password.toLowerCase().includes(name.toLowerCase()))
 		throw new UserError('bad-request', say('hosting.tooPlain'));
+	if (isCommonPassword(password)) throw new UserError('bad-request', say('hosting.tooCommon'));
 	const salt = randomBytes(SALT_BYTES);
 	return written(COST, salt, await hashOf(password, salt, COST));
 }

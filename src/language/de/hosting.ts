@@ -13,6 +13,8 @@ export const HOSTING = {
 			'Erwartet waren mindestens {{least}} Zeichen für ein Passwort; {{came}} kamen. Ein Satz aus mehreren Wörtern ist leicht zu merken.',
 		tooPlain:
 			'Erwartet war ein Passwort, das schwer zu erraten ist; dieses wiederholt sich oder enthält deinen Namen. Nimm einen Satz aus mehreren Wörtern.',
+		tooCommon:
+			'Erwartet war ein Passwort, das kaum jemand benutzt; dieses gehört zu den häufigsten, und die werden zuerst probiert. Nimm einen Satz aus mehreren Wörtern.',
 		noSecret: 'Erwartet war ein Passkey oder ein Passwort; keins von beiden kam.',
 		takenName: 'Erwartet war ein Name, den hier niemand hat; „{{name}}“ ist vergeben. Wähl einen anderen.',
 		usedLink:

@@ -10,6 +10,8 @@ export const HOSTING = {
 			'Expected at least {{least}} letters for a password; {{came}} came. A sentence of several words is easy to keep.',
 		tooPlain:
 			'Expected a password that is hard to guess; this one repeats itself or holds your name. Take a sentence of several words.',
+		tooCommon:
+			'Expected a password that few people use; this one is among the commonest, which are tried first. Take a sentence of several words.',
 		noSecret: 'Expected a passkey or a password to come in with; neither came.',
 		takenName: 'Expected a name that nobody here has; "{{name}}" is taken. Choose another.',
 		usedLink: 'Expected a link that is still good; it was used already, or is older than a day. Ask for a new one.',

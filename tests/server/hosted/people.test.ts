@@ -120,6 +120,20 @@ describe.skipIf(!postgres.ok)('people and homes', () => {
 			);
 	});
 
+	// Each stands in the list of common passwords of OWASP SecLists (10-million-password-list-top-1000000.txt).
+	it('choose no password that many have, however it is written', async () => {
+		const token = tokenOf(await test.link());
+		for (const password of ['1qaz2wsx3edc4rfv', 'PasswordPassword', 'qwerty 123456789', '1234567890987654321']) {
+			const { status, body } = await test.browser().ask('POST', '/api/host/join', { token, name: 'Ida', password });
+			expect([status, body.error.message]).toEqual([400, expect.stringContaining('commonest')]);
+		}
+		const changed = await bo.ask('PUT', '/api/host/password', { old: PASSWORD, password: 'qazwsxedcrfvtgb' });
+		expect(changed.status).toBe(400);
+		expect(
+			(await test.browser().ask('POST', '/api/host/join', { token, name: 'Ida', password: PASSWORD })).status,
+		).toBe(200);
+	});
+
 	it('own several homes, take one away for good, and nothing of it stays', async () => {
 		const made = (await bo.ask('POST', '/api/host/homes', { name: 'For Tilda' })).body;
 		const garment = { name: 'Coat' };
