@@ -70,6 +70,8 @@ function browserOf(app: FastifyInstance, origin: URL): Browser {
 export async function hostedTestApp(settings: {
 	readonly connectionString: string;
 	readonly address?: string;
+	/** Proxies whose word is believed; left out: none. */
+	readonly proxies?: readonly string[];
 	readonly filesOf?: (homeId: string) => PhotoFiles;
 	readonly onRoute?: onRouteHookHandler;
 	readonly report?: (error: unknown) => void;
@@ -92,7 +94,7 @@ export async function hostedTestApp(settings: {
 	});
 	const { app } = await hostedApp(
 		host,
-		{ origin, proxies: [], photosReady: async () => {} },
+		{ origin, proxies: settings.proxies ?? [], photosReady: async () => {} },
 		{ silent: true, ...(settings.onRoute ? { onRoute: settings.onRoute } : {}) },
 	);
 	const browser = () => browserOf(app, origin);

@@ -1,3 +1,4 @@
+import { isIPv6 } from 'node:net';
 import { say } from '../../language/speak.ts';
 import { type Person, personCalled } from '../../store/postgres/accounts/people.ts';
 import { countTry, forgetTries } from '../../store/postgres/accounts/tries.ts';
@@ -23,9 +24,23 @@ export async function countAttempt(
 		throw new UserError('too-many-tries', say('hosting.tooManyTries'), { retryAfterS: WITHIN_MS / 1000 });
 }
 
+/**
+ * Who is counted as one: an address, of IPv6 the network of 64 bits that one line is given at least (RFC 6177), since whoever has it may use any
+ * address in it.
+ */
+export function counterpartOf(address: string): string {
+	const plain = address.replace(/^::ffff:(?=\d+\.)/i, '');
+	if (!isIPv6(plain)) return plain;
+	const [head = '', tail] = plain.split('::');
+	const groups = (part: string) => part.split(':').filter(Boolean);
+	const [first, last] = [groups(head), groups(tail ?? '')];
+	const zeros = Array<string>(tail === undefined ? 0 : Math.max(0, 8 - first.length - last.length)).fill('0');
+	return `${[...first, ...zeros, ...last].slice(0, 4).join(':')}::/64`;
+}
+
 /** The same for whatever anybody may ask from an address. */
 export const countFrom = (host: Pick<Host, 'accounts' | 'now'>, address: string): Promise<void> =>
-	countAttempt(host, `from:${address}`, OF_AN_ADDRESS);
+	countAttempt(host, `from:${counterpartOf(address)}`, OF_AN_ADDRESS);
 
 /** Who has that name and password. Throws `wrong-sign-in`, which does not tell what of it was wrong, and `too-many-tries`. */
 export async function signIn(
