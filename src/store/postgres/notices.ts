@@ -7,6 +7,7 @@ export type Notice = { readonly home: string; readonly event: string; readonly d
 export type Notices = {
 	/** Told when it resolves. A notice larger than the database takes is told without its data. */
 	tell(notice: Notice): Promise<void>;
+	/** Waits for what is being told. */
 	close(): Promise<void>;
 };
 
@@ -40,6 +41,7 @@ export async function openNotices(settings: {
 	let client: pg.Client | null = null;
 	let again: NodeJS.Timeout | null = null;
 	let closed = false;
+	const telling = new Set<Promise<unknown>>();
 
 	async function open(): Promise<void> {
 		const opening = new pg.Client({ connectionString });
@@ -66,11 +68,14 @@ export async function openNotices(settings: {
 	return {
 		async tell(notice) {
 			if (!client) throw new NoticesDownError();
-			await client.query('select pg_notify($1, $2)', [CHANNEL, written(notice)]);
+			const told = client.query('select pg_notify($1, $2)', [CHANNEL, written(notice)]);
+			telling.add(told);
+			await told.finally(() => telling.delete(told));
 		},
 		async close() {
 			closed = true;
 			if (again) clearTimeout(again);
+			await Promise.allSettled(telling);
 			await client?.end();
 		},
 	};
