@@ -20,5 +20,6 @@ it.skipIf(!postgres.ok)('what is being told is told before the line is closed', 
 	await teller.close();
 	await Promise.all(told);
 	while (heard.length < 20) await new Promise(setImmediate);
+	expect(new Set(heard.map(({ home }) => home)).size).toBe(20);
 	await listener.close();
 });
