@@ -22,7 +22,7 @@ describe.skipIf(!postgres.ok)('connections to the database of all homes', async 
 	});
 	const homes = Array.from({ length: 12 }, (_, index) => `home-${index}`);
 	for (const home of homes)
-		await sql`insert into things (kind, id, body) values ('garment', 'g', ${home})`.execute(database.homeTables(home));
+		await sql`insert into entries (kind, id, body) values ('garment', 'g', ${home})`.execute(database.homeTables(home));
 
 	it('see the rows of the home that asks and no other, whoever had them before and however they came back', async () => {
 		const random = seededRandom('told connections');
@@ -31,19 +31,19 @@ describe.skipIf(!postgres.ok)('connections to the database of all homes', async 
 		async function ask(home: string): Promise<void> {
 			const db = tables.get(home)!;
 			const look = async (from = db) => {
-				const rows = await from.selectFrom('things').select('body').execute();
+				const rows = await from.selectFrom('entries').select('body').execute();
 				if (rows.length !== 1 || rows[0]!.body !== home) wrong.push(`${home}: ${JSON.stringify(rows)}`);
 			};
 			const way = Math.floor(random() * 5);
 			await look();
 			if (way === 0) await look();
-			else if (way === 1) await sql`select no_such_column from things`.execute(db).catch(() => {});
+			else if (way === 1) await sql`select no_such_column from entries`.execute(db).catch(() => {});
 			else if (way === 2) await new Promise(setImmediate);
 			else if (way === 3)
 				await db
 					.transaction()
 					.execute(async (trx) => {
-						await sql`update things set body = 'lost'`.execute(trx);
+						await sql`update entries set body = 'lost'`.execute(trx);
 						throw new Error('taken back');
 					})
 					.catch(() => {});
@@ -61,7 +61,7 @@ describe.skipIf(!postgres.ok)('connections to the database of all homes', async 
 		const [mine, other] = [database.homeTables('home-1'), database.homeTables('home-2')];
 		const query = vi.spyOn(pg.Client.prototype, 'query');
 		const read = async (db: typeof mine) => {
-			await db.selectFrom('things').select('id').execute();
+			await db.selectFrom('entries').select('id').execute();
 			await db.selectFrom('photos').select('id').execute();
 		};
 		await Promise.all([mine, other, mine, other, mine, other].map(read));
@@ -73,13 +73,13 @@ describe.skipIf(!postgres.ok)('connections to the database of all homes', async 
 	});
 
 	it('may be ended by the database between two queries of a transaction: that is told, and the process goes on', async () => {
-		const { rows } = await sql<{ body: string }>`select body from things`.execute(database.homeTables('home-3'));
+		const { rows } = await sql<{ body: string }>`select body from entries`.execute(database.homeTables('home-3'));
 		expect(rows).toEqual([{ body: 'home-3' }]);
 		const changing = database
 			.homeTables('home-3')
 			.transaction()
 			.execute(async (trx) => {
-				await sql`update things set body = 'half'`.execute(trx);
+				await sql`update entries set body = 'half'`.execute(trx);
 				const { rows } = await sql<{ pid: number }>`select pg_backend_pid() as pid`.execute(trx);
 				const { pid } = rows[0]!;
 				await operator.query('select pg_terminate_backend($1)', [pid]);
@@ -91,7 +91,7 @@ describe.skipIf(!postgres.ok)('connections to the database of all homes', async 
 			});
 		const fault = await changing.catch((error: unknown) => error);
 		expect(meaningOfReach(fault)).toMatchObject({ code: 'not-reached' });
-		const after = await sql<{ body: string }>`select body from things`.execute(database.homeTables('home-3'));
+		const after = await sql<{ body: string }>`select body from entries`.execute(database.homeTables('home-3'));
 		expect(after.rows).toEqual([{ body: 'home-3' }]);
 	});
 });

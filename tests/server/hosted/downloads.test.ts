@@ -8,6 +8,7 @@ import { objectPhotoFiles } from '../../../src/store/object-photo-files.ts';
 import { openObjectStore } from '../../../src/store/object-store.ts';
 import { openHome } from '../../../src/store/open-home.ts';
 import { restoreBackup } from '../../../src/store/restore.ts';
+import { addedPhoto } from '../../support/decided.ts';
 import { type HostedTest, hostedTestApp } from '../../support/hosted-app.ts';
 import { startObjectStore } from '../../support/object-store.ts';
 import { startPostgres } from '../../support/postgres.ts';
@@ -70,7 +71,7 @@ describe.skipIf(!postgres.ok)('downloads of a home whose photos lie in an object
 		ada = await test.newcomer('Ada');
 		const { store } = await test.host.homeServices(ada.home);
 		const about = { originalName: 'a.jpg', mediaType: 'image/jpeg', addedAt: '2026-03-01T10:00:00.000Z' };
-		for (let n = 0; n < PHOTOS; n++) ids.push((await store.photos.add(randomBytes(PHOTO_BYTES), about)).id);
+		for (let n = 0; n < PHOTOS; n++) ids.push((await addedPhoto(store, randomBytes(PHOTO_BYTES), about)).id);
 		await test.app.listen({ port: 0, host: '127.0.0.1' });
 		port = (test.app.server.address() as AddressInfo).port;
 	});

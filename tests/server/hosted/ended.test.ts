@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net';
 import { Readable } from 'node:stream';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { directoryPhotoFiles } from '../../../src/store/directory-photo-files.ts';
+import { addedPhoto } from '../../support/decided.ts';
 import { type Browser, type HostedTest, hostedTestApp, PASSWORD, tokenOf } from '../../support/hosted-app.ts';
 import { startPostgres } from '../../support/postgres.ts';
 import { temporaryFolder } from '../../support/temporary-home.ts';
@@ -162,7 +163,7 @@ describe.skipIf(!postgres.ok)('what has ended on a host', () => {
 		for (const one of [ada, bo]) {
 			const { store } = await test.host.homeServices(one.home);
 			const about = { originalName: 'a.jpg', mediaType: 'image/jpeg', addedAt: '2026-03-01T10:00:00.000Z' };
-			await store.photos.add(new Uint8Array([1]), about);
+			await addedPhoto(store, new Uint8Array([1]), about);
 		}
 		const archive = (who: Newcomer) => ask(who, `/homes/${who.home}/api/backup`);
 		const adas = await archive(ada);

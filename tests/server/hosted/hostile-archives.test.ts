@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { writeBackup } from '../../../src/store/backup.ts';
 import { openHome } from '../../../src/store/open-home.ts';
 import { photoIdOf } from '../../../src/store/photo-files.ts';
-import { putGarments } from '../../support/decided.ts';
+import { addedPhoto, putGarments } from '../../support/decided.ts';
 import { garmentDetails } from '../../support/garment-details.ts';
 import { type HostedTest, hostedTestApp } from '../../support/hosted-app.ts';
 import { startPostgres } from '../../support/postgres.ts';
@@ -24,7 +24,7 @@ async function archiveWith(alter: string): Promise<Buffer> {
 	const home = await openHome(path, { now: () => new Date() });
 	await putGarments(home.store, garmentDetails({ id: 'g1' }), 'Added');
 	const about = { originalName: 'a.jpg', mediaType: 'image/jpeg', addedAt: '2026-03-01T10:00:00.000Z' };
-	await home.store.photos.add(BYTES, about);
+	await addedPhoto(home.store, BYTES, about);
 	await home.close();
 	const database = new DatabaseSync(join(path, 'dyelot.sqlite'));
 	database.exec(alter);
@@ -43,15 +43,15 @@ const PATH_AS_OUTLINE = {
 };
 
 const ALTERED: Readonly<Record<string, string>> = {
-	'things that never end': `alter table things rename to before; create view things as ${ENDLESS} 'garment' as kind, i as id, '{}' as body, 1 as version, null as binned_at, '{}' as field_versions from n`,
+	'things that never end': `alter table entries rename to before; create view entries as ${ENDLESS} 'garment' as kind, i as id, '{}' as body, 1 as version, null as binned_at, '{}' as field_versions from n`,
 	'work that never ends at every change': `create trigger slow after update on photos begin select count(*) from (${ENDLESS} i from n); end; update photos set size_bytes = 3 where 0`,
-	'a column that is not ours': 'alter table things add column more text',
+	'a column that is not ours': 'alter table entries add column more text',
 	'a photo whose id is a path': `update photos set id = '../../../../etc/passwd'`,
 	'an outline whose name is a path': `update photos set mask = '../../x'`,
 	'a decision that names a path': `update decisions set changes = '${JSON.stringify([PATH_AS_OUTLINE])}'`,
 	'decisions that are none': `update decisions set changes = '{}'`,
 	'text where a number belongs': `update photos set size_bytes = 'many'`,
-	'an index over what takes long': `create index slow on things (length(printf('%.*c', 900000000, id)))`,
+	'an index over what takes long': `create index slow on entries (length(printf('%.*c', 900000000, id)))`,
 };
 
 describe.skipIf(!postgres.ok)('an archive that somebody has altered', () => {
@@ -85,7 +85,7 @@ describe.skipIf(!postgres.ok)('an archive that somebody has altered', () => {
 		const bo = await test.newcomer('Bo');
 		await bo.ask('POST', `/homes/${bo.home}/api/garments`, { name: 'Coat' });
 		const archive = await archiveWith(
-			`alter table things add column home text; update things set home = '${bo.home}'; alter table photos add column home text; update photos set home = '${bo.home}'`,
+			`alter table entries add column home text; update entries set home = '${bo.home}'; alter table photos add column home text; update photos set home = '${bo.home}'`,
 		);
 		const { status } = await bring(archive);
 		expect(status).toBe(400);
