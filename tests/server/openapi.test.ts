@@ -54,8 +54,7 @@ describe("the interface's own description", () => {
 		expect(operations()).toHaveLength(described.length);
 	});
 
-	it('names each operation as the program does, with a tag that it explains and a summary of its own', () => {
-		for (const [id, { schema }] of Object.entries(OPERATIONS)) expect(schema.operationId).toBe(id);
+	it('gives each operation a tag that it explains and a summary of its own', () => {
 		const tags = new Set(document.tags.map(({ name }) => name));
 		for (const { tags: own, operationId } of operations()) {
 			expect(own, operationId).toHaveLength(1);

@@ -1,36 +1,19 @@
 import { candidateCheck, candidateDetails, garment } from '../schemas/answers.ts';
 import { candidateChanges } from '../schemas/wish.ts';
 import { listOf } from './answers.ts';
-import { act, change, look, removal } from './usual.ts';
+import { get, named, patch, post, removeEntry } from './operation.ts';
 
-const tags = ['candidates'];
-
-export const candidateOperations = {
-	listCandidates: look(
-		'listCandidates',
-		'/api/seasons/:id/candidates',
-		tags,
-		'Pieces found for sale for a season',
-		listOf(candidateDetails),
-	),
-	checkCandidate: look(
-		'checkCandidate',
+export const candidateOperations = named('candidates', {
+	listCandidates: get('/api/seasons/:id/candidates', 'Pieces found for sale for a season', listOf(candidateDetails)),
+	checkCandidate: get(
 		'/api/candidates/:id/check',
-		tags,
 		'What speaks for and against a piece found for sale',
 		candidateCheck,
 	),
-	changeCandidate: change('changeCandidate', '/api/candidates/:id', tags, 'Change parts of a candidate', {
+	changeCandidate: patch('/api/candidates/:id', 'Change parts of a candidate', candidateDetails, {
 		body: candidateChanges,
-		changed: candidateDetails,
 	}),
-	removeCandidate: removal('removeCandidate', '/api/candidates/:id', tags, 'Put a candidate in the bin'),
-	buyCandidate: act(
-		'buyCandidate',
-		'/api/candidates/:id/bought',
-		tags,
-		'It was bought: a garment now, and its wish answered',
-		garment,
-	),
-	passCandidate: act('passCandidate', '/api/candidates/:id/passed', tags, 'It was left in the shop', candidateDetails),
-} as const;
+	removeCandidate: removeEntry('/api/candidates/:id', 'Put a candidate in the bin'),
+	buyCandidate: post('/api/candidates/:id/bought', 'It was bought: a garment now, and its wish answered', garment),
+	passCandidate: post('/api/candidates/:id/passed', 'It was left in the shop', candidateDetails),
+});

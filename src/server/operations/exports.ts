@@ -1,26 +1,17 @@
 import { fileOf } from './answers.ts';
-import { LOOKING } from './refusals.ts';
+import { get, named } from './operation.ts';
 
-const table = <Id extends string, Url extends string>(operationId: Id, url: Url, what: string) =>
-	({
-		method: 'GET',
-		url,
-		schema: {
-			operationId,
-			tags: ['exports'],
-			summary: `All ${what} as a table`,
-			response: { 200: fileOf('text/csv', 'CSV (RFC 4180) in UTF-8 with a heading.'), ...LOOKING },
-		},
-	}) as const;
+const table = <const Url extends string>(url: Url, what: string) =>
+	get(url, `All ${what} as a table`, fileOf('text/csv', 'CSV (RFC 4180) in UTF-8 with a heading.'));
 
-export const exportOperations = {
-	exportGarments: table('exportGarments', '/api/garments.csv', 'garments'),
-	exportWears: table('exportWears', '/api/export/wears.csv', 'wears'),
-	exportSeasons: table('exportSeasons', '/api/export/seasons.csv', 'seasons'),
-	exportInspirations: table('exportInspirations', '/api/export/inspirations.csv', 'inspirations'),
-	exportWishes: table('exportWishes', '/api/export/wishes.csv', 'wishes'),
-	exportCandidates: table('exportCandidates', '/api/export/candidates.csv', 'candidates'),
-	exportMakers: table('exportMakers', '/api/export/makers.csv', 'makers'),
-	exportPhotos: table('exportPhotos', '/api/export/photos.csv', 'photos'),
-	exportPairWords: table('exportPairWords', '/api/export/pair-words.csv', 'words on pairs'),
-} as const;
+export const exportOperations = named('exports', {
+	exportGarments: table('/api/garments.csv', 'garments'),
+	exportWears: table('/api/export/wears.csv', 'wears'),
+	exportSeasons: table('/api/export/seasons.csv', 'seasons'),
+	exportInspirations: table('/api/export/inspirations.csv', 'inspirations'),
+	exportWishes: table('/api/export/wishes.csv', 'wishes'),
+	exportCandidates: table('/api/export/candidates.csv', 'candidates'),
+	exportMakers: table('/api/export/makers.csv', 'makers'),
+	exportPhotos: table('/api/export/photos.csv', 'photos'),
+	exportPairWords: table('/api/export/pair-words.csv', 'words on pairs'),
+});

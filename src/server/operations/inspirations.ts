@@ -3,9 +3,8 @@ import { KIND_NAMES } from '../../wardrobe/words/kind.ts';
 import { inspiration } from '../schemas/answers.ts';
 import { exact, oneOf, shortText, version } from '../schemas/basics.ts';
 import { listOf } from './answers.ts';
-import { change, look, removal } from './usual.ts';
+import { get, named, patch, removeEntry } from './operation.ts';
 
-const tags = ['inspirations'];
 /** Pieces that a reading can tell of one picture, with room to spare. */
 const MOST_PIECES = 100;
 const pieceKinds = Type.Array(
@@ -19,23 +18,13 @@ const changes = Type.Partial(exact({ title: shortText, group: shortText, pieceKi
 	additionalProperties: false,
 });
 
-export const inspirationOperations = {
-	listInspirations: look(
-		'listInspirations',
-		'/api/seasons/:id/inspirations',
-		tags,
-		"The pictures of a season's board",
-		listOf(inspiration),
-	),
-	changeInspiration: change(
-		'changeInspiration',
+export const inspirationOperations = named('inspirations', {
+	listInspirations: get('/api/seasons/:id/inspirations', "The pictures of a season's board", listOf(inspiration)),
+	changeInspiration: patch(
 		'/api/inspirations/:id',
-		tags,
 		'Name or group a picture, or say of which kinds its pieces are',
-		{
-			body: changes,
-			changed: inspiration,
-		},
+		inspiration,
+		{ body: changes },
 	),
-	removeInspiration: removal('removeInspiration', '/api/inspirations/:id', tags, 'Take a picture off the board'),
-} as const;
+	removeInspiration: removeEntry('/api/inspirations/:id', 'Take a picture off the board'),
+});

@@ -4,12 +4,10 @@ import { intakeItem, lightTrial, photoRecord, pointColour } from '../schemas/ans
 import { exact, oneOf, seen, told, version } from '../schemas/basics.ts';
 import { photoId } from '../schemas/garment.ts';
 import { countOf, fileOf, listOf } from './answers.ts';
-import { BUSY, LOOKING, LOOKING_AT_ONE, REFUSED } from './refusals.ts';
-import { ofOne } from './usual.ts';
+import { begin, get, named, post, put, remove } from './operation.ts';
+import { BUSY } from './refusals.ts';
 
-const tags = ['photos'];
-const byPhoto = Type.Object({ id: photoId });
-const lookAtPhoto = ofOne('GET', byPhoto, LOOKING_AT_ONE);
+const params = Type.Object({ id: photoId });
 const coordinate = Type.Number({ minimum: 0 });
 const step = Type.Number({ minimum: -10, maximum: 10 });
 
@@ -35,134 +33,69 @@ const correction = Type.Partial(
 /** Pictures that are made from a photo. */
 const DERIVED = ['thumb', 'display', 'labels', 'mask', 'cutout'] as const;
 
-export const photoOperations = {
-	addPhotos: {
-		method: 'POST',
-		url: '/api/photos',
-		schema: {
-			operationId: 'addPhotos',
-			tags,
-			summary: 'Take photos in (multipart/form-data: purpose, seasonId, then the files); they are read afterwards',
-			consumes: ['multipart/form-data'],
-			response: { 202: exact({ items: listOf(intakeItem) }), ...REFUSED, ...BUSY },
-		},
-	},
-	listPhotos: {
-		method: 'GET',
-		url: '/api/photos',
-		schema: {
-			operationId: 'listPhotos',
-			tags,
-			summary: 'Photos and what was read of them; all, or those of these ids',
-			querystring: Type.Object({
-				ids: Type.Optional(told(Type.String({ maxLength: 100_000 }), 'Ids with commas between.')),
-			}),
-			response: { 200: listOf(photoRecord), ...LOOKING },
-		},
-	},
-	getPhoto: lookAtPhoto('getPhoto', '/api/photos/:id', tags, 'One photo and what was read of it', photoRecord),
-	getOriginal: lookAtPhoto(
-		'getOriginal',
-		'/api/photos/:id/original',
-		tags,
-		'The untouched photo',
-		fileOf('image/*', 'The bytes as they came.'),
+export const photoOperations = named('photos', {
+	addPhotos: begin(
+		'/api/photos',
+		'Take photos in (multipart/form-data: purpose, seasonId, then the files); they are read afterwards',
+		exact({ items: listOf(intakeItem) }),
+		{ consumes: ['multipart/form-data'], also: BUSY },
 	),
-	getPicture: {
-		method: 'GET',
-		url: '/api/photos/:id/:derived',
-		schema: {
-			operationId: 'getPicture',
-			tags,
-			summary: 'A picture made from a photo that was read',
+	listPhotos: get('/api/photos', 'Photos and what was read of them; all, or those of these ids', listOf(photoRecord), {
+		querystring: Type.Object({
+			ids: Type.Optional(told(Type.String({ maxLength: 100_000 }), 'Ids with commas between.')),
+		}),
+	}),
+	getPhoto: get('/api/photos/:id', 'One photo and what was read of it', photoRecord, { params }),
+	getOriginal: get('/api/photos/:id/original', 'The untouched photo', fileOf('image/*', 'The bytes as they came.'), {
+		params,
+	}),
+	getPicture: get(
+		'/api/photos/:id/:derived',
+		'A picture made from a photo that was read',
+		fileOf('image/*', 'WebP, JPEG or PNG.'),
+		{
 			params: Type.Object({ id: photoId, derived: oneOf(DERIVED) }),
 			querystring: Type.Object({ v: Type.Optional(Type.Integer()) }),
-			response: { 200: fileOf('image/*', 'WebP, JPEG or PNG.'), ...LOOKING_AT_ONE },
 		},
-	},
-	getColourAt: {
-		method: 'GET',
-		url: '/api/photos/:id/at',
-		schema: {
-			operationId: 'getColourAt',
-			tags,
-			summary: 'The colour at a point, in pixels of the upright picture',
-			params: byPhoto,
-			querystring: Type.Object({ x: coordinate, y: coordinate }),
-			response: { 200: pointColour, ...LOOKING_AT_ONE },
-		},
-	},
-	tryLight: {
-		method: 'POST',
-		url: '/api/photos/:id/light-trial',
-		schema: {
-			operationId: 'tryLight',
-			tags,
-			summary: 'What these neutrals would do to the colours; nothing is kept',
-			params: byPhoto,
+	),
+	getColourAt: get('/api/photos/:id/at', 'The colour at a point, in pixels of the upright picture', pointColour, {
+		params,
+		querystring: Type.Object({ x: coordinate, y: coordinate }),
+	}),
+	tryLight: post(
+		'/api/photos/:id/light-trial',
+		'What these neutrals would do to the colours; nothing is kept',
+		lightTrial,
+		{
+			params,
 			body: exact({
 				neutrals: Type.Array(neutralPoint, { minItems: 1, maxItems: 2 }),
 				camera: Type.Optional(oneOf(CAMERA_KINDS)),
 			}),
-			response: { 200: lightTrial, ...REFUSED },
 		},
-	},
-	correctPhoto: {
-		method: 'PUT',
-		url: '/api/photos/:id/correction',
-		schema: {
-			operationId: 'correctPhoto',
-			tags,
-			summary: 'Replace what was said of the light',
-			params: byPhoto,
-			body: correction,
-			response: { 200: photoRecord, ...REFUSED },
-		},
-	},
-	drawOutline: {
-		method: 'PUT',
-		url: '/api/photos/:id/mask',
-		schema: {
-			operationId: 'drawOutline',
-			tags,
-			summary: 'Replace the outline (image/png, white = clothes)',
-			consumes: ['image/png'],
-			params: byPhoto,
-			querystring: seen,
-			response: { 200: photoRecord, ...REFUSED },
-		},
-	},
-	forgetOutline: {
-		method: 'DELETE',
-		url: '/api/photos/:id/mask',
-		schema: {
-			operationId: 'forgetOutline',
-			tags,
-			summary: "Go back to the program's own outline",
-			params: byPhoto,
-			querystring: seen,
-			response: { 200: photoRecord, ...REFUSED },
-		},
-	},
-	readAgain: {
-		method: 'POST',
-		url: '/api/photos/:id/retry',
-		schema: {
-			operationId: 'readAgain',
-			tags,
-			summary: 'Read a photo once more',
-			params: byPhoto,
-			response: { 202: told(exact({ queued: Type.Literal(true) }), 'It waits to be read.'), ...REFUSED },
-		},
-	},
-	stopReading: {
-		method: 'POST',
-		url: '/api/photos/cancel',
-		schema: {
-			operationId: 'stopReading',
-			tags,
-			summary: 'Stop before the photos that still wait',
-			response: { 200: countOf('cancelled', 'So many were not read.'), ...REFUSED },
-		},
-	},
-} as const;
+	),
+	correctPhoto: put('/api/photos/:id/correction', 'Replace what was said of the light', photoRecord, {
+		params,
+		body: correction,
+	}),
+	drawOutline: put('/api/photos/:id/mask', 'Replace the outline (image/png, white = clothes)', photoRecord, {
+		consumes: ['image/png'],
+		params,
+		querystring: seen,
+	}),
+	forgetOutline: remove('/api/photos/:id/mask', "Go back to the program's own outline", photoRecord, {
+		params,
+		querystring: seen,
+	}),
+	readAgain: begin(
+		'/api/photos/:id/retry',
+		'Read a photo once more',
+		told(exact({ queued: Type.Literal(true) }), 'It waits to be read.'),
+		{ params },
+	),
+	stopReading: post(
+		'/api/photos/cancel',
+		'Stop before the photos that still wait',
+		countOf('cancelled', 'So many were not read.'),
+	),
+});
