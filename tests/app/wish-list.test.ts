@@ -21,6 +21,8 @@ describe('the wishes of a season', () => {
 
 	it('never go back into an earlier season, and stay in their own whatever their state', () => {
 		expect(wishesFor(spring26, seasons, [{ ...wish, seasonId: 'spring 27' }])).toEqual([]);
+		const beside = { ...spring26, id: 'beside it' };
+		expect(wishesFor(beside, [...seasons, beside], [wish])).toEqual([]);
 		expect(wishesFor(spring26, seasons, [{ ...wish, state: 'answered' }])).toHaveLength(1);
 	});
 });

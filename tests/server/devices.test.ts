@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
 let test: TestApp;
@@ -58,6 +58,18 @@ describe('the devices that may come in', () => {
 		expect((await test.send('DELETE', '/api/devices')).status).toBe(200);
 		expect(await statusFor(second)).toBe(401);
 		expect((await door()).devices).toEqual([]);
+	});
+
+	it('are told to keep their cookie for longer whenever their time begins anew, and not before', async () => {
+		const cookie = await pairedPhone();
+		const recognise = vi.spyOn(test.services.sharing!, 'recognise');
+		for (const renewed of [true, false]) {
+			recognise.mockReturnValueOnce({ paired: true, renewed });
+			const { headers } = await test.app.inject({ url: '/api/garments', ...from(cookie) });
+			if (renewed) expect(String(headers['set-cookie'])).toContain(`${cookie}; Max-Age=2592000`);
+			else expect(headers['set-cookie']).toBeUndefined();
+		}
+		recognise.mockRestore();
 	});
 
 	it('hear of no change after they were sent away, on the line they had open', async () => {

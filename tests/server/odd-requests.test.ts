@@ -1,9 +1,13 @@
 import { EventEmitter } from 'node:events';
 import type { Socket } from 'node:net';
-import type { RouteOptions } from 'fastify';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Readable } from 'node:stream';
+import Fastify, { type RouteOptions } from 'fastify';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { takeArchives } from '../../src/server/archive-bodies.ts';
 import { BODY_LIMITS } from '../../src/server/body-limits.ts';
 import { limitLines } from '../../src/server/lines-a-device.ts';
+import { listen, PortError } from '../../src/server/listen.ts';
+import { valueInShort } from '../../src/server/value-in-short.ts';
 import { type TestApp, testApp } from '../support/test-app.ts';
 
 const registered: RouteOptions[] = [];
@@ -61,6 +65,28 @@ describe('bodies of a kind that a route does not take', () => {
 		const headers = { ...TAR, 'content-length': String(BODY_LIMITS.archive + 1) };
 		expect((await ask('POST', '/api/restore', headers, 'x')).status).toBe(413);
 	});
+
+	it.each([
+		[4, null],
+		[5, 'too-large'],
+	])('an archive that does not say how large it is is cut off at its limit of 4: %s bytes', async (bytes, code) => {
+		const app = Fastify();
+		takeArchives(app);
+		const refusal = new Promise<string | null>((resolve) => {
+			app.post('/api/restore', { bodyLimit: 4 }, async ({ body }) => {
+				await (body as Readable).toArray().then(
+					() => resolve(null),
+					(error: { code: string }) => resolve(error.code),
+				);
+				return {};
+			});
+		});
+		const payload = Readable.from([Buffer.alloc(3), Buffer.alloc(bytes - 3)]);
+		// What is cut off in the middle ends the request's own stream too.
+		await app.inject({ method: 'POST', url: '/api/restore', headers: TAR, payload }).catch(() => {});
+		expect(await refusal).toBe(code);
+		await app.close();
+	});
 });
 
 describe('bodies nested deeper than the stack', () => {
@@ -73,6 +99,37 @@ describe('bodies nested deeper than the stack', () => {
 		const { status, text } = await ask('POST', url, { 'content-type': 'application/json' }, payload);
 		expect(status).toBe(400);
 		expect(JSON.parse(text).error.message.length).toBeLessThan(300);
+	});
+});
+
+describe('what a person is told', () => {
+	it('of a fault is that there was one, and of a full disk that it is full; never what the program says of it', async () => {
+		const decide = vi.spyOn(test.services.store, 'decide');
+		for (const [error, status, code] of [
+			[new Error('secret'), 500, 'internal'],
+			[Object.assign(new Error('secret'), { code: 'SQLITE_FULL' }), 507, 'disk-full'],
+			[Object.assign(new Error('secret'), { code: 'ENOSPC' }), 507, 'disk-full'],
+			[new Error('database or disk is full'), 507, 'disk-full'],
+		] as const) {
+			decide.mockRejectedValueOnce(error);
+			const json = { 'content-type': 'application/json' };
+			const answer = await ask('POST', '/api/garments', json, '{"name":"Coat"}');
+			expect([answer.status, JSON.parse(answer.text).error.code]).toEqual([status, code]);
+			expect(answer.text).not.toContain('secret');
+		}
+		decide.mockRestore();
+	});
+
+	it('of a value that it sent are its first eighty letters', () => {
+		expect(valueInShort('n'.repeat(200))).toBe(`"${'n'.repeat(79)}`);
+	});
+
+	it('of a port that only the system may use is one that anybody may', async () => {
+		const app = { listen: () => Promise.reject(Object.assign(new Error(), { code: 'EACCES' })) };
+		const refused = await listen(app as never, 80, '127.0.0.1').catch((error: unknown) => error);
+		expect(refused).toBeInstanceOf(PortError);
+		const [, offered] = /--port (\d+)/.exec((refused as Error).message)!;
+		expect(Number(offered)).toBeGreaterThanOrEqual(1024);
 	});
 });
 

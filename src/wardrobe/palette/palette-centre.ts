@@ -4,9 +4,13 @@ import type { Lab65 } from '../../colour/lab65.ts';
 /** A colour with how much it weighs. */
 type Weighted = { readonly lab: Lab65; readonly weight: number };
 
+/** What all of them weigh together; 0 for none. */
+export const weightOf = (all: readonly { readonly weight: number }[]): number =>
+	all.reduce((sum, { weight }) => sum + weight, 0);
+
 /** The weighted mean, coordinate by coordinate; `points` holds at least one with weight above 0. */
 export function meanOf(points: readonly Weighted[]): Lab65 {
-	const total = points.reduce((sum, { weight }) => sum + weight, 0);
+	const total = weightOf(points);
 	const along = (axis: 0 | 1 | 2) =>
 		points.reduce((sum, { lab, weight }) => sum + (total > 0 ? weight / total : 1 / points.length) * lab[axis], 0);
 	return [along(0), along(1), along(2)];
@@ -25,7 +29,7 @@ export function spreadAround(centre: Lab65, points: readonly Weighted[]): number
 	const byDistance = points
 		.map(({ lab, weight }) => ({ distance: distanceBetween(lab, centre), weight }))
 		.sort((one, other) => one.distance - other.distance);
-	const half = byDistance.reduce((sum, { weight }) => sum + weight, 0) / 2;
+	const half = weightOf(byDistance) / 2;
 	let passed = 0;
 	for (const { distance, weight } of byDistance) {
 		passed += weight;

@@ -2,7 +2,7 @@ import { deltaE2000Matrix, liesWithin, packLabs } from '../../colour/delta-e-man
 import type { Lab65 } from '../../colour/lab65.ts';
 import { completeLinkage, groupsAfter, groupsWithin } from '../../colour/linkage.ts';
 import { SAME_SIDE_BY_SIDE, SAME_WORN } from '../../colour/same-colour.ts';
-import { meanOf, medoidOf, spreadAround } from './palette-centre.ts';
+import { meanOf, medoidOf, spreadAround, weightOf } from './palette-centre.ts';
 import { type PoolPoint, splitNeutrals } from './palette-pool.ts';
 
 /** A colour found in the pool, before it is named and given its role. */
@@ -28,8 +28,6 @@ const KEPT_FROM_SHARE_IN_TWO = 0.015;
 
 /** A board with more points is thinned first: those that the eye cannot tell from a heavier one are taken for it. */
 const MOST_POINTS = 900;
-
-const weightOf = (points: readonly PoolPoint[]): number => points.reduce((sum, { weight }) => sum + weight, 0);
 
 /** Points of large boards in groups of nearly one colour, each group standing for all its points; small boards as they are. */
 function thinned(points: readonly PoolPoint[]): PoolPoint[][] {

@@ -1,6 +1,7 @@
 import { liesWithin } from '../../colour/delta-e-many.ts';
 import { say } from '../../language/speak.ts';
 import { type Palette, vouchingColours } from '../words/palette-colour.ts';
+import { weightOf } from './palette-centre.ts';
 import { coloursOf, type PaletteSource } from './palette-pool.ts';
 import { reachOf } from './palette-reach.ts';
 
@@ -29,15 +30,7 @@ export function paletteCover(board: readonly PaletteSource[], palette: Palette):
 		const colours = coloursOf(source);
 		if (colours.length === 0) return [];
 		const held = colours.filter(({ lab }) => vouching.some((colour) => liesWithin(lab, colour.lab, reachOf(colour))));
-		return [
-			{
-				picture,
-				share: Math.min(
-					1,
-					held.reduce((sum, { weight }) => sum + weight, 0),
-				),
-			},
-		];
+		return [{ picture, share: Math.min(1, weightOf(held)) }];
 	});
 	const share = shares.length > 0 ? shares.reduce((sum, one) => sum + one.share, 0) / shares.length : 0;
 	const leftOut = shares

@@ -1,5 +1,6 @@
 import { chroma, hueDegrees, type Lab65 } from '../../colour/lab65.ts';
 import type { PaletteColour, PaletteRole } from '../words/palette-colour.ts';
+import { weightOf } from './palette-centre.ts';
 import type { PaletteCluster } from './palette-clusters.ts';
 
 /** An accent weighs less than this part of the mean of the coloured ones, and is more vivid than their mean. Common practice, no source. */
@@ -55,7 +56,7 @@ const ROLE_ORDER: Readonly<Record<PaletteRole, number>> = { base: 0, main: 1, ac
 
 /** The palette's order: base, main, accent, hints; heaviest first within a role; then by id. Weights are scaled to sum to 1. */
 export function inPaletteOrder(colours: readonly PaletteColour[]): PaletteColour[] {
-	const total = colours.reduce((sum, { weight }) => sum + weight, 0);
+	const total = weightOf(colours);
 	return colours
 		.map((colour) => ({ ...colour, weight: total > 0 ? colour.weight / total : 1 / colours.length }))
 		.sort(

@@ -2,7 +2,7 @@ import { deltaE2000Matrix, distanceBetween, packLabs } from '../../colour/delta-
 import { completeLinkage, groupsAfter } from '../../colour/linkage.ts';
 import { colourName } from '../../colour/name.ts';
 import type { PaletteColour } from '../words/palette-colour.ts';
-import { meanOf, spreadAround } from './palette-centre.ts';
+import { meanOf, spreadAround, weightOf } from './palette-centre.ts';
 import type { PoolPoint } from './palette-pool.ts';
 
 /** Two parts nearer than this would look alike (CIEDE2000; the "same colour" of the outfits that were measured). */
@@ -12,8 +12,6 @@ const LEAST_APART = 5;
 const LEAST_SHARE = 0.15;
 
 type Part = { readonly points: readonly PoolPoint[]; readonly weight: number };
-
-const weightOf = (points: readonly PoolPoint[]): number => points.reduce((sum, { weight }) => sum + weight, 0);
 
 /** The two heaviest groups of the coarsest telling apart in which both are worth a colour; `null` where there is none. */
 function twoGroups(points: readonly PoolPoint[]): readonly [Part, Part] | null {

@@ -3,6 +3,7 @@ import type { Lab65 } from '../../colour/lab65.ts';
 import { colourName } from '../../colour/name.ts';
 import { EMPTY_PALETTE, type Palette, type PaletteColour } from '../words/palette-colour.ts';
 import { seededRandom } from '../words/seeded-random.ts';
+import { weightOf } from './palette-centre.ts';
 import { type PaletteCounts, paletteClusters } from './palette-clusters.ts';
 import {
 	type PaletteSource,
@@ -133,7 +134,7 @@ export function derivePalette(sources: readonly PaletteSource[], options: Derive
 		})),
 		photos.length,
 	);
-	const clusterWeight = clusters.reduce((sum, { weight }) => sum + weight, 0);
+	const clusterWeight = weightOf(clusters);
 	const lockedWeight = weightOfLocked(locked, taken, pool, clusters.length);
 	const derived = clusters.map(
 		({ lab, weight, spread }, index): PaletteColour => ({
@@ -150,7 +151,7 @@ export function derivePalette(sources: readonly PaletteSource[], options: Derive
 			origin: 'derived',
 		}),
 	);
-	const lockedTotal = locked.reduce((sum, { weight }) => sum + weight, 0);
+	const lockedTotal = weightOf(locked);
 	const kept = locked.map((colour) => ({
 		...colour,
 		weight: lockedTotal > 0 ? (lockedWeight * colour.weight) / lockedTotal : lockedWeight / locked.length,

@@ -175,6 +175,14 @@ describe('a table of garments from elsewhere', () => {
 		expect(problems.first).toHaveLength(100);
 	});
 
+	it('takes steps from 0 to 3 and no others', async () => {
+		const { added, problems } = await found(
+			`name,kind,loved\n${['-1', '0', '3', '4', '1.5'].map((step) => `Hat,hat,${step}\n`).join('')}`,
+		);
+		expect(added.map(({ loved }) => loved)).toEqual([0, 3]);
+		expect(problems.first.map(({ line }) => line)).toEqual([2, 5, 6]);
+	});
+
 	it('says how many are like a garment that is there already, and refuses one id twice', async () => {
 		const { added, likeOthers, problems } = await found('id,name,kind\n,"coat, LONG",coat\nx,Hat,hat\nx,Hat,hat\n');
 		expect(added).toHaveLength(2);
