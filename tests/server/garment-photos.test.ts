@@ -101,6 +101,15 @@ describe('a photo that shows two garments', () => {
 		expect((await test.services.store.photos.get(part))!.correction).toEqual({ byHand: { warmer: 3, lighter: 0 } });
 	});
 
+	it('is cut however thin a box is drawn: a pixel of the photo is the least', async () => {
+		const thin = { ...LEFT, right: 0.0001 };
+		const { status, body } = await test.send('POST', `/api/garments/${id}/split`, { photoId, boxes: [thin, RIGHT] });
+		expect(status).toBe(200);
+		const part = await test.services.store.photos.original(body.garments[0].photoIds[0]);
+		expect((await sharp(part).metadata()).width).toBe(1);
+		await test.services.jobs.settled();
+	});
+
 	it.each([
 		['no width', () => [LEFT, { ...RIGHT, right: 0.5 }], 400],
 		['the same box twice', () => [LEFT, LEFT], 400],
