@@ -50,8 +50,8 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'season',
 		'shorts in a cold spring',
-		'it is for days of 18 degrees or more, and a warm day of the season has 12',
-		'es ist für Tage ab 18 Grad, und ein warmer Tag der Saison hat 12',
+		'it is for days of 21 degrees or more, and a warm day of the season has 12',
+		'es ist für Tage ab 21 Grad, und ein warmer Tag der Saison hat 12',
 	],
 	[
 		'enough',

@@ -1,6 +1,6 @@
 import { say } from '../../language/speak.ts';
 import { derivePalette } from '../../wardrobe/palette/palette.ts';
-import type { Palette, PaletteColour } from '../../wardrobe/words/palette-colour.ts';
+import { colourWord, type Palette, type PaletteColour } from '../../wardrobe/words/palette-colour.ts';
 import type { Reading } from '../../wardrobe/words/reading.ts';
 import { parsedWords } from '../parsed-words.ts';
 import { readInOrder } from '../read-photos.ts';
@@ -31,9 +31,9 @@ function surenessOf({ photos, firmness, origin }: PaletteColour): string {
 export function textOfPalette(palette: Palette): string {
 	return palette.colours
 		.map((colour) => {
-			const { lab, weight, role, name, label } = colour;
+			const { lab, weight, role, name } = colour;
 			const shown = lab.map((n) => n.toFixed(1).padStart(6)).join('');
-			return `  ${role.padEnd(6)} ${String(Math.round(weight * 100)).padStart(3)} %  L*a*b*${shown}  ${label ? `${label} (${name})` : name}, ${surenessOf(colour)}`;
+			return `  ${role.padEnd(6)} ${String(Math.round(weight * 100)).padStart(3)} %  L*a*b*${shown}  ${colourWord(colour)} (${name}), ${surenessOf(colour)}`;
 		})
 		.join('\n');
 }

@@ -42,6 +42,7 @@ export const SEASON = {
 		adds: 'Ein solches Stück brächte dazu: {{outfits}}.',
 		tentative: 'Die Farbe selbst ist unsicher: Andere Bilder brächten sie vielleicht nicht wieder.',
 		stored: 'Hol zuerst „{{name}}“ zurück: Es ist eingelagert und könnte sie füllen.',
+		leftOut: 'Nimm zuerst {{name}} in die Auswahl: Es hängt auf der Stange und könnte sie füllen.',
 		slotShort: '{{slot}}: Die Saison will {{wanted}}, du hast {{held}}.',
 		slotOpen: '{{slot}}: Die Saison will {{wanted}}, in der Auswahl sind {{held}}.',
 		piece: 'Es fehlt: {{name}}.',

@@ -43,6 +43,7 @@ export const SEASON = {
 		adds: 'One such piece would add {{outfits}}.',
 		tentative: 'The colour itself is tentative: other pictures might not bring it back.',
 		stored: 'First bring {{name}} back: it is stored and could fill it.',
+		leftOut: 'First take {{name}} into the line-up: it hangs on the rail and could fill it.',
 		slotShort: '{{slot}}: the season wants {{wanted}}, you have {{held}}.',
 		slotOpen: '{{slot}}: the season wants {{wanted}}, the line-up has {{held}}.',
 		piece: 'Missing: {{name}}.',

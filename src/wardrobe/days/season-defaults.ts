@@ -18,9 +18,12 @@ const WARM_FROM = 20;
 const JUMPERS_UP_TO = 10;
 const TIGHTS_UP_TO = 10;
 
+/** Whether a season has days on which one layer is not enough. */
+export const hasColdDays = ({ coldDay }: Pick<SeasonDays, 'coldDay'>): boolean => coldDay <= JUMPERS_UP_TO;
+
 /** Jumpers, cardigans and the like over another top that a season needs, where `topDays` of its days are worn in tops. Common practice, no source. */
-export const neededLayers = ({ coldDay }: SeasonDays, topDays: number): number =>
-	coldDay <= JUMPERS_UP_TO ? Math.ceil(topDays / 4) : 1;
+export const neededLayers = (days: SeasonDays, topDays: number): number =>
+	hasColdDays(days) ? Math.ceil(topDays / 4) : 1;
 
 /**
  * Pieces a season needs by slot, so that they last from one wash to the next with one spare: a fresh top a day, a jumper or cardigan over it where it is cold, bottoms for

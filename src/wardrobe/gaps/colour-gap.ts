@@ -14,6 +14,7 @@ import type { Slot } from '../words/slot.ts';
 import type { AskedColour } from './bands.ts';
 import type { Gap } from './gap.ts';
 import type { GapFacts } from './gap-facts.ts';
+import { spareWords, storedOf } from './spare-garment.ts';
 
 /** A colour whose uncovered part is smaller is not worth a piece: about half of one garment in a set of 33. */
 const LEAST_MISSING_WEIGHT = 0.015;
@@ -33,7 +34,7 @@ export function isMissing({ paletteColourId, amount, missing }: AskedColour, sho
 	return missing >= part * LEAST_MISSING_WEIGHT && missing / amount >= part * LEAST_MISSING_SHARE;
 }
 
-/** The stored garment nearest the colour, of the slot where one is given; null where none is near enough to cover it. */
+/** The garment that is not held nearest the colour, of the slot where one is given; null where none is near enough to cover it. */
 function storedNear(spare: readonly Garment[], slot: Slot | null, colour: PaletteColour): Garment | null {
 	const near = spare
 		.filter(({ kind }) => slot === null || slotOfKind(kind) === slot)
@@ -87,7 +88,7 @@ export function colourGap(
 	const stored = storedNear(spare, worn ? slot : null, colour);
 	const tentative = isTentative(colour);
 	const sentence = [
-		stored ? say('gaps.stored', { name: stored.name }) : '',
+		spareWords(stored),
 		say(missing > ALL_MISSING ? 'gaps.allMissing' : 'gaps.partMissing', {
 			colour: colourWord(colour),
 			percent: Math.round(missing * 100),
@@ -119,7 +120,7 @@ export function colourGap(
 		paletteShare: asked.missing,
 		outfitsAdded,
 		tentative,
-		storedFirst: stored?.id ?? null,
+		storedFirst: storedOf(stored),
 		sentence: sentence.filter(Boolean).join(' '),
 	};
 }

@@ -1,6 +1,8 @@
 import { isInSeason } from '../days/in-season.ts';
+import { fitsPalette } from '../fit/fit.ts';
 import { wearsFull } from '../pictures/wears-full.ts';
 import { WORTH_STEP } from '../pictures/wished-pieces.ts';
+import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { heldGarments, type SeasonInput } from '../words/season-input.ts';
 import { SLOTS } from '../words/slot.ts';
@@ -27,14 +29,18 @@ const byBoard = (a: Gap, b: Gap): number =>
 /** The gaps that stood in the season's list when they were last noted, in their order; none before that. */
 export const gapsShownBefore = ({ lineUp }: SeasonInput): readonly string[] => lineUp?.gapIds ?? [];
 
+/** Whether an owned garment that is not held could fill a gap: in season and stored, or on the rail, whole and of the palette: what was left out for its colour fills none. */
+const isSpare = (garment: Garment, { season, palette }: SeasonInput): boolean =>
+	isInSeason(garment, season) &&
+	(garment.place === 'stored' ||
+		(garment.place === 'rail' && garment.condition !== 'worn-out' && fitsPalette(garment, palette)));
+
 /**
  * What is missing: tentative colours last, else by the pictures that one such piece likely makes wearable and the share of the palette that is open in its colour, then pieces
  * before colours before slots. Once they were noted they keep their order until one is worth clearly more: no new photo shuffles them.
  */
 export function gapsOf(input: SeasonInput, facts: GapFacts, held = heldGarments(input)): Gap[] {
-	const spare = input.garments.filter(
-		(garment) => garment.place === 'stored' && !held.includes(garment) && isInSeason(garment, input.season),
-	);
+	const spare = input.garments.filter((garment) => !held.includes(garment) && isSpare(garment, input));
 	const pieces = facts.wished.map(({ piece, outfitsAdded }) => pieceGap(piece, outfitsAdded, input, facts));
 	const before = gapsShownBefore(input);
 	const shown = new Set(before);

@@ -9,6 +9,7 @@ import type { SeasonInput } from '../words/season-input.ts';
 import type { Slot } from '../words/slot.ts';
 import type { Gap } from './gap.ts';
 import type { GapFacts } from './gap-facts.ts';
+import { spareWords, storedOf } from './spare-garment.ts';
 
 /** A slot with fewer pieces than the season needs, in the palette colour that would add most outfits. */
 export function slotGap(
@@ -27,7 +28,7 @@ export function slotGap(
 		.sort((a, b) => b.fit - a.fit || (a.garment.id < b.garment.id ? -1 : 1))
 		.map(({ garment }) => garment);
 	const sentence = [
-		stored ? say('gaps.stored', { name: stored.name }) : '',
+		spareWords(stored ?? null),
 		say((lineUp?.garmentIds.length ?? 0) > 0 ? 'gaps.slotOpen' : 'gaps.slotShort', {
 			slot: asSentence(say(`slots.${slot}`)),
 			wanted,
@@ -55,7 +56,7 @@ export function slotGap(
 		paletteShare: 0,
 		outfitsAdded: best?.outfitsAdded ?? rangeOf([0]),
 		tentative: false,
-		storedFirst: stored?.id ?? null,
+		storedFirst: storedOf(stored ?? null),
 		sentence: sentence.filter(Boolean).join(' '),
 	};
 }

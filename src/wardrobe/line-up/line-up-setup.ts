@@ -1,3 +1,4 @@
+import { isNeutral } from '../../colour/neutrality.ts';
 import { say } from '../../language/speak.ts';
 import { askedDays, offerOf } from '../days/enough.ts';
 import { outOfSeason } from '../days/in-season.ts';
@@ -8,6 +9,7 @@ import { fitPercentOf, likelyVerdict, nearestColour } from '../fit/fit.ts';
 import { lookAlikes } from '../fit/look-alikes.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { type PairTable, pairTable } from '../pairs/pair-table.ts';
+import { isWornLikeNeutral } from '../palette/palette-roles.ts';
 import { picturesOf } from '../pictures/picture.ts';
 import { answeringGarments } from '../pictures/wearable-count.ts';
 import { wearsFull } from '../pictures/wears-full.ts';
@@ -15,6 +17,7 @@ import { asSentence } from '../words/as-sentence.ts';
 import type { Garment } from '../words/garment.ts';
 import { factsOfKind, slotOfKind } from '../words/kind.ts';
 import { weightsOf } from '../words/line-up-weights.ts';
+import { mainSwatch } from '../words/main-colour.ts';
 import { type Palette, vouchingColours } from '../words/palette-colour.ts';
 import type { Quotas } from '../words/season.ts';
 import type { SeasonInput } from '../words/season-input.ts';
@@ -107,6 +110,12 @@ const isJoined = (table: PairTable, index: number): boolean =>
 		(_, other) => other !== index && ['approved', 'worn', 'inspired'].includes(table.kind(index, other)),
 	);
 
+/** Black, white, grey, and what is worn like them (navy, denim, camel, brown): it may not be of the palette, but clashes with nothing in it. Common practice, no source. */
+function isPlainBasic(garment: Garment): boolean {
+	const main = mainSwatch(garment)?.lab;
+	return main !== undefined && (isNeutral(main) || isWornLikeNeutral(main));
+}
+
 /** Cloth of each palette colour that each garment brings, row-major; a whole top = 1. */
 function holdsOf(garments: readonly Garment[], palette: Palette): Float64Array {
 	const colours = vouchingColours(palette);
@@ -141,7 +150,7 @@ const answeredPictures = ({ inspirations }: SeasonInput, garments: readonly Garm
 	);
 
 /**
- * Sets up the choice of a season's line-up. Left out are garments that are leaving or gone, of another part of the year, worn out, or more layers than warm days need, or off the palette with nothing that joins them to
+ * Sets up the choice of a season's line-up. Left out are garments that are leaving or gone, of another part of the year, worn out, or more layers than a season without cold days needs, or coloured and off the palette with nothing that joins them to
  * anything: a place stays open rather than being filled with what clashes, but for the only coat that is warm enough. What must be kept, favourites, basics and much-worn pieces are never left out for their colour. Stored ones may come back.
  */
 export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSetup {
@@ -158,7 +167,11 @@ export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSet
 	const isSettled = likingOf(free, input).settled;
 	const hasPalette = vouchingColours(palette).length > 0;
 	const isFiller = (garment: Garment, index: number) =>
-		hasPalette && garment.swatches.length > 0 && likelyVerdict(garment, palette) === 'off' && !isJoined(joined, index);
+		hasPalette &&
+		garment.swatches.length > 0 &&
+		likelyVerdict(garment, palette) === 'off' &&
+		!isPlainBasic(garment) &&
+		!isJoined(joined, index);
 	const days = daysOfSeason(season);
 	const need = outerNeed(days);
 	const isWarm = (garment: Garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need;

@@ -1,4 +1,4 @@
-import { neededLayers } from '../days/season-defaults.ts';
+import { hasColdDays, neededLayers } from '../days/season-defaults.ts';
 import { daysOfSeason } from '../days/usual-days.ts';
 import { fitPercentOf } from '../fit/fit.ts';
 import type { Garment } from '../words/garment.ts';
@@ -7,12 +7,9 @@ import type { Quotas } from '../words/season.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { likingOf } from './line-up-liking.ts';
 
-/** Nobody wears a jumper on a day so warm: layers are for the season's cool days alone. Common practice, no source. */
-const WARM_DAY = 20;
-
 /**
- * Jumpers, cardigans and the like beyond those that a season with warm days needs, while other tops fill their places: the ones liked and fitting least. What must be kept, favourites, basics
- * and much-worn pieces stay. None where no day is warm.
+ * Jumpers, cardigans and the like beyond those that a season without cold days needs, while other tops fill their places: the ones liked and fitting least. What must be kept, favourites, basics
+ * and much-worn pieces stay.  None where some days are cold.
  */
 export function spareLayers(
 	garments: readonly Garment[],
@@ -20,7 +17,7 @@ export function spareLayers(
 	{ mustKeep, quotas }: { readonly mustKeep: readonly string[]; readonly quotas: Quotas },
 ): ReadonlySet<Garment> {
 	const days = daysOfSeason(input.season);
-	if (days.warmDay < WARM_DAY) return new Set();
+	if (hasColdDays(days)) return new Set();
 	const { loved, settled } = likingOf(garments, input);
 	const isLayer = ({ kind }: Garment) => factsOfKind(kind).over === true;
 	const others = garments.filter((garment) => slotOfKind(garment.kind) === 'top' && !isLayer(garment)).length;

@@ -8,7 +8,7 @@ import type { PairTable } from '../pairs/pair-table.ts';
 import { type Partner, partnersIn } from '../pairs/partners.ts';
 import { daysBetween } from '../words/days-between.ts';
 import type { Garment, Place } from '../words/garment.ts';
-import type { GarmentWear } from '../words/garment-wears.ts';
+import { type GarmentWear, wearsTell } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import type { Slot } from '../words/slot.ts';
@@ -66,6 +66,7 @@ export function garmentReports(
 	const lonerOf = new Map(loners.map((one) => [one.garmentId, one]));
 	const twinsOf = twinsByGarment(twins);
 	const garmentOf = new Map(garments.map((garment) => [garment.id, garment]));
+	const tells = wearsTell(garments, wears);
 	// Not worn means nothing before the first day on which any wear was noted.
 	const notedSince = wears.map(({ on }) => on).sort()[0] ?? today;
 	const reportOf = (garment: Garment, index: number): GarmentReport => {
@@ -98,7 +99,7 @@ export function garmentReports(
 			loner,
 			twins: own,
 			wear,
-			sorting: sortingOf(garment, facts, season, back.wearsThisYear > 0),
+			sorting: sortingOf(garment, facts, season, back.wearsThisYear > 0 && tells(garment)),
 		};
 	};
 	return garments.map(reportOf).sort((a, b) => b.fit.percent - a.fit.percent || (a.garmentId < b.garmentId ? -1 : 1));

@@ -1,7 +1,7 @@
 import { say } from '../../language/speak.ts';
 import { nearestColour } from '../fit/fit.ts';
 import type { Garment } from '../words/garment.ts';
-import { type GarmentWear, garmentWears } from '../words/garment-wears.ts';
+import { type GarmentWear, garmentWears, wearsTell } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { type Palette, vouchingColours } from '../words/palette-colour.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
@@ -68,14 +68,15 @@ export function lookBack(
 	const thisYear = new Map(told.map(({ garmentId, wearsThisYear }) => [garmentId, wearsThisYear]));
 	const wearsOf = (id: string) => thisYear.get(id) ?? 0;
 	const wearsThisYear = told.reduce((sum, one) => sum + one.wearsThisYear, 0);
-	const neverWorn = told.filter(({ wearsThisYear }) => wearsThisYear === 0).map(({ garmentId }) => garmentId);
+	const tells = wearsTell(here, wears);
+	const neverWorn = here.filter((garment) => tells(garment) && wearsOf(garment.id) === 0).map(({ id }) => id);
 	const sentence =
 		wearsThisYear === 0
 			? say('lookBack.none')
 			: say('lookBack.some', {
 					wears: say('counts.wears', { count: wearsThisYear }),
 					never: neverWorn.length,
-					garments: say('counts.garments', { count: here.length }),
+					garments: say('counts.garments', { count: here.filter(tells).length }),
 				});
 	return {
 		garments: told,

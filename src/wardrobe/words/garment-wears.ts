@@ -2,6 +2,8 @@ import { moneyText } from '../../language/numbers.ts';
 import { say } from '../../language/speak.ts';
 import { daysBetween } from './days-between.ts';
 import type { Garment } from './garment.ts';
+import { slotOfKind } from './kind.ts';
+import type { Slot } from './slot.ts';
 import type { Wear } from './wear.ts';
 
 /** What the wears say of one garment, over the whole time noted. */
@@ -54,6 +56,16 @@ function garmentWear(garment: Garment, dates: readonly string[], today: string):
 		costPerWear,
 		sentence: wearSentence(garment, dates.length, unwornDays, costPerWear),
 	};
+}
+
+/** Slots that people leave out when they note what they wore. Common practice, no source. */
+const LEFT_OUT: readonly Slot[] = ['legwear', 'accessory'];
+
+/** Tells of which garments no noted wear means not worn: of tights, socks and accessories only where some of their slot was ever noted. */
+export function wearsTell(garments: readonly Garment[], wears: readonly Wear[]): (garment: Garment) => boolean {
+	const worn = new Set(wears.map(({ garmentId }) => garmentId));
+	const noted = new Set(garments.filter(({ id }) => worn.has(id)).map(({ kind }) => slotOfKind(kind)));
+	return ({ kind }) => !LEFT_OUT.includes(slotOfKind(kind)) || noted.has(slotOfKind(kind));
 }
 
 /** What the wears say of each garment, in their order; wears on days after `today` are left out. */

@@ -134,7 +134,7 @@ describe('a garment of another part of the year', () => {
 
 	it('says why in half a sentence', () => {
 		expect(outOfSeason(aGarment({ id: 'it', kind: 'shorts' }), winter)).toBe(
-			'it is for days of 18 degrees or more, and a warm day of the season has 9',
+			'it is for days of 21 degrees or more, and a warm day of the season has 9',
 		);
 		expect(outOfSeason(aGarment({ id: 'it', yearParts: ['summer'] }), winter)).toBe('it is for summer, not winter');
 	});

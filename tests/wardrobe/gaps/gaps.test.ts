@@ -9,6 +9,7 @@ import { wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
 import { wornAs } from '../../../src/wardrobe/pictures/worn-as.ts';
 import { seasonReport } from '../../../src/wardrobe/season/report.ts';
 import { wishFromGap } from '../../../src/wardrobe/wishes/wishes.ts';
+import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import type { Piece } from '../../../src/wardrobe/words/reading.ts';
 import { heldGarments, type SeasonInput } from '../../../src/wardrobe/words/season-input.ts';
 import { aSeasonInput } from '../../support/build-season.ts';
@@ -139,6 +140,21 @@ describe('a gap', () => {
 		const tops = (input: SeasonInput) => gapsIn(input).find(({ id }) => id === 'slot top')!.sentence;
 		expect(tops(aSeasonInput({ garments }))).toContain('you have 3');
 		expect(tops(aSeasonInput({ garments, lineUp }))).toContain('the line-up has 1');
+	});
+
+	it('is filled first by what hangs on the rail and was left out of the line-up, unless for its colour or state', () => {
+		const left = (changes: Parameters<typeof aGarment>[0]) => aGarment({ kind: 'skirt', lab: RUST, ...changes });
+		const garments = [...three, left({ id: 'rust skirt' })];
+		const lineUp = { seasonId: 'spring', garmentIds: ['oat shirt', 'ink trousers'], mustKeep: [], neverUse: [] };
+		const bottoms = (skirt: Garment) =>
+			gapsIn(aSeasonInput({ garments: [...three, skirt], lineUp })).find(({ id }) => id === 'slot bottom')!;
+		expect(bottoms(garments.at(-1)!)).toMatchObject({ storedFirst: null });
+		expect(bottoms(garments.at(-1)!).sentence).toMatch(/^First take rust skirt into the line-up: /);
+		for (const unfit of [
+			left({ id: 'lime skirt', lab: [85, -40, 75] }),
+			left({ id: 'old skirt', condition: 'worn-out' }),
+		])
+			expect(bottoms(unfit).sentence).toMatch(/^Trousers and skirts: /);
 	});
 
 	it('is no dress in the wardrobe of somebody who wears none', () => {

@@ -143,6 +143,25 @@ describe('the set that a person would choose', () => {
 		expect(lineUpOf(without).garmentIds.filter((id) => id.startsWith('jumper'))).toHaveLength(3);
 	});
 
+	it('has as many jumpers as it likes in an autumn with cold days, however warm its first week', () => {
+		const jumpers = [OAT, RUST, INK].map((lab, at) => aGarment({ id: `jumper ${at}`, kind: 'jumper', lab }));
+		const asked = { garments: [...jumpers, shirt('oat', OAT), inkTrousers('trousers')], quotas: { top: 4, bottom: 1 } };
+		expect(lineUpOf({ ...asked, days: { coldDay: 6, warmDay: 20 } }).garmentIds).toHaveLength(5);
+	});
+
+	it('fills a place with black, white, navy or camel that is not of the palette rather than leave it open', () => {
+		const garments = [
+			shirt('oat', OAT),
+			shirt('white', [96, 0, 1]),
+			inkTrousers('trousers'),
+			aGarment({ id: 'tights', kind: 'tights', lab: [10, 0, 0] }),
+			aGarment({ id: 'lime tights', kind: 'tights', lab: [85, -40, 75] }),
+		];
+		const { garmentIds, openBySlot } = lineUpOf({ garments, quotas: { top: 2, bottom: 1, legwear: 2 } });
+		expect([...garmentIds].sort()).toEqual(['oat', 'tights', 'trousers', 'white']);
+		expect(openBySlot).toMatchObject({ legwear: 1 });
+	});
+
 	it('keeps no place for a dress in the wardrobe of somebody who wears none', () => {
 		const bottoms = Array.from({ length: 8 }, (_, at) => inkTrousers(`trousers ${at}`));
 		const asked = { garments: [...bottoms, shirt('oat', OAT)], quotas: { top: 1, bottom: 2, full: 1 } };

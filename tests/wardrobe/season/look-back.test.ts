@@ -27,6 +27,21 @@ const back = lookBack(
 const of = (id: string) => back.garments.find(({ garmentId }) => garmentId === id)!;
 
 describe('the look-back', () => {
+	it('holds no missing wear against tights, socks and bags where nobody notes them', () => {
+		const beside = [
+			aGarment({ id: 'tights', kind: 'tights', lab: INK }),
+			aGarment({ id: 'bag', kind: 'bag', lab: INK }),
+			aGarment({ id: 'hat', kind: 'hat', lab: INK }),
+		];
+		const wears = [...worn('oat shirt', '2026-03-01')];
+		const told = lookBack([...garments, ...beside], wears, aPalette(), TODAY);
+		expect(told.neverWorn).toEqual(['ink trousers', 'lime skirt', 'rust shirt']);
+		expect(told.sentence).toContain('3 of 4 garments');
+		const noted = lookBack([...garments, ...beside], [...wears, ...worn('bag', '2026-03-01')], aPalette(), TODAY);
+		expect(noted.neverWorn).toContain('hat');
+		expect(noted.neverWorn).not.toContain('tights');
+	});
+
 	it('counts wears, finds the last one and divides the price by them', () => {
 		expect(of('oat shirt')).toMatchObject({
 			wears: 3,
