@@ -9,6 +9,7 @@ import { fitPercentOf, likelyVerdict, nearestColour } from '../fit/fit.ts';
 import { lookAlikes } from '../fit/look-alikes.ts';
 import { pairContextOf } from '../pairs/pair-context.ts';
 import { type PairTable, pairTable } from '../pairs/pair-table.ts';
+import type { PairContext } from '../pairs/support.ts';
 import { isWornLikeNeutral } from '../palette/palette-roles.ts';
 import { picturesOf } from '../pictures/picture.ts';
 import { answeringGarments } from '../pictures/wearable-count.ts';
@@ -19,7 +20,7 @@ import { factsOfKind, slotOfKind } from '../words/kind.ts';
 import { weightsOf } from '../words/line-up-weights.ts';
 import { mainSwatch } from '../words/main-colour.ts';
 import { type Palette, vouchingColours } from '../words/palette-colour.ts';
-import type { Quotas } from '../words/season.ts';
+import type { Quotas, SeasonDays } from '../words/season.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS } from '../words/slot.ts';
 import { slotSize } from '../words/slot-size.ts';
@@ -149,20 +150,28 @@ const answeredPictures = ({ inspirations }: SeasonInput, garments: readonly Garm
 		(pieces) => pieces.length > 0 && pieces.every((answering) => answering.length > 0),
 	);
 
+/** Tells whether a coat or jacket is warm enough for the season's cold days; none is where the cold asks for none. */
+function warmEnough(days: SeasonDays): (garment: Garment) => boolean {
+	const need = outerNeed(days);
+	return (garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need;
+}
+
 /**
- * Sets up the choice of a season's line-up. Left out are garments that are leaving or gone, of another part of the year, worn out, or more layers than a season without cold days needs, or coloured and off the palette with nothing that joins them to
- * anything: a place stays open rather than being filled with what clashes, but for the only coat that is warm enough. What must be kept, favourites, basics and much-worn pieces are never left out for their colour. Stored ones may come back.
+ * The garments that may be chosen, those to prefer on a tie first. Left out are those that are leaving or gone, of another part of the year, worn out, more layers than a season without cold days needs, or coloured
+ * and off the palette with nothing that joins them to anything. `lastCoats`: those of them that are in for their warmth alone.
  */
-export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSetup {
+function choosable(
+	input: SeasonInput,
+	request: LineUpRequest,
+	context: PairContext,
+): { readonly garments: readonly Garment[]; readonly lastCoats: readonly Garment[] } {
 	const { season, palette } = input;
-	const request = wearsFull(input) ? asked : withoutFull(asked);
 	const mustKeep = new Set(request.mustKeep);
 	const neverUse = new Set(request.neverUse.filter((id) => !mustKeep.has(id)));
 	const free = input.garments
 		.filter((garment) => canBeChosen(garment) && !neverUse.has(garment.id))
 		.filter((garment) => mustKeep.has(garment.id) || outOfSeason(garment, season) === null)
 		.sort((a, b) => (tieText(a) < tieText(b) ? -1 : 1));
-	const context = pairContextOf(input);
 	const joined = pairTable(free, context);
 	const isSettled = likingOf(free, input).settled;
 	const hasPalette = vouchingColours(palette).length > 0;
@@ -172,17 +181,29 @@ export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSet
 		likelyVerdict(garment, palette) === 'off' &&
 		!isPlainBasic(garment) &&
 		!isJoined(joined, index);
-	const days = daysOfSeason(season);
-	const need = outerNeed(days);
-	const isWarm = (garment: Garment) => slotOfKind(garment.kind) === 'outer' && need > 0 && cloOf(garment) >= need;
 	const isSound = (garment: Garment, index: number) =>
 		mustKeep.has(garment.id) || isSettled[index] || (garment.condition !== 'worn-out' && !isFiller(garment, index));
 	const liked = free.filter(isSound);
 	const spared = spareLayers(liked, input, request);
 	const sound = liked.filter((garment) => !spared.has(garment));
 	// Nobody freezes for a palette: where the cold asks for a coat, one of the wrong colour is worn until a better one is found.
-	const lastCoats = need > JACKET_CLO && request.quotas.outer > 0 && !sound.some(isWarm) ? free.filter(isWarm) : [];
-	const garments = free.filter((garment) => sound.includes(garment) || lastCoats.includes(garment));
+	const days = daysOfSeason(season);
+	const isWarm = warmEnough(days);
+	const asksForCoat = outerNeed(days) > JACKET_CLO && request.quotas.outer > 0;
+	const lastCoats = asksForCoat && !sound.some(isWarm) ? free.filter(isWarm) : [];
+	return { garments: free.filter((garment) => sound.includes(garment) || lastCoats.includes(garment)), lastCoats };
+}
+
+/**
+ * Sets up the choice of a season's line-up. A place stays open rather than being filled with what clashes, but for the only coat that is warm enough. What must be kept, favourites, basics and much-worn pieces are
+ * never left out for their colour. Stored ones may come back.
+ */
+export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSetup {
+	const { season, palette } = input;
+	const request = wearsFull(input) ? asked : withoutFull(asked);
+	const context = pairContextOf(input);
+	const { garments, lastCoats } = choosable(input, request, context);
+	const days = daysOfSeason(season);
 	const table = pairTable(garments, context);
 	const asks = vouchingColours(palette).reduce((sum, { weight }) => sum + weight, 0) || 1;
 	const { loved, settled } = likingOf(garments, input);
@@ -201,9 +222,9 @@ export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSet
 		pictures: answeredPictures(input, garments),
 		weights: weightsOf(season),
 		quotas: request.quotas,
-		fixed: indicesOf(({ id }) => mustKeep.has(id)),
+		fixed: indicesOf(({ id }) => request.mustKeep.includes(id)),
 		settled: indicesOf((_, index) => settled[index]!),
-		warmOuter: new Set(indicesOf(isWarm)),
+		warmOuter: new Set(indicesOf(warmEnough(days))),
 	});
 	return {
 		input,
