@@ -11,6 +11,7 @@ import './style/tokens.css';
 import './style/base.css';
 import './style/controls.css';
 import './style/parts.css';
+import './style/uploads.css';
 import './style/shell.css';
 
 /** Loaded only where the program keeps many homes. */
