@@ -3,7 +3,7 @@ import { inLanguage } from '../language/speak.ts';
 import { sameLightGroups } from '../reading/light/same-light.ts';
 import { relit, surerLight } from '../reading/light/shown-light.ts';
 import type { PhotoRecord, Store } from '../store/store.ts';
-import type { Light } from '../wardrobe/words/light.ts';
+import { isToldByNeutral, type Light } from '../wardrobe/words/light.ts';
 import { errorOfShared } from '../wardrobe/words/light-error.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
 
@@ -27,7 +27,7 @@ export type Followed = {
 /** The light was measured on a neutral surface in the picture, so that others of the same light may use it. */
 function measuredLight(reading: Reading | null): Light | null {
 	const light = reading?.ownLight ?? null;
-	return light?.source === 'neutral-pointed' || light?.source === 'neutral-found' ? light : null;
+	return light && isToldByNeutral(light) ? light : null;
 }
 
 /** What another photo's light is in a photo that only shares it. */

@@ -21,6 +21,7 @@ export const LIGHT = {
 	trust: {
 		'by-hand': 'sein Licht wurde von Hand eingestellt',
 		'neutral-pointed': 'berichtigt nach dem neutralen Punkt, auf den du gezeigt hast',
+		doubtful: 'berichtigt nach dem, worauf du gezeigt hast, und das ist vielleicht weder weiß noch grau',
 		'neutral-found': 'berichtigt nach einem Weiß oder Grau, das im Bild gefunden wurde',
 		ground: 'berichtigt nach dem Untergrund, den es mit anderen Fotos teilt',
 		group: 'berichtigt nach einem anderen Bild im selben Licht',
@@ -55,8 +56,15 @@ export const LIGHT = {
 		burnt: 'Worauf du gezeigt hast, ist ausgebrannt.',
 		lamp: 'Worauf du gezeigt hast, ist viel heller als alles ringsum, wie ein Fenster oder eine Lampe.',
 		beyondWhite: 'Mit diesem Punkt als neutralem würde der Stoff heller als Weiß.',
-		outshone: 'Ein großer Teil des Bilds ist heller als das, worauf du gezeigt hast.',
-		open: 'Worauf du gezeigt hast, kann weiß oder grau sein.',
+		outshone:
+			'Ein großer Teil des Bilds ist heller als das, worauf du gezeigt hast. Also liegt es im Schatten oder ist kein Weiß.',
+		open: 'Worauf du gezeigt hast, kann weiß oder grau sein. Sage, was es ist.',
+		openCloth:
+			'Worauf du gezeigt hast, kann weiß oder grau sein. Sage, was es ist: Als weißes Papier würde der Stoff {{white}}, als Graukarte {{grey}}.',
+		itself: 'Du hast auf das Stück selbst gezeigt: Damit wird es weiß oder grau, was immer es ist.',
+		otherSurer: '{{sentence}} Der Punkt wurde weggelassen, weil der andere sicherer ist.',
+		unlike:
+			'In einem Licht sehen Weiß und Grau nie so aus wie diese beiden: Eines liegt in anderem Licht oder ist etwas anderes. Keines wurde verwendet. Zeige auf eines allein oder auf andere.',
 		refused:
 			'{{fault}} Es wurde nicht verwendet. Zeige auf weißes Papier oder eine Graukarte, die im Licht des Stoffs liegt.',
 		taken: 'Als {{what}} genommen (L* {{lightness}}).',
@@ -64,6 +72,7 @@ export const LIGHT = {
 		takenLight: 'Als {{what}} genommen (L* {{lightness}}), denn es ist so hell.',
 		takenOutshone: 'Als {{what}} genommen (L* {{lightness}}), denn ein großer Teil des Bilds ist heller.',
 		asked: '{{fault}} {{taken}} Sieh dir vorher und nachher an: Stimmt es?',
+		insisted: '{{fault}} {{taken}} Du hast gesagt, dass es stimmt. Sicherer werden die Farben dadurch nicht.',
 		white: 'weißes Papier',
 		grey: 'Graukarte',
 	},

@@ -30,7 +30,7 @@ export const REPORTS = {
 		both: 'weißem Papier und einer Graukarte',
 		errs: 'mit {{aid}} um {{error}}',
 		measured:
-			'Gemessen an 17 Telefonfotos einer Tafel bekannter Farben, meist einer Marke: Ohne gezeigtes Weiß oder Grau irren sie im Mittel um {{nothing}} (8 davon), {{aids}}.',
+			'Gemessen an 8 Telefonfotos einer Tafel bekannter Farben, 5 davon von einer Marke, mit Formeln, die ohne die beurteilte Marke angepasst wurden: Ohne gezeigtes Weiß oder Grau irren sie im Mittel um {{nothing}}, {{aids}}.',
 	},
 	surerLight: {
 		alone_one: 'mit {{aid}} allein etwa {{count}}',

@@ -29,7 +29,7 @@ export const REPORTS = {
 		both: 'white paper and a grey card',
 		errs: 'with {{aid}} by {{error}}',
 		measured:
-			'Measured on 17 phone photos of a chart of known colours, mostly of one make: with nothing pointed at they err by {{nothing}} on average (8 of them), {{aids}}.',
+			'Measured on 8 phone photos of a chart of known colours, 5 of them of one make, by formulas fitted without the make that is judged: with nothing pointed at they err by {{nothing}} on average, {{aids}}.',
 	},
 	surerLight: {
 		alone_one: 'with {{aid}} alone about {{count}}',

@@ -1,6 +1,6 @@
 import type { Lab65 } from '../../colour/lab65.ts';
 import { medianOf } from '../../colour/median.ts';
-import type { CameraKind, Light } from '../../wardrobe/words/light.ts';
+import { type CameraKind, isToldByNeutral, type Light } from '../../wardrobe/words/light.ts';
 import type { SeenGround } from '../../wardrobe/words/reading.ts';
 import { correctedBy } from '../light/light-model.ts';
 
@@ -55,8 +55,7 @@ export function atLightness([was, a, b]: Lab65, L: number): Lab65 {
 /** A colour of the photo as it is by the photo's own light. */
 export const ownColour = ({ ownLight }: GroundPhoto, lab: Lab65): Lab65 => correctedBy(ownLight.model ?? null)(lab);
 
-const isMeasured = ({ ownLight }: GroundPhoto): boolean =>
-	ownLight.source === 'neutral-pointed' || ownLight.source === 'neutral-found';
+const isMeasured = ({ ownLight }: GroundPhoto): boolean => isToldByNeutral(ownLight);
 
 const distance = (one: Lab65, other: Lab65): number =>
 	Math.hypot(one[0] - other[0], one[1] - other[1], one[2] - other[2]);

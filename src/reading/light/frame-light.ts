@@ -7,8 +7,8 @@ export type FrameLight = {
 	readonly surround: number | null;
 	/** Whether more than half of what lies around has one and the same value: made on a computer, as a shop's cut-out is. */
 	readonly isFlat: boolean;
-	/** Luminances of the whole picture, sampled, rising. */
-	readonly luminances: Float64Array;
+	/** Linear red, green and blue (0..1) of the whole picture, one sampled pixel after the other. */
+	readonly lights: Float32Array;
 };
 
 /** What lies within this share of the shorter side from an edge is around the thing photographed, which lies in the middle. */
@@ -18,11 +18,8 @@ const LEAST_SHARE = 0.02;
 /** Pixels looked at along the longer side, about. */
 const LOOKED_AT_SIDE = 220;
 
-/** Luminance of one pixel, 0..1. */
-export const luminanceAt = (rgb: Uint8Array, from: number): number =>
-	0.2126 * LINEAR_OF_8_BIT[rgb[from]!]! +
-	0.7152 * LINEAR_OF_8_BIT[rgb[from + 1]!]! +
-	0.0722 * LINEAR_OF_8_BIT[rgb[from + 2]!]!;
+/** Luminance 0..1 of linear sRGB. */
+export const luminanceOfLinear = (r: number, g: number, b: number): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;
 
 /** Measures the picture's light; `labels` null (a scene) counts all of it as surround near the edges. Transparent pixels are no light. */
 export function frameLight(pixels: Pixels, labels: LabelMap | null): FrameLight {
@@ -37,27 +34,23 @@ export function frameLight(pixels: Pixels, labels: LabelMap | null): FrameLight 
 			const at = row * widthPx + column;
 			const label = classes ? classes[at]! : BACKGROUND;
 			if (label === TRANSPARENT) continue;
-			const Y = luminanceAt(rgb, at * 3);
-			all.push(Y);
+			const [r, g, b] = [0, 1, 2].map((k) => LINEAR_OF_8_BIT[rgb[at * 3 + k]!]!) as [number, number, number];
+			all.push(r, g, b);
 			const isNearEdge = Math.min(row, column, heightPx - 1 - row, widthPx - 1 - column) < edge;
-			if (isNearEdge && label === BACKGROUND) around.push(Y);
+			if (isNearEdge && label === BACKGROUND) around.push(luminanceOfLinear(r, g, b));
 		}
 	}
-	const luminances = Float64Array.from(all).sort();
 	const ring = Float64Array.from(around).sort();
-	const surround = ring.length < LEAST_SHARE * all.length || ring.length === 0 ? null : ring[ring.length >> 2]!;
-	return { surround, isFlat: surround !== null && hasMode(ring), luminances };
+	const isSeen = ring.length > 0 && ring.length >= (LEAST_SHARE * all.length) / 3;
+	const surround = isSeen ? ring[ring.length >> 2]! : null;
+	return { surround, isFlat: surround !== null && hasMode(ring), lights: Float32Array.from(all) };
 }
 
-/** Share of the picture, 0..1, that is brighter than `Y` times `factor`. */
-export function shareBrighter({ luminances }: FrameLight, Y: number, factor: number): number {
-	let [low, high] = [0, luminances.length];
-	while (low < high) {
-		const middle = (low + high) >> 1;
-		if (luminances[middle]! > Y * factor) high = middle;
-		else low = middle + 1;
-	}
-	return luminances.length === 0 ? 0 : 1 - low / luminances.length;
+/** Share of the picture, 0..1, whose linear red, green and blue are such; 0 for a picture without a pixel. */
+export function shareOf({ lights }: FrameLight, isSuch: (r: number, g: number, b: number) => boolean): number {
+	let count = 0;
+	for (let at = 0; at < lights.length; at += 3) if (isSuch(lights[at]!, lights[at + 1]!, lights[at + 2]!)) count++;
+	return lights.length === 0 ? 0 : (3 * count) / lights.length;
 }
 
 /** Whether one value fills more than half of a rising list: then it stands in the middle, and half the list further on or back. */

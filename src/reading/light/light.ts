@@ -3,13 +3,13 @@ import { say } from '../../language/speak.ts';
 import type { CameraKind, Light, LightModel, LightSource } from '../../wardrobe/words/light.ts';
 import { errorOfNeutrals, errorOfNothing, type TellingNeutrals } from '../../wardrobe/words/light-error.ts';
 import { type Correction, type NeutralJudgement, type NeutralPoint, neutralsOf } from '../../wardrobe/words/reading.ts';
-import type { LabelMap, Pixels } from '../pixels.ts';
+import { BACKGROUND, isClothes, type LabelMap, type Pixels } from '../pixels.ts';
 import { type SeenPatch, seenPatch } from './eyedropper.ts';
 import { foundNeutrals } from './found-neutrals.ts';
 import { type FrameLight, frameLight } from './frame-light.ts';
 import { UNTOLD_PHONE } from './light-model.ts';
 import { CARD_LIGHTNESS, type JudgedNeutral, judgedNeutral, PAPER_LIGHTNESS } from './neutral-guard.ts';
-import { modelFromNeutrals } from './neutral-model.ts';
+import { modelFromNeutrals, standTogether } from './neutral-model.ts';
 import { shownLight } from './shown-light.ts';
 
 /** A photo as far as its light is concerned. */
@@ -34,6 +34,9 @@ export type LightCorrection = {
 
 type SeenPoint = { readonly point: NeutralPoint; readonly patch: SeenPatch };
 
+const isOnCloth = (labels: LabelMap | null, { x, y }: NeutralPoint): boolean =>
+	labels !== null && isClothes(labels.classes[Math.floor(y) * labels.widthPx + Math.floor(x)] ?? BACKGROUND);
+
 /** Of two neutrals whose lightness nobody told, the brighter is the white paper and the other the grey card. */
 function toldApart(seen: readonly SeenPoint[]): readonly SeenPoint[] {
 	if (seen.length !== 2 || seen.some(({ point }) => point.lightness !== undefined)) return seen;
@@ -57,25 +60,44 @@ function untold(camera: CameraKind): Light {
 	return { source: 'none', cast: null, strength: 0, reason, model, error: errorOfNothing(camera) };
 }
 
-/** The first white and the first grey of some neutrals; null where there is neither. */
-function tellingOf(neutrals: readonly JudgedNeutral[]): TellingNeutrals | null {
+/** The first white and the first grey that were not refused; null where there is neither. */
+function tellingOf(judged: readonly JudgedNeutral[]): TellingNeutrals | null {
 	const first = (kind: 'white' | 'grey') =>
-		neutrals.find((one) => one.kind === kind && one.answer !== 'refused')?.neutral ?? null;
+		judged.find((one) => one.kind === kind && one.answer !== 'refused')?.neutral ?? null;
 	const telling = { white: first('white'), grey: first('grey') };
 	return telling.white || telling.grey ? telling : null;
 }
 
+/** Neutrals refused one and all, or those that are in doubt, for what they are together. */
+const refusing = (judged: readonly JudgedNeutral[], why: (one: JudgedNeutral) => string | null): JudgedNeutral[] =>
+	judged.map((one) => {
+		const sentence = one.answer === 'refused' ? null : why(one);
+		return sentence === null ? one : { ...one, answer: 'refused', sentence };
+	});
+
+/** Several neutrals judged together: one in doubt is not needed beside a certain one, and a white and a grey that no camera shows so tell nothing. */
+function judgedTogether(judged: readonly JudgedNeutral[], camera: CameraKind): readonly JudgedNeutral[] {
+	const isOneCertain = judged.some(({ answer, isCertain }) => answer === 'taken' && isCertain);
+	const kept = isOneCertain
+		? refusing(judged, ({ isCertain, sentence }) => (isCertain ? null : say('neutral.otherSurer', { sentence })))
+		: judged;
+	const telling = tellingOf(kept);
+	if (!telling?.white || !telling.grey || standTogether(telling.white, telling.grey, camera)) return kept;
+	return refusing(kept, () => say('neutral.unlike'));
+}
+
 const whichOf = ({ white, grey }: TellingNeutrals) => (white && grey ? 'both' : white ? 'white' : 'grey');
 
+/** The light by what was pointed at. What is in doubt, also where the user insists on it, makes nothing surer. */
 function fromPointed(judged: readonly JudgedNeutral[], camera: CameraKind, frame: FrameLight): Light | null {
 	const telling = tellingOf(judged);
 	if (!telling) return null;
 	const sentences = judged.map(({ sentence }) => sentence).join(' ');
-	// What is in question and not confirmed makes nothing surer.
-	const certain = tellingOf(judged.filter(({ answer }) => answer === 'taken'));
-	const error = certain ? errorOfNeutrals(certain, camera, false) : errorOfNothing(camera);
+	const isCertain = judged.every((one) => one.answer === 'refused' || one.isCertain);
+	const error = isCertain ? errorOfNeutrals(telling, camera, false) : errorOfNothing(camera);
 	const reason = `${say(`light.pointed_${whichOf(telling)}`)} ${sentences}`;
-	return measured('neutral-pointed', modelFromNeutrals(telling, camera, frame.surround), error, reason);
+	const light = measured('neutral-pointed', modelFromNeutrals(telling, camera, frame.surround), error, reason);
+	return isCertain ? light : { ...light, strength: 0 };
 }
 
 function fromFound({ pixels, labels, camera }: LitPicture, frame: FrameLight): Light | null {
@@ -95,7 +117,12 @@ export function lightOf(picture: LitPicture, correction: Correction, shared: Lig
 	const { pixels, camera, cloth } = picture;
 	const frame = frameLight(pixels, picture.labels);
 	const seen = neutralsOf(correction).map((point) => ({ point, patch: seenPatch(pixels, point.x, point.y) }));
-	const judged = toldApart(seen).map(({ point, patch }) => judgedNeutral(point, patch, { frame, camera, cloth }));
+	const judged = judgedTogether(
+		toldApart(seen).map(({ point, patch }) =>
+			judgedNeutral(point, patch, { frame, camera, cloth, isOnCloth: isOnCloth(picture.labels, point) }),
+		),
+		camera,
+	);
 	const refused = judged.filter(({ answer }) => answer === 'refused').map(({ sentence }) => sentence);
 	const own =
 		fromPointed(judged, camera, frame) ?? fromFound(picture, frame) ?? untold(frame.isFlat ? 'camera' : camera);
@@ -105,7 +132,9 @@ export function lightOf(picture: LitPicture, correction: Correction, shared: Lig
 		light,
 		ownLight,
 		correct,
-		...(judged.length > 0 ? { neutrals: judged.map(({ neutral: _seen, ...judgement }) => judgement) } : {}),
+		...(judged.length > 0
+			? { neutrals: judged.map(({ neutral: _seen, isCertain: _certain, ...judgement }) => judgement) }
+			: {}),
 	};
 }
 

@@ -76,17 +76,34 @@ function fromGrey(grey: SeenNeutral, camera: CameraKind): LightModel {
 	return { ...curve, white: whiteOf(grey), full: 1, gain };
 }
 
-/** Two neutrals of known lightness tell this photo's own curve: the press that brings the grey to its place below the white. */
+const bothSteepness = (grey: SeenNeutral, camera: CameraKind): number =>
+	camera === 'camera' ? CAMERA.bothSteepness : between(grey.lightness, GREY.bothSteepness);
+
+/** The press of the curve that brings the grey to its place below the white, whatever it comes to. */
+function pressOf(white: SeenNeutral, grey: SeenNeutral, camera: CameraKind): number {
+	const y = Math.min(NEAREST_TO_WHITE, seenLuminance(grey) / seenLuminance(white));
+	const target = (luminanceOf(grey.lightness) / luminanceOf(white.lightness)) ** bothSteepness(grey, camera);
+	return (y - target) / (target * (1 - y));
+}
+
+/** Whether a white and a grey stand to each other as a phone or camera can show them in one light. */
+export function standTogether(white: SeenNeutral, grey: SeenNeutral, camera: CameraKind): boolean {
+	const press = pressOf(white, grey, camera);
+	return press >= PRESS_RANGE[0] && press <= PRESS_RANGE[1];
+}
+
+/** Two neutrals of known lightness tell this photo's own curve. */
 function fromBoth(white: SeenNeutral, grey: SeenNeutral, camera: CameraKind): LightModel {
-	const full = seenLuminance(white);
-	const gain = luminanceOf(white.lightness);
-	const steepness = camera === 'camera' ? CAMERA.bothSteepness : between(grey.lightness, GREY.bothSteepness);
-	const y = Math.min(NEAREST_TO_WHITE, seenLuminance(grey) / full);
-	const target = (luminanceOf(grey.lightness) / gain) ** steepness;
-	const press = clamp((y - target) / (target * (1 - y)), ...PRESS_RANGE);
 	const chroma = camera === 'camera' ? CAMERA.chroma : between(grey.lightness, GREY.chroma);
-	// The grey's chromaticity is surer: a white may be clipped in one channel.
-	return { white: whiteOf(grey), full, steepness, press, gain, chroma };
+	return {
+		// The grey's chromaticity is surer: a white may be clipped in one channel.
+		white: whiteOf(grey),
+		full: seenLuminance(white),
+		steepness: bothSteepness(grey, camera),
+		press: clamp(pressOf(white, grey, camera), ...PRESS_RANGE),
+		gain: luminanceOf(white.lightness),
+		chroma,
+	};
 }
 
 /**

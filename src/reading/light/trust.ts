@@ -69,9 +69,10 @@ export function trustOf(light: Light, quality: PhotoQuality): Trust {
 	const doubts = doubtsOf(light, quality);
 	const told = doubts.filter(({ reason }) => reason !== '').sort((a, b) => b.error - a.error);
 	const worst = told[0];
+	const isDoubtful = light.source === 'neutral-pointed' && light.strength === 0;
 	return {
 		error: Math.round(10 * doubts.reduce((sum, { error }) => sum + error, light.error ?? ERROR_OF_OLD)) / 10,
-		reasons: [say(`trust.${light.source}`), ...told.map(({ reason }) => reason)],
+		reasons: [say(isDoubtful ? 'trust.doubtful' : `trust.${light.source}`), ...told.map(({ reason }) => reason)],
 		advice: !isMeasured(light) ? say('trust.byWindow') : worst && worst.error >= 1 ? worst.advice : null,
 		...(isMeasured(light) ? {} : { untold: true }),
 	};

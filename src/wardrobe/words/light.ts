@@ -52,6 +52,10 @@ export type Light = {
 	readonly error?: number;
 };
 
+/** Whether a neutral in the photo itself tells its light, without a doubt: then other photos may follow it. */
+export const isToldByNeutral = ({ source, strength }: Light): boolean =>
+	(source === 'neutral-pointed' || source === 'neutral-found') && strength === 1;
+
 /** Something neutral in the photo, pointed at or found. */
 export type SeenNeutral = {
 	/** White paper, or a grey card: each has its own formula. */

@@ -131,4 +131,11 @@ describe('the light that a shared ground tells', () => {
 			expect(correctedBy(light.model!)(photo.ground.lab)[0]).toBeCloseTo(62, 0);
 		}
 	});
+
+	it('is not measured by a neutral that is in doubt', () => {
+		const photos = photosOf('grey screed');
+		const [first, ...rest] = photos;
+		const doubtful = { ...first!.ownLight, source: 'neutral-pointed' as const, strength: 0, error: 10 };
+		expect(agreedGround([{ ...first!, ownLight: doubtful }, ...rest]).measuredBy).toEqual([]);
+	});
 });

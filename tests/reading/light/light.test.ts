@@ -3,6 +3,7 @@ import { deltaE2000 } from '../../../src/colour/delta-e.ts';
 import { type Lab65, labFromSrgb8 } from '../../../src/colour/lab65.ts';
 import { type LightCorrection, lightOf } from '../../../src/reading/light/light.ts';
 import { correctedBy, UNTOLD_PHONE } from '../../../src/reading/light/light-model.ts';
+import { trustOf } from '../../../src/reading/light/trust.ts';
 import type { LabelMap, Pixels } from '../../../src/reading/pixels.ts';
 import type { CameraKind, Light } from '../../../src/wardrobe/words/light.ts';
 import type { Correction } from '../../../src/wardrobe/words/reading.ts';
@@ -93,6 +94,56 @@ describe('the light of a photo', () => {
 		const { neutrals, light } = lightIn(photo, { neutrals: [{ x: 55, y: 350 }, POINT] });
 		expect(neutrals!.map(({ kind }) => kind)).toEqual(['grey', 'white']);
 		expect(light.reason).toContain('the white and the grey');
+	});
+
+	// Cream or paper under a very warm lamp: the user is asked, and says yes.
+	it('is no surer where what tells it is in doubt, also where the user insists: as sure as with nothing told, or less', () => {
+		const photo = scene(OAK, MOSS, [1.3, 1, 0.5], { box: SHEET, rgb: PAPER });
+		const untold = lightIn({ ...photo, labels: { ...photo.labels, classes: photo.labels.classes.map(() => 1) } });
+		const quality = { clothesShare: 0.4, clippedShare: 0, brightest: 0.5, sharpness: 0.2 };
+		expect(untold.light.source).toBe('none');
+		for (const sure of [false, true]) {
+			const { light, neutrals } = lightIn(photo, { neutrals: [{ ...POINT, lightness: 95, sure }] });
+			expect(neutrals).toMatchObject([{ answer: sure ? 'taken' : 'asked' }]);
+			expect(light).toMatchObject({ source: 'neutral-pointed', strength: 0 });
+			expect(trustOf(light, quality).error).toBeGreaterThanOrEqual(trustOf(untold.light, quality).error);
+			expect(trustOf(light, quality)).toMatchObject({
+				untold: true,
+				reasons: [expect.stringContaining('may be no white'), expect.anything(), expect.anything()],
+			});
+		}
+	});
+
+	it('is told by the certain one of two points alone, and the other is left out with its reason', () => {
+		const photo = scene(OAK, MOSS, DAYLIGHT, { box: SHEET, rgb: PAPER });
+		for (let at = 300 * WIDTH; at < 340 * WIDTH; at++) photo.pixels.rgb.set([200, 140, 90], at * 3);
+		const alone = lightIn(photo, { neutrals: [{ ...POINT, lightness: 95 }] });
+		const { light, neutrals } = lightIn(photo, {
+			neutrals: [
+				{ ...POINT, lightness: 95 },
+				{ x: 40, y: 320, lightness: 50 },
+			],
+		});
+		expect(neutrals).toMatchObject([
+			{ answer: 'taken' },
+			{ answer: 'refused', sentence: expect.stringContaining('orange') },
+		]);
+		expect(light).toMatchObject({ strength: 1, model: alone.light.model!, error: alone.light.error! });
+	});
+
+	it('is told by neither of a white and a grey that no camera shows so in one light', () => {
+		const photo = scene(OAK, MOSS, DAYLIGHT, { box: SHEET, rgb: PAPER });
+		for (let y = 20; y < 70; y++)
+			for (let x = 20; x < 90; x++) photo.pixels.rgb.set([205, 205, 205], (y * WIDTH + x) * 3);
+		const { light, neutrals } = lightIn(photo, {
+			neutrals: [
+				{ x: 55, y: 100, lightness: 95 },
+				{ x: 55, y: 45, lightness: 50 },
+			],
+		});
+		expect(neutrals).toMatchObject([{ answer: 'refused' }, { answer: 'refused' }]);
+		expect(light.source).toBe('none');
+		expect(light.reason).toContain('never look like these two');
 	});
 
 	it('is told alike by a correction of the older form, with one neutral', () => {

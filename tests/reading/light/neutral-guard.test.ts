@@ -1,20 +1,30 @@
 import { describe, expect, it } from 'vitest';
-import { type Lab65, labFromLinear, labFromSrgb8, xyzFromLab } from '../../../src/colour/lab65.ts';
+import { type Lab65, labFromLinear, labFromSrgb8, linearFromLab, xyzFromLab } from '../../../src/colour/lab65.ts';
 import type { FrameLight } from '../../../src/reading/light/frame-light.ts';
 import { type Beside, judgedNeutral } from '../../../src/reading/light/neutral-guard.ts';
 import { LIGHT_GREY_PATCH, MIDDLE_GREY_PATCH, realCharts, WHITE_PATCH } from '../../support/real-charts.ts';
+
+/** Linear sRGB. */
+type Rgb = readonly [number, number, number];
 
 /** A room in which luminances of 0.02 to 0.6 are spread evenly, with a dull mid-tone cloth. Invented. */
 const frameOf = (brightest: number, surround: number): FrameLight => ({
 	surround,
 	isFlat: false,
-	luminances: Float64Array.from({ length: 1000 }, (_, i) => 0.02 + ((brightest - 0.02) * i) / 999),
+	lights: Float32Array.from({ length: 3000 }, (_, i) => 0.02 + ((brightest - 0.02) * Math.floor(i / 3)) / 999),
 });
+/** The same room with so much of it filled by one more thing. */
+const roomWith = (thing: Rgb, share: number, brightest = 0.3): FrameLight => {
+	const room = frameOf(brightest, 0.1);
+	const pixels = Math.round((1000 * share) / (1 - share));
+	return { ...room, lights: Float32Array.from([...room.lights, ...Array<Rgb>(pixels).fill(thing).flat()]) };
+};
 const CLOTH: Lab65 = [45, 4, 10];
 const beside = (told: Partial<Beside> = {}): Beside => ({
 	frame: frameOf(0.6, 0.12),
 	camera: 'phone',
 	cloth: [{ lab: CLOTH, share: 1 }],
+	isOnCloth: false,
 	...told,
 });
 const patch = (lab: Lab65, burntShare = 0) => ({ lab, burntShare });
@@ -72,7 +82,37 @@ describe('what the user points at as neutral', () => {
 		expect(judged.answer).toBe('asked');
 		expect(judged.sentence).toContain(word);
 		const answered = judgedNeutral({ ...white, sure: true }, patch(lab, burntShare), beside(told));
-		expect(answered).toMatchObject({ answer: 'taken', kind: 'white' });
+		expect(answered).toMatchObject({ answer: 'taken', kind: 'white', isCertain: false });
+		expect(answered.sentence).toContain('no surer');
+	});
+
+	// A wall of L* 66 behind an orange cap: nothing grey outshines it, but the cap would reflect 2.4 times the red of white paper.
+	it('is refused where it is a wall in the shade of something coloured: nothing in the light of paper reflects more than all of one colour', () => {
+		const wall = patch([66, -5, 3]);
+		const cap: Rgb = [0.78, 0.28, 0.09];
+		const alone = judgedNeutral(white, wall, beside({ frame: frameOf(0.4, 0.1) }));
+		expect(alone.answer).toBe('taken');
+		for (const told of [
+			{ cloth: [{ lab: labFromLinear(cap), share: 0.8 }] },
+			{ frame: roomWith(cap, 0.4), cloth: [] },
+		]) {
+			expect(judgedNeutral(white, wall, beside(told))).toMatchObject({ answer: 'refused', kind: 'white' });
+		}
+		// As bright and as vivid as the brightest patch of a chart beside its white: that may be.
+		const vivid = linearFromLab([66, 0, 0]).map((channel, k) => channel * [1.3, 0.5, 0.1][k]!) as unknown as Rgb;
+		const frame = roomWith(vivid, 0.4);
+		expect(judgedNeutral(white, patch([66, 0, 0]), beside({ frame, cloth: [] })).answer).toBe('taken');
+	});
+
+	it('is asked about where it is the piece itself, whose colour says nothing by itself, but not where paper lies beside a piece', () => {
+		const pale: Lab65 = [78, 2, 6];
+		const cloth = [{ lab: pale, share: 0.9 }];
+		const itself = judgedNeutral(white, patch([80, 2, 5]), beside({ cloth, isOnCloth: true }));
+		expect(itself).toMatchObject({ answer: 'asked', isCertain: false });
+		expect(itself.sentence).toContain('piece itself');
+		expect(judgedNeutral(white, patch([80, 2, 5]), beside({ cloth })).answer).toBe('taken');
+		const print = judgedNeutral(white, patch([85, 1, 2]), beside({ isOnCloth: true }));
+		expect(print.answer).toBe('taken');
 	});
 
 	it('stays refused whatever the user says, where no lamp could make it so', () => {
@@ -110,9 +150,27 @@ describe('what the user points at as neutral', () => {
 		expect(bright.sentence).toContain('next to nothing in the picture is brighter');
 		expect(dull).toMatchObject({ kind: 'grey', neutral: { lightness: 50 } });
 		expect(dull.sentence).toContain('much of the picture is brighter');
-		const open = judgedNeutral(at, patch([68, 0, 0]), beside({ frame: frameOf(0.9, 0.12) }));
-		expect(open).toMatchObject({ answer: 'asked' });
-		expect(open.sentence).toContain('may be white or grey');
 		expect(judgedNeutral(at, patch([80, 0, 0]), beside({ frame: frameOf(1, 0.12) }))).toMatchObject({ kind: 'white' });
+	});
+
+	// Beds, boards and walls as they look in phone photos: what nobody calls white or grey may be a mattress in the shade.
+	it.each<[string, Lab65, number]>([
+		['the shaded part of a white bed', [61, 0, 5], 0.9],
+		['a grey bed', [53, 1, 1], 0.7],
+		['a bed that outshines a dark room', [66, 0, 3], 0.3],
+		['pale boards', [87, -2, 19], 0.7],
+	])('is asked about where nobody says that it is white or grey, and it is %s', (_, lab, brightest) => {
+		const judged = judgedNeutral(at, patch(lab), beside({ frame: frameOf(brightest, 0.12) }));
+		expect(judged).toMatchObject({ answer: 'asked', isCertain: false });
+	});
+
+	it('is asked about as white or grey with what it would make of the cloth', () => {
+		const open = judgedNeutral(
+			at,
+			patch([58, 0, 2]),
+			beside({ frame: frameOf(0.9, 0.12), cloth: [{ lab: [75, 0, 0], share: 1 }] }),
+		);
+		expect(open.sentence).toContain('as white paper it would make the cloth off-white');
+		expect(open.sentence).toMatch(/as a grey card .*grey/);
 	});
 });
