@@ -74,7 +74,7 @@ export function recommendationOf(
 	const { fit, twins, partnerCount, outfitsAdded, ownedName, fills } = check;
 	const limit = wish?.priceLimit ?? null;
 	const isOver = limit !== null && candidate.price !== null && candidate.price > limit;
-	const alike = twins.find(({ sureness }) => sureness === 'alike');
+	const twin = (twins.find(({ sureness }) => sureness === 'alike') ?? twins[0])?.sentence ?? null;
 	const fresh = newness(candidate, wish, input);
 	const answers = wish ? say('candidates.answers', { wish: wish.name }) : null;
 	const price =
@@ -94,7 +94,7 @@ export function recommendationOf(
 	const reasons = [
 		fit.sentence,
 		answers ?? fills ?? say('candidates.noWish'),
-		(alike ?? twins[0])?.sentence ?? null,
+		twin,
 		partners,
 		price,
 		costSentence(check),
@@ -104,7 +104,7 @@ export function recommendationOf(
 		return { recommendation: 'own', reasons, sentence: say('candidates.own', { name: ownedName }) };
 	// What does not hang on the photo's colour speaks against a piece however badly its colour is known.
 	const whateverItsColour = [isOver ? price : null, fresh?.allowed === false ? fresh.sentence : null];
-	const byColour = [alike?.sentence ?? null, partnerCount === 0 ? partners : null];
+	const byColour = [twin, partnerCount === 0 ? partners : null];
 	const against = [...whateverItsColour, ...byColour].filter((reason) => reason !== null);
 	const decide = (likely: CandidateFacts['fit']['likely']) => decided(likely, fit.sentence, answers ?? fills, against);
 	const possible = new Set(verdictsOf(fit).map((likely) => decide(likely).recommendation));

@@ -89,6 +89,15 @@ describe('the check of a candidate', () => {
 		expect(result.recommendation).not.toBe('take');
 	});
 
+	it('asks to think where something owned is likely its twin, and says so first', () => {
+		const untold = { error: 10, reasons: [], advice: null, untold: true };
+		const twin = aGarment({ id: 'own rust jumper', kind: 'jumper', lab: [47, 37, 38], trust: untold });
+		const result = check({ trust: untold }, { garments: [...garments, twin] });
+		expect(result.twins).toMatchObject([{ sureness: 'maybe' }]);
+		expect(result.recommendation).toBe('think');
+		expect(result.sentence).toContain('are likely the same colour');
+	});
+
 	it('holds new pieces back until the waiting time is over', () => {
 		expect(check({ used: false })).toMatchObject({ recommendation: 'take' });
 		expect(check({ used: false }).reasons.join(' ')).toContain('open now: wanted for 68 days');
