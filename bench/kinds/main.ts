@@ -61,7 +61,9 @@ for await (const outfit of labelledOutfits(folder)) {
 	// A shoe whose kind nobody told can be judged by nobody.
 	const isOpen = (kind: string) =>
 		hasAnyShoe && !wanted.has(kind) && TOLD_KINDS.find((one) => one.kind === kind)?.slot === 'shoes';
-	const said = ours.flatMap(({ kinds, nothing, sure }) => (kinds[0] && nothing < 0.5 ? [{ ...kinds[0], sure }] : []));
+	const said = ours.flatMap(({ kinds: [first], nothing }) =>
+		first && nothing < 0.5 ? [{ ...first, sure: first.probability >= KIND_SURE_FROM }] : [],
+	);
 	const judged = new Map(said.filter(({ kind }) => !isOpen(kind)).map((one) => [one.kind, one]));
 	sets.told += judged.size;
 	sets.wanted += wanted.size;

@@ -64,6 +64,7 @@ async function knownPieces(outfit: LabelledOutfit): Promise<KnownPiece[]> {
 		read,
 		patterns: new Map(),
 		pictureScale: 1,
+		noPieces: parse.noPieces,
 	});
 	const marked = markedPieces(labels);
 	return pieces.flatMap((piece) => {

@@ -9,7 +9,7 @@ import { type Kind, slotOfKind } from '../wardrobe/words/kind.ts';
 import type { LikelyKind, PictureBox, Piece, Reading } from '../wardrobe/words/reading.ts';
 import { parsePhoto } from './networks/outline/parser.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
-import { KINDS_KEPT, ownSwatches, type PictureOfPieces } from './piece-of-photo.ts';
+import { kindsKept, ownSwatches, type PictureOfPieces, sureKind } from './piece-of-photo.ts';
 
 /** Part of a garment's longer side that its own picture shows around it. */
 const AROUND = 0.08;
@@ -95,11 +95,12 @@ async function pieceOf(picture: PictureOfPieces, { kinds, marks }: SeenGarment):
 	const swatches = ownSwatches(picture, { slot, marks });
 	if (swatches.length === 0) return [];
 	const area = marks.reduce((sum, mark) => sum + mark, 0);
+	const kept = kindsKept(picture, kinds);
 	return [
 		{
 			slot,
-			kind: first.probability >= SURE_FROM ? first.kind : null,
-			kinds: kinds.slice(0, KINDS_KEPT),
+			kind: sureKind(kept, SURE_FROM),
+			kinds: kept,
 			share: area / marks.length,
 			pattern: await patternOf(picture.pixels, marks, 1, swatches, picture.pictureScale),
 			swatches,

@@ -1,11 +1,12 @@
 import { type MarkedPiece, markedPieces } from '../reading/kinds/marked-pieces.ts';
 import type { LabelMap } from '../reading/pixels.ts';
+import { KIND_SURE_FROM } from '../wardrobe/words/kind.ts';
 import type { Pattern, Piece } from '../wardrobe/words/reading.ts';
 import type { Slot } from '../wardrobe/words/slot.ts';
 import { kindsOfPieces } from './networks/kinds/kinds.ts';
 import type { OutlinePicture } from './networks/outline/outline-picture.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
-import { KINDS_KEPT, ownSwatches, type PictureOfPieces } from './piece-of-photo.ts';
+import { kindsKept, ownSwatches, type PictureOfPieces, sureKind } from './piece-of-photo.ts';
 
 /** What is known of a worn picture when its pieces are told. */
 export type WornPicture = PictureOfPieces & {
@@ -35,16 +36,17 @@ export async function piecesOfPhoto(picture: WornPicture): Promise<Piece[]> {
 	const told = await kindsOfPieces(pixels, labels, marked, shown);
 	const pieces: Piece[] = [];
 	for (const [index, one] of marked.entries()) {
-		const { kinds, sure, nothing } = told[index]!;
+		const { nothing } = told[index]!;
 		if (nothing >= NO_PIECE_FROM) continue;
+		const kinds = kindsKept(picture, told[index]!.kinds);
 		const alone = marked.filter(({ slot }) => slot === one.slot).length === 1;
 		const swatches = swatchesOfPiece(picture, one, alone);
 		if (swatches.length === 0) continue;
 		const ofSlot = alone ? patterns.get(one.slot) : undefined;
 		pieces.push({
 			slot: one.slot,
-			kind: sure ? kinds[0]!.kind : null,
-			kinds: kinds.slice(0, KINDS_KEPT),
+			kind: sureKind(kinds, KIND_SURE_FROM),
+			kinds,
 			share: one.area / labels.classes.length,
 			pattern: ofSlot ?? (await patternOf(pixels, one.marks, 1, swatches, pictureScale)),
 			swatches,

@@ -102,6 +102,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 	const { swatches, uncorrected, background, marks, cloths, correct } = read;
 	const { light, ownLight, trust, quality, neutrals } = read;
 	const pictureScale = photo.widthPx / analysis.widthPx;
+	const picture = { pixels: analysis, read, pictureScale, noPieces: parse.noPieces };
 	const patterns = await patternsOf(analysis, read, pictureScale);
 	// The whole clothing's pattern is its largest piece's.
 	const main = patterns.find(([slot]) => slot === swatches[0]!.slot)?.[1];
@@ -115,18 +116,14 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 		...(photoKind === 'worn'
 			? {
 					pieces: await piecesOfPhoto({
-						pixels: analysis,
+						...picture,
 						labels,
 						shown: parse.picture,
-						read,
 						patterns: new Map(patterns),
-						pictureScale,
 					}),
 				}
 			: {}),
-		...(photoKind === 'single' && !mask && !analysis.alpha
-			? await piecesLaidOut({ pixels: analysis, read, pictureScale }, labels)
-			: {}),
+		...(photoKind === 'single' && !mask && !analysis.alpha ? await piecesLaidOut(picture, labels) : {}),
 		light,
 		ownLight,
 		trust,

@@ -17,7 +17,7 @@ export const PHOTO = {
 		again: 'Noch einmal',
 		worn: 'Kleidung an einem Menschen.',
 		single: 'Ein Kleidungsstück für sich.',
-		scene: 'Weder Mensch noch Kleidungsstück: Das ganze Bild zählt.',
+		scene: 'Keine Kleidung, die sich Stück für Stück erkennen lässt: Das ganze Bild zählt.',
 		looksLike: 'Es sieht aus wie {{kinds}}.',
 		or: ' oder ',
 		kindSure: '{{kind}} ({{percent}})',

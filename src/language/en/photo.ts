@@ -17,7 +17,7 @@ export const PHOTO = {
 		again: 'Try again',
 		worn: 'Clothes on a person.',
 		single: 'One garment by itself.',
-		scene: 'Neither a person nor a garment: the whole frame counts.',
+		scene: 'No clothes that could be told piece by piece: the whole frame counts.',
 		looksLike: 'It looks like {{kinds}}.',
 		or: ' or ',
 		kindSure: '{{kind}} ({{percent}})',

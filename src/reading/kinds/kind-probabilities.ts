@@ -1,4 +1,4 @@
-import { KIND_SURE_FROM, type Kind } from '../../wardrobe/words/kind.ts';
+import type { Kind } from '../../wardrobe/words/kind.ts';
 import { SLOTS, type Slot } from '../../wardrobe/words/slot.ts';
 import { TOLD_KINDS } from './told-kinds.ts';
 
@@ -11,8 +11,6 @@ export type PieceKinds = {
 	readonly kinds: readonly LikelyKind[];
 	/** Probability that what is marked is no piece at all, 0..1. */
 	readonly nothing: number;
-	/** Whether the first kind may be said as it is; else two are offered. */
-	readonly sure: boolean;
 };
 
 /** Kinds under this are not worth showing. */
@@ -45,5 +43,5 @@ export function kindProbabilities(scores: Float32Array, certain: Slot | null = n
 		}
 	}
 	kinds.sort((a, b) => b.probability - a.probability);
-	return { kinds, nothing: ofSlots[SLOTS.length]!, sure: (kinds[0]?.probability ?? 0) >= KIND_SURE_FROM };
+	return { kinds, nothing: ofSlots[SLOTS.length]! };
 }

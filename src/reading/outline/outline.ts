@@ -24,6 +24,12 @@ const LITTLE_CLOTHES = 0.12;
 /** Skin and hair over this share of the clothes' area mean that somebody wears them; a hand that holds a hanger stays below. */
 const WORN_FROM = 0.1;
 
+/** From this probability on nothing is told piece by piece; what that loses and keeps: the outline network's training report. */
+const NO_PIECES_FROM = 0.7;
+/** The same where the garment's kind is as sure as this: few faces, sofas and drawings look that much like one garment. */
+const NO_PIECES_SURELY_FROM = 0.9;
+const SURE_OF_GARMENT = 0.8;
+
 /** What in the photo counts as clothes, and what the photo shows. */
 export type Outline = {
 	readonly photoKind: PhotoKind;
@@ -38,10 +44,13 @@ function clothesArea(areas: Uint32Array): number {
 	return sum;
 }
 
-function photoKindOf(parse: Parse, areas: Uint32Array): PhotoKind {
+function photoKindOf(parse: Parse, areas: Uint32Array, isCutOut: boolean): PhotoKind {
 	const clothes = clothesArea(areas);
 	const person = areas[SKIN]! + areas[HAIR]!;
 	if (clothes / parse.classes.length < LEAST_CLOTHES) return 'scene';
+	const noPiecesFrom = Math.max(...parse.garmentKind) >= SURE_OF_GARMENT ? NO_PIECES_SURELY_FROM : NO_PIECES_FROM;
+	// Whoever cut a picture out said that a garment is in it.
+	if (!isCutOut && parse.noPieces > noPiecesFrom) return 'scene';
 	const worn = person / clothes >= WORN_FROM;
 	const [wornSure, singleSure, sceneSure] = parse.photoKind;
 	// The head has the word on scenes only where it is sure, since the outline it would throw away may be right: less sure where little
@@ -90,7 +99,7 @@ function parsedClasses(pixels: Pixels, parse: Parse, photoKind: 'worn' | 'single
 export function outlineOf(pixels: Pixels, parse: Parse, mask: Uint8Array | null): Outline {
 	const size = { widthPx: parse.widthPx, heightPx: parse.heightPx };
 	const scene: Outline = { photoKind: 'scene', labels: { ...size, classes: parse.classes }, kindGuesses: [] };
-	const ofParse = photoKindOf(parse, areaByMark(parse.classes));
+	const ofParse = photoKindOf(parse, areaByMark(parse.classes), pixels.alpha !== null);
 	if (ofParse === 'scene' && !mask) return scene;
 	// What is masked on a scene is a garment that the parser missed.
 	const photoKind = ofParse === 'worn' ? 'worn' : 'single';

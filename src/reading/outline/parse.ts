@@ -8,4 +8,6 @@ export type Parse = LabelMap & {
 	readonly photoKind: readonly [worn: number, single: number, scene: number];
 	/** Probability of each garment kind the network knows, in its own order. */
 	readonly garmentKind: readonly number[];
+	/** Probability that nothing can be told piece by piece: a face, a crowd, a rail, a drawing, furniture, a street. */
+	readonly noPieces: number;
 };

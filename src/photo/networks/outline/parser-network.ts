@@ -14,6 +14,8 @@ export type NetworkAnswer = {
 	readonly photoKind: Float32Array;
 	/** Scores of the garment kinds it knows, alphabetical. */
 	readonly garmentKind: Float32Array;
+	/** Log odds that nothing in the picture can be told piece by piece. */
+	readonly noPieces: number;
 };
 
 /** The loaded garment parser: takes an RGB picture of exactly its input size. */
@@ -45,6 +47,7 @@ async function loadNetwork(): Promise<ParserNetwork> {
 				widthPx: logits.dims[3]!,
 				photoKind: floats('photo_kind'),
 				garmentKind: floats('garment_kind'),
+				noPieces: floats('no_pieces')[0]!,
 			};
 		},
 	};

@@ -163,6 +163,7 @@ export async function parsePhoto(pixels: Pixels): Promise<ParsedPhoto> {
 		clothes,
 		photoKind: softmax(answer.photoKind) as [number, number, number],
 		garmentKind: softmax(answer.garmentKind),
+		noPieces: 1 / (1 + Math.exp(-answer.noPieces)),
 		picture: { frame, rgb, widthPx: network.widthPx, heightPx: network.heightPx },
 	};
 }

@@ -4,8 +4,8 @@ import torch
 from torch.nn import functional as F
 
 from augment import shown
-from garments import FIRST_KINDS
-from network import CLASSES, GARMENT_KINDS
+from garment_archives import FIRST_KINDS, GARMENT_KINDS
+from network import CLASSES
 from steps import SCENE, SINGLE
 
 

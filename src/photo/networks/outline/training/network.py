@@ -6,10 +6,10 @@ from torch.nn import functional as F
 
 import beside  # noqa: F401
 from detector import STAGES, Detector
+from garment_archives import GARMENT_KINDS
 
 CLASSES = ["background", "top", "outer", "bottom", "full", "legwear", "shoes", "accessory", "skin", "hair"]
 PHOTO_KINDS = ["worn", "single", "scene"]
-GARMENT_KINDS = ["dress", "hat", "longsleeve", "outwear", "pants", "shirt", "shoes", "shorts", "skirt", "t-shirt", "blazer", "hoodie", "polo", "top"]
 LAYERS = 52
 # Channels on the way up, at 1/16, 1/8, 1/4 and 1/2; of the whole photo; of the heads.
 WIDTHS = (192, 128, 80, 56)

@@ -1,15 +1,21 @@
 """Cut-out cloths (bench/pattern/cut-out.ts) as the network takes them, and other plain cloth laid over them."""
 
+import csv
 import os
 
 import numpy as np
-import torch
 from PIL import Image
 from scipy import ndimage
 
 from drawn_cloth import _across, _smooth, badge
 
 CANVAS = 256
+PATTERNS = ["plain", "striped", "checked", "printed", "mottled"]
+
+
+def table(path):
+    with open(path) as file:
+        return [(name, pattern, also.split()) for name, pattern, also in list(csv.reader(file))[2:]]
 
 
 def cut_out(folder, file):
@@ -24,14 +30,14 @@ def bounded(cloth):
 
 
 def network_input(cloth):
-    """1 x 4 x H x W as ../../pattern-network.ts makes it: sides filled up to multiples of 16, outside the cloth its mean colour."""
+    """1 x 4 x H x W floats as ../../pattern-network.ts makes it: sides filled up to multiples of 16, outside the cloth its mean colour."""
     inside = cloth[..., 3] > 0
     h, w = inside.shape
     out = np.zeros((-(-h // 16) * 16, -(-w // 16) * 16, 4), np.float32)
     out[..., :3] = cloth[..., :3][inside].mean(0) / 255
     top, left = (out.shape[0] - h) // 2, (out.shape[1] - w) // 2
     out[top : top + h, left : left + w][inside] = np.concatenate([cloth[..., :3][inside] / 255, np.ones((inside.sum(), 1))], 1)
-    return torch.from_numpy(out.transpose(2, 0, 1)[None].copy())
+    return np.ascontiguousarray(out.transpose(2, 0, 1)[None])
 
 
 def on_canvas(cloth):

@@ -8,20 +8,14 @@ pattern.pt, pattern.onnx and pattern.json (options, figures of the file on the h
 """
 
 import argparse
-import json
 import pathlib
 import subprocess
 import sys
 import time
 
-import numpy as np
-import onnxruntime
-
 import beside  # noqa: F401
-from cloths import cut_out, network_input
-from network import PATTERNS
-from reported import checked_figures, write_report
-from train import table
+from pattern_file_figures import figures_of
+from reported import write_report
 
 TEACHERS = {
     "a": ["--shape", "teacher", "--passes", "28", "--seed", "2"],
@@ -31,33 +25,14 @@ TEACHERS = {
 SHIPPED = ["--passes", "55", "--seed", "5"]
 
 
-def figures_of(path, folder, labels):
-    """How often the file's first word is the first of a telling, or one of its words, and how sure it says to be."""
-    session = onnxruntime.InferenceSession(str(path), providers=["CPUExecutionProvider"])
-    first = either = sure = 0
-    rows = table(labels)
-    for file, pattern, also in rows:
-        scores = session.run(None, {"picture": network_input(cut_out(folder, file)).numpy()})[0][0]
-        chances = np.exp(scores - scores.max())
-        told = PATTERNS[scores.argmax()]
-        first += told == pattern
-        either += told in (pattern, *also)
-        sure += chances.max() / chances.sum()
-    return {"hundred": {"first": first / len(rows), "either": either / len(rows), "sure": float(sure / len(rows))}}
-
-
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     for name in ("detector", "cut_outs", "labels", "renders", "hundred", "hundred_labels"):
         parser.add_argument(name)
     parser.add_argument("--out", required=True)
-    parser.add_argument("--check", action="store_true", help="train nothing: only measure pattern.onnx of the folder and compare with pattern.json there")
     options = parser.parse_args()
     start, out = time.time(), pathlib.Path(options.out)
     path = out / "pattern.onnx"
-    if options.check:
-        checked_figures(path, figures_of(path, options.hundred, options.hundred_labels), json.loads((out / "pattern.json").read_text()))
-        return
     out.mkdir(parents=True, exist_ok=True)
     given = [sys.executable, str(pathlib.Path(__file__).with_name("train.py")), options.detector, options.cut_outs, options.labels, options.renders]
     running = [subprocess.Popen([*given, str(out / name), *more]) for name, more in TEACHERS.items()]

@@ -5,9 +5,9 @@ from torch import nn
 from torch.nn import functional as F
 
 import beside  # noqa: F401
+from cloths import PATTERNS
 from detector import STRIDE_TWO, Detector
 
-PATTERNS = ["plain", "striped", "checked", "printed", "mottled"]
 # Into so many mixtures the channels are brought before it is looked how far they go together.
 MIXTURES = 16
 # Layers taken; those the head hears, and those of whose channels it hears how far they go together; the head's width; the picture enlarged so

@@ -19,9 +19,9 @@ import numpy as np
 import torch
 from torch.nn import functional as F
 
-from cloths import cut_out, network_input, on_canvas, other_plain
+from cloths import PATTERNS, cut_out, network_input, on_canvas, other_plain, table
 from drawn_cloth import DRAW, drawn_over
-from network import PATTERNS, SHAPES, PatternNetwork
+from network import SHAPES, PatternNetwork
 import beside  # noqa: F401
 from onnx_file import export, farthest
 from views import seen_otherwise
@@ -50,11 +50,6 @@ def drawn(task):
     seed, cloth, kind = task
     rng = np.random.default_rng(seed)
     return on_canvas(other_plain(rng, cloth) if kind is None else drawn_over(rng, cloth, kind))
-
-
-def table(path):
-    with open(path) as file:
-        return [(name, pattern, also.split()) for name, pattern, also in list(csv.reader(file))[2:]]
 
 
 class Source:
@@ -145,7 +140,7 @@ def read(path, args, device):
 @torch.no_grad()
 def told(network, cloths, device):
     """Chances of each pattern, cloth by cloth, as the program asks."""
-    return torch.cat([network(network_input(cloth).to(device)).softmax(1) for cloth in cloths]).cpu()
+    return torch.cat([network(torch.from_numpy(network_input(cloth)).to(device)).softmax(1) for cloth in cloths]).cpu()
 
 
 def main():
