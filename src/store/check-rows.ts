@@ -16,65 +16,66 @@ const isJson = (column: string) => sql<number>`json_valid(${sql.ref(column)})`;
  */
 export async function setUnreadableAside(db: Kysely<Tables>, now: () => Date): Promise<string[]> {
 	const at = now().toISOString();
-	return db.transaction().execute(async (trx) => {
-		const findings: string[] = [];
-		const keep = (row: Omit<SetAsideRow, 'at'>) =>
-			trx
-				.insertInto('set_aside')
-				.values({ ...row, at })
-				.execute();
+	return db
+		.transaction()
+		.execute(async (trx) => [
+			...(await setUnreadableEntriesAside(trx, at)),
+			...(await setMisshapenAside(trx, at)),
+			...(await setDecisionsAside(trx, at)),
+			...(await readDamagedAgain(trx, at)),
+		]);
+}
 
-		const entries = await trx.selectFrom('entries').selectAll().where(isJson('body'), '=', 0).execute();
-		await setEntriesAside(trx, entries, at);
-		if (entries.length > 0) {
-			findings.push(
-				say('homeChecks.unreadRows', { count: entries.length, kind: entries[0]!.kind, id: entries[0]!.id }),
-			);
-		}
+async function setUnreadableEntriesAside(db: Kysely<Tables>, at: string): Promise<string[]> {
+	const entries = await db.selectFrom('entries').selectAll().where(isJson('body'), '=', 0).execute();
+	await setEntriesAside(db, entries, at);
+	const [first] = entries;
+	return first ? [say('homeChecks.unreadRows', { count: entries.length, kind: first.kind, id: first.id })] : [];
+}
 
-		findings.push(...(await setMisshapenAside(trx, at)));
+async function setDecisionsAside(db: Kysely<Tables>, at: string): Promise<string[]> {
+	const decisions = await db.selectFrom('decisions').selectAll().where(isJson('changes'), '=', 0).execute();
+	for (const { id, changes } of decisions) {
+		await setAside(db, { source: 'decisions', id: String(id), body: String(changes), at });
+		await db.deleteFrom('decisions').where('id', '=', id).execute();
+	}
+	return decisions.length > 0 ? [say('homeChecks.lostDecisions', { count: decisions.length })] : [];
+}
 
-		const decisions = await trx.selectFrom('decisions').selectAll().where(isJson('changes'), '=', 0).execute();
-		for (const { id, changes } of decisions) {
-			await keep({ source: 'decisions', id: String(id), body: String(changes) });
-			await trx.deleteFrom('decisions').where('id', '=', id).execute();
-		}
-		if (decisions.length > 0) findings.push(say('homeChecks.lostDecisions', { count: decisions.length }));
-
-		const photos = await trx
-			.selectFrom('photos')
-			.selectAll()
-			.where((where) =>
-				where.or([
-					where(isJson('correction'), '=', 0),
-					where(isJson('reading'), '=', 0),
-					where(isJson('failure'), '=', 0),
-					lacksAPart,
-				]),
-			)
+async function readDamagedAgain(db: Kysely<Tables>, at: string): Promise<string[]> {
+	const photos = await db
+		.selectFrom('photos')
+		.selectAll()
+		.where((where) =>
+			where.or([
+				where(isJson('correction'), '=', 0),
+				where(isJson('reading'), '=', 0),
+				where(isJson('failure'), '=', 0),
+				lacksAPart,
+			]),
+		)
+		.execute();
+	for (const { id, correction, reading, failure, mask } of photos) {
+		await setAside(db, { source: 'photos', id, body: JSON.stringify({ correction, reading, failure }), at });
+		await db
+			.updateTable('photos')
+			.set({ reading: null, failure: null, status: 'waiting' })
+			.set(readable(correction) ? {} : { correction: mask ? '{"mask":true}' : '{}' })
+			.where('id', '=', id)
 			.execute();
-		for (const { id, correction, reading, failure, mask } of photos) {
-			await keep({ source: 'photos', id, body: JSON.stringify({ correction, reading, failure }) });
-			await trx
-				.updateTable('photos')
-				.set({ reading: null, failure: null, status: 'waiting' })
-				.set(readable(correction) ? {} : { correction: mask ? '{"mask":true}' : '{}' })
-				.where('id', '=', id)
-				.execute();
-		}
-		if (photos.length > 0) findings.push(say('homeChecks.damagedReadings', { count: photos.length }));
-		return findings;
-	});
+	}
+	return photos.length > 0 ? [say('homeChecks.damagedReadings', { count: photos.length })] : [];
+}
+
+async function setAside(db: Kysely<Tables>, row: SetAsideRow): Promise<void> {
+	await db.insertInto('set_aside').values(row).execute();
 }
 
 type Entry = EntryKey & { readonly body: string };
 
 async function setEntriesAside(db: Kysely<Tables>, entries: readonly Entry[], at: string): Promise<void> {
 	for (const { kind, id, body } of entries) {
-		await db
-			.insertInto('set_aside')
-			.values({ source: `${ENTRIES}${kind}`, id, body: String(body), at })
-			.execute();
+		await setAside(db, { source: `${ENTRIES}${kind}`, id, body: String(body), at });
 		await dropEntry(db, { kind, id });
 	}
 }

@@ -81,6 +81,21 @@ function echoOf(main: Lab65, trust: Trust, partners: readonly Garment[]): Garmen
 }
 
 /**
+ * The partner that could carry a loud piece: as large as it, and worn at the same time of the year; trousers are, boots and bags are not, unless there is nothing
+ * else. `labs`: the partners' main colours.
+ */
+function carrierAmong(garment: Garment, main: Lab65, partners: readonly Garment[], labs: readonly Lab65[]): Garment {
+	const all = [...partners.keys()];
+	const large = all.filter((at) => !isSmall(partners[at]!) && shareAPart(garment, partners[at]!));
+	const carriers = large.length > 0 ? large : all;
+	const best = carrierOf(
+		main,
+		carriers.map((at) => labs[at]!),
+	);
+	return partners[carriers[best]!]!;
+}
+
+/**
  * The coloured garments outside the palette, the most alone first, at most three of them flagged as perhaps going with nothing. `seed` fixes the re-reads. Empty without coloured garments outside
  * the palette, or with too few garments to say anything.
  */
@@ -108,25 +123,13 @@ export function lonersOf(
 			return alone(shifted(index, main), packed) >= ALONE_FROM;
 		}).length / rereads.length;
 	return furthest.map((candidate, position) => {
-		const { garment, main, partners, aloneness } = candidate;
-		const labs = partners.map((partner) => mains[partner]!);
-		// What carries a loud piece is as large as it, and worn at the same time of the year: trousers do, boots and bags do not, unless there is nothing else.
-		const large = partners.filter(
-			(partner) => !isSmall(table.garments[partner]!) && shareAPart(garment, table.garments[partner]!),
-		);
-		const carriers = large.length > 0 ? large : partners;
-		const echo = echoOf(
-			main,
-			garment.trust,
-			partners.map((partner) => table.garments[partner]!),
-		);
+		const { garment, main, aloneness } = candidate;
+		const partners = candidate.partners.map((partner) => table.garments[partner]!);
+		const labs = candidate.partners.map((partner) => mains[partner]!);
+		const echo = echoOf(main, garment.trust, partners);
 		const isAlone = aloneness >= ALONE_FROM && !echo;
 		const held = isAlone ? heldShare(candidate) : 0;
-		const carried = carrierOf(
-			main,
-			carriers.map((partner) => mains[partner]!),
-		);
-		const carrier = echo ?? table.garments[carriers[carried]!]!;
+		const carrier = echo ?? carrierAmong(garment, main, partners, labs);
 		const facts = {
 			flagged: position < FLAGGED_AT_MOST && held >= HELD_FROM,
 			possiblePartners: partners.length,
