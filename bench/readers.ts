@@ -148,7 +148,7 @@ export async function run(): Promise<readonly Table[]> {
 				columns: ['', 'photos/s', 'times one reader', 'cores', 'CPU ms a photo', 'times one home'],
 				rows: [['one home, its own reader', single.photosASecond, '', single.cores, single.cpuMsAPhoto, 1], ...rows],
 				notes: [
-					`Each reader takes one photo at a time, and the database is in neither cores nor CPU. This machine has ${availableParallelism()} cores, so two readers can read at most ${(availableParallelism() / measured[0]!.cores).toFixed(2)} times what one does.`,
+					`Each reader takes one photo at a time, and the database is in neither cores nor CPU. This machine has ${availableParallelism()} cores: where nothing else runs, two readers can read at most ${availableParallelism()} divided by the cores of one reader times what one does.`,
 				],
 				ratios: {
 					'a photo of a host / of one home, CPU': measured[0]!.cpuMsAPhoto / single.cpuMsAPhoto,

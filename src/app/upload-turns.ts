@@ -1,9 +1,8 @@
 import { say } from '../language/speak.ts';
 import { UserError } from './errors.ts';
 
-/** Uploads on their way at once: of one device, and of all together. Each holds a line and a file open. */
+/** Uploads on their way at once of one device; each holds a line and a file open. */
 const MOST_OF_A_DEVICE = 4;
-const MOST_OF_ALL = 8;
 /** Uploads that wait for their turn; more are sent away at once. */
 const MOST_WAITING = 100;
 /** How long one waits before it is told to come back. */
@@ -26,17 +25,17 @@ const busy = () =>
 		retryAfterS: COME_BACK_S,
 	});
 
-/** `later` calls a function after milliseconds and returns the way to call it off; tests put their own clock here. */
-export function createUploadTurns(
-	later: (run: () => void, ms: number) => () => void = (run, ms) => {
-		const timer = setTimeout(run, ms);
-		return () => clearTimeout(timer);
-	},
-): UploadTurns {
+function byTimer(run: () => void, ms: number): () => void {
+	const timer = setTimeout(run, ms);
+	return () => clearTimeout(timer);
+}
+
+/** `mostOfAll` = uploads at once of all devices together; `later` calls a function after milliseconds and returns the way to call it off; tests put their own clock here. */
+export function createUploadTurns(mostOfAll: number, later: typeof byTimer = byTimer): UploadTurns {
 	const running = new Map<string, number>();
 	const waiting = new Set<Waiting>();
 	const ofAll = () => [...running.values()].reduce((sum, one) => sum + one, 0);
-	const hasRoom = (device: string) => ofAll() < MOST_OF_ALL && (running.get(device) ?? 0) < MOST_OF_A_DEVICE;
+	const hasRoom = (device: string) => ofAll() < mostOfAll && (running.get(device) ?? 0) < MOST_OF_A_DEVICE;
 
 	function advance(): void {
 		for (const one of [...waiting]) if (hasRoom(one.device)) one.begin();

@@ -17,6 +17,7 @@ import { MAX_PHOTO_BYTES } from '../photo/file/limits.ts';
 import { takeArchives } from './archive-bodies.ts';
 import { BODY_LIMITS } from './body-limits.ts';
 import type { Entrance } from './entrance.ts';
+import { takeJson } from './json-bodies.ts';
 import { answerInLanguage } from './language-of.ts';
 import { refuseForeignHosts } from './local-only.ts';
 import { openApiOptions } from './openapi.ts';
@@ -131,7 +132,7 @@ function registerRoutes(app: FastifyInstance, entrance: Entrance): void {
 	const { servicesOf } = entrance;
 	statusRoutes(app, servicesOf);
 	eventRoutes(app, servicesOf, entrance.isStillLetIn);
-	uploadRoutes(app, servicesOf);
+	uploadRoutes(app, servicesOf, entrance.uploads);
 	photoRoutes(app, servicesOf);
 	groundRoutes(app, servicesOf);
 	seasonRoutes(app, servicesOf);
@@ -199,6 +200,7 @@ export async function buildApp(
 	refuseForeignPages(app);
 	keepNoCopies(app);
 	entrance.guard(app);
+	takeJson(app);
 	takeArchives(app);
 
 	registerRoutes(app, entrance);

@@ -25,6 +25,8 @@ export type Entrance = {
 	readonly isEncrypted: boolean;
 	/** Addresses that are answered under any name. */
 	readonly namelessAddresses: ReadonlySet<string>;
+	/** Photos on their way: who counts as one, and how many may be of all together. */
+	readonly uploads: { readonly whoOf: (request: FastifyRequest) => string; readonly mostOfAll: number };
 	/** Whether who asked some time ago may still hear the answer, now. */
 	readonly isStillLetIn: (request: FastifyRequest) => Promise<boolean>;
 };
@@ -41,6 +43,7 @@ export function ownEntrance(services: Services): Entrance {
 		meaningOf: () => null,
 		isEncrypted: false,
 		namelessAddresses: new Set(),
+		uploads: { whoOf: (request) => request.ip, mostOfAll: 8 },
 		isStillLetIn: async (request) => isLetIn(request, sharing),
 	};
 }

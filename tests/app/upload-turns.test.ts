@@ -4,7 +4,7 @@ import { createUploadTurns } from '../../src/app/upload-turns.ts';
 /** A clock that stands still until it is told. */
 function trial() {
 	const due = new Set<() => void>();
-	const turns = createUploadTurns((run) => {
+	const turns = createUploadTurns(8, (run) => {
 		due.add(run);
 		return () => void due.delete(run);
 	});

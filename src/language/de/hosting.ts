@@ -29,6 +29,9 @@ export const HOSTING = {
 			'Erwartet war jemand anderes, dem es auch gehört, oder ein Gast; die letzte Besitzerin bleibt. Entferne stattdessen das Zuhause.',
 		lastPasskey:
 			'Erwartet war ein anderer Weg, dich anzumelden; dieser Passkey ist dein einziger. Setz zuerst ein Passwort oder füg einen hinzu.',
+		signInAgain:
+			'Erwartet war eine Anmeldung in der letzten Stunde; deine ist älter. Melde dich ab und wieder an und ändere dann, womit du dich anmeldest.',
+		noText: 'Erwartet waren Zeichen, die sich schreiben lassen; es kam eines, das keines ist.',
 		wrongOldPassword: 'Erwartet war dein jetziges Passwort; ein anderes kam. Nichts wurde geändert.',
 		hostStays: 'Erwartet war jemand anderes; wer dies hier betreibt, bleibt.',
 		stopping: 'Erwartet war ein Server, der Anfragen nimmt; dieser hält gerade an. Gleich antwortet ein anderer.',

@@ -22,6 +22,9 @@ export const HOSTING = {
 		mostHomes: 'Expected at most {{most}} homes of one person; you have as many. Take one away first.',
 		lastOwner: 'Expected another owner, or a member of this home; its last owner stays. Take the home away instead.',
 		lastPasskey: 'Expected another way to sign in; this passkey is your only one. Set a password or add another first.',
+		signInAgain:
+			'Expected somebody who signed in within the last hour; you did so longer ago. Sign out and in again, then change what you sign in with.',
+		noText: 'Expected letters that can be written; there was a character that is none.',
 		wrongOldPassword: 'Expected your password of now; another came. Nothing was changed.',
 		hostStays: 'Expected somebody else; whoever keeps this host stays.',
 		stopping: 'Expected a server that takes requests; this one is stopping. Another answers in a moment.',

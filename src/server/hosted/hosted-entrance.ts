@@ -23,6 +23,9 @@ import { peopleRoutes } from './routes/people.ts';
 import { sessionRoutes } from './routes/sessions.ts';
 import { signInRoutes } from './routes/sign-in.ts';
 
+/** Photos on their way to one server: those of sixteen people who send as many as they may. */
+const MOST_UPLOADS = 64;
+
 /** Addresses of people, homes and sessions: those of no home. */
 const isOfHost = (url: string | undefined): boolean => url?.startsWith('/api/host/') ?? false;
 
@@ -59,7 +62,7 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 			const found = await whoAsks(request);
 			if (!found) throw new UserError('not-signed-in', say('hosting.notSignedIn'));
 			if (found.token !== null) keepToken(reply, origin, found.token);
-			comers.set(request, { person: found.person, sessionId: found.id });
+			comers.set(request, { person: found.person, sessionId: found.id, signedInAt: found.signedInAt });
 			const home = homeNamedBy(request.raw);
 			if (isOfHost(request.routeOptions.url) !== (home === null)) throw noSuchAddress(request);
 			if (home === null) return;
@@ -87,6 +90,7 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 		isEncrypted: origin.protocol === 'https:',
 		namelessAddresses: new Set(OPERATORS_ADDRESSES),
 		servicesOf: (request) => letIn(homes.get(request)),
+		uploads: { whoOf: (request) => letIn(comers.get(request)).person.id, mostOfAll: MOST_UPLOADS },
 		isStillLetIn: (request) =>
 			isStillIn(host, letIn(comers.get(request)).sessionId, letIn(homeNamedBy(request.raw) ?? undefined)),
 	};

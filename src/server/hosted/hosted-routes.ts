@@ -3,7 +3,7 @@ import type { Host } from '../../app/hosting/host.ts';
 import type { Person } from '../../store/postgres/accounts/people.ts';
 
 /** Who asks, in which session. */
-export type Comer = { readonly person: Person; readonly sessionId: string };
+export type Comer = { readonly person: Person; readonly sessionId: string; readonly signedInAt: string };
 
 /** What the routes of people, homes and sessions work with. */
 export type HostedRoutes = {

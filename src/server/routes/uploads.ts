@@ -11,6 +11,7 @@ import { dropIncoming, type IncomingFile } from '../../store/incoming-file.ts';
 import type { Asked } from '../../store/store.ts';
 import { askedBy } from '../asked.ts';
 import { BODY_LIMITS } from '../body-limits.ts';
+import type { Entrance } from '../entrance.ts';
 import { photoOperations } from '../operations/photos.ts';
 import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
@@ -84,8 +85,8 @@ async function takeParts(services: Services, request: FastifyRequest): Promise<I
 }
 
 /** Photos come in here: several a request, each written to disk as it comes; one that cannot be taken never stops the others. */
-export function uploadRoutes(app: App, servicesOf: ServicesOf): void {
-	const turns = createUploadTurns();
+export function uploadRoutes(app: App, servicesOf: ServicesOf, { whoOf, mostOfAll }: Entrance['uploads']): void {
+	const turns = createUploadTurns(mostOfAll);
 	app.route({
 		...photoOperations.addPhotos,
 		bodyLimit: BODY_LIMITS.photos,
@@ -94,7 +95,7 @@ export function uploadRoutes(app: App, servicesOf: ServicesOf): void {
 			const left = new AbortController();
 			reply.raw.once('close', () => left.abort());
 			// Until its turn comes its bytes wait on the line, not here.
-			const leave = await turns.enter(request.ip, left.signal);
+			const leave = await turns.enter(whoOf(request), left.signal);
 			try {
 				return await reply.code(202).send({ items: await takeParts(servicesOf(request), request) });
 			} finally {

@@ -97,6 +97,25 @@ describe.skipIf(!postgres.ok)('sessions', () => {
 		expect(await later(token, 91 * DAYS)).toBeNull();
 	});
 
+	it('that began long ago change nothing of what somebody signs in with', async () => {
+		const browser = await signedIn();
+		const { sessions, person } = (await browser.ask('GET', '/api/host/account')).body;
+		const { id } = sessions.find(({ isThis }: { isThis: boolean }) => isThis);
+		expect((await browser.ask('POST', '/api/host/passkeys/ask')).status).toBe(200);
+		const before = await test.host.accounts.selectFrom('person').select('password').executeTakeFirstOrThrow();
+		const long = new Date(Date.now() - 2 * HOURS).toISOString();
+		await test.host.accounts.updateTable('session').set({ signed_in_at: long }).where('id', '=', id).execute();
+		await test.host.accounts.updateTable('person').set({ password: null }).where('id', '=', person.id).execute();
+		const answers = [
+			await browser.ask('POST', '/api/host/passkeys/ask'),
+			await browser.ask('POST', '/api/host/passkeys', { id: 'x', response: { id: 'x', response: {} } }),
+			await browser.ask('DELETE', '/api/host/passkeys/x'),
+			await browser.ask('PUT', '/api/host/password', { password: 'plum moss ink cream' }),
+		];
+		await test.host.accounts.updateTable('person').set(before).where('id', '=', person.id).execute();
+		expect(answers.map(({ status }) => status)).toEqual([409, 409, 409, 409]);
+	});
+
 	it('of everybody else end when the password is changed, which takes the one of now', async () => {
 		const thief = await signedIn();
 		const wrong = await ada.ask('PUT', '/api/host/password', {

@@ -7,13 +7,16 @@ import { personWithId } from '../../../store/postgres/accounts/people.ts';
 import type { App } from '../../typed-app.ts';
 import type { HostedRoutes } from '../hosted-routes.ts';
 import { HOSTED } from '../operations.ts';
+import { requireRecentSignIn } from '../recent-sign-in.ts';
 
 /** The passkeys of who is signed in: a new one, and one less. */
-export function ownPasskeyRoutes(app: App, { host, origin, comerOf }: HostedRoutes): void {
+export function ownPasskeyRoutes(app: App, shared: HostedRoutes): void {
+	const { host, origin, comerOf } = shared;
 	const { accounts } = host;
 	app.route({
 		...HOSTED.askForNewPasskey,
 		handler: async (request) => {
+			requireRecentSignIn(shared, request);
 			const { person } = comerOf(request);
 			return askForNewPasskey(host, origin, person.name, await passkeysWith(accounts, { person: person.id }));
 		},
@@ -21,6 +24,7 @@ export function ownPasskeyRoutes(app: App, { host, origin, comerOf }: HostedRout
 	app.route({
 		...HOSTED.addPasskey,
 		handler: async (request) => {
+			requireRecentSignIn(shared, request);
 			const passkey = await newPasskey(host, origin, request.body);
 			const device = deviceName(request.headers['user-agent']);
 			const addedAt = host.now().toISOString();
@@ -31,6 +35,7 @@ export function ownPasskeyRoutes(app: App, { host, origin, comerOf }: HostedRout
 	app.route({
 		...HOSTED.removePasskey,
 		handler: async (request) => {
+			requireRecentSignIn(shared, request);
 			const { person } = comerOf(request);
 			const kept = await personWithId(accounts, person.id);
 			const passkeys = await passkeysWith(accounts, { person: person.id });

@@ -9,12 +9,14 @@ import { endSessions, sessionsOf } from '../../../store/postgres/accounts/sessio
 import type { App } from '../../typed-app.ts';
 import type { HostedRoutes } from '../hosted-routes.ts';
 import { HOSTED } from '../operations.ts';
+import { requireRecentSignIn } from '../recent-sign-in.ts';
 
 /** Tries to give one's old password within a quarter of an hour. */
 const OLD_PASSWORD_TRIES = 5;
 
 /** One's account: where one is signed in, with what, and one's password. */
-export function sessionRoutes(app: App, { host, comerOf }: HostedRoutes): void {
+export function sessionRoutes(app: App, shared: HostedRoutes): void {
+	const { host, comerOf } = shared;
 	const { accounts } = host;
 	app.route({
 		...HOSTED.getAccount,
@@ -57,6 +59,7 @@ export function sessionRoutes(app: App, { host, comerOf }: HostedRoutes): void {
 			const { person, sessionId } = comerOf(request);
 			const { old = '', password } = request.body;
 			const kept = await personWithId(accounts, person.id);
+			if (!kept?.password) requireRecentSignIn(shared, request);
 			await countAttempt(host, `old-password:${person.id}`, OLD_PASSWORD_TRIES);
 			if (kept?.password && !(await isPassword(old, kept.password)))
 				throw new UserError('wrong-sign-in', say('hosting.wrongOldPassword'));
