@@ -47,13 +47,19 @@ export async function openNotices(settings: {
 		const opening = new pg.Client({ connectionString });
 		opening.on('error', report);
 		opening.on('notification', ({ payload }) => onNotice(JSON.parse(payload ?? '{}') as Notice));
-		opening.on('end', () => {
+		try {
+			await opening.connect();
+			await opening.query(`listen ${CHANNEL}`);
+		} catch (error) {
+			opening.end().catch(report);
+			throw error;
+		}
+		client = opening;
+		// Of a line that stood: one that could not be opened is tried again by whoever opened it, and twice would be two more each time.
+		opening.once('end', () => {
 			client = null;
 			if (!closed) later();
 		});
-		await opening.connect();
-		await opening.query(`listen ${CHANNEL}`);
-		client = opening;
 	}
 	function later(): void {
 		again = setTimeout(() => {
