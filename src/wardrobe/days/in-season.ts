@@ -53,9 +53,17 @@ const PARTS = (
 	] as const
 ).map(([yearPart, startsOn, endsOn]) => ({ yearPart, startsOn, endsOn }));
 
-/** Whether two garments are worn in one part of the year, as its days usually are. */
-export const shareAPart = (one: Judged, other: Judged): boolean =>
-	PARTS.some((part) => isInSeason(one, part) && isInSeason(other, part));
+/** By the garment as it stands in memory, which never changes: each loud piece asks about the same partners. */
+const PARTS_WORN_IN = new WeakMap<Judged, number>();
+
+/** The parts of the year in which a garment is worn, as their days usually are, a bit each. */
+export function partsWornIn(garment: Judged): number {
+	const before = PARTS_WORN_IN.get(garment);
+	if (before !== undefined) return before;
+	const parts = PARTS.reduce((sum, part, at) => (isInSeason(garment, part) ? sum | (1 << at) : sum), 0);
+	PARTS_WORN_IN.set(garment, parts);
+	return parts;
+}
 
 /** Whether a garment is for this part of the year. */
 export const isInSeason = (garment: Judged, season: Parameters<typeof outOfSeason>[1]): boolean =>

@@ -1,4 +1,4 @@
-import { deltaE2000Of } from '../../colour/delta-e-many.ts';
+import { deltaE2000Of, liesWithin } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import type { Trust } from '../words/reading.ts';
 import { deviationOf } from './photo-deviation.ts';
@@ -36,6 +36,10 @@ function apart([L, a, b]: Lab65, [L2, a2, b2]: Lab65): { readonly lightness: num
 const inDeviations = (difference: ReturnType<typeof apart>, { lightness, tint }: Variances): number =>
 	difference.lightness / lightness + difference.tint / tint;
 
+/** CIEDE2000 beyond which a difference surely lies farther out than so many squared deviations. */
+const radiusOf = ({ lightness, tint }: Variances, squared: number): number =>
+	Math.sqrt(squared * Math.max(lightness, tint));
+
 /** Density of a normal difference, but for a factor that all share. */
 const normal = (difference: ReturnType<typeof apart>, variances: Variances): number =>
 	Math.exp(-inDeviations(difference, variances) / 2) / (Math.sqrt(variances.lightness) * variances.tint);
@@ -43,14 +47,18 @@ const normal = (difference: ReturnType<typeof apart>, variances: Variances): num
 const differenceVariances = (one: SeenColour, other: SeenColour): Variances =>
 	together(variancesOf(one.trust), variancesOf(other.trust), NEVER_SURE);
 
+/** Squared deviations from which on a density is nothing. */
+const TOO_FAR = 20;
+
 /** As often as not two photos of one home were taken in one light; then they differ by so much of what photos taken anywhere do. Our choice. */
 const SHARE_LIGHT = 0.5;
 const IN_ONE_LIGHT = 0.25;
 
 /** How likely two photos show colours that lie so far apart, where the cloth itself differs by `cloth`. */
 function density(one: SeenColour, other: SeenColour, cloth: Variances): number {
-	const difference = apart(one.lab, other.lab);
 	const { lightness, tint } = differenceVariances(one, other);
+	if (!liesWithin(one.lab, other.lab, radiusOf(together({ lightness, tint }, cloth), TOO_FAR))) return 0;
+	const difference = apart(one.lab, other.lab);
 	const inOneLight = { lightness: IN_ONE_LIGHT * lightness, tint: IN_ONE_LIGHT * tint };
 	return (
 		(1 - SHARE_LIGHT) * normal(difference, together({ lightness, tint }, cloth)) +
@@ -62,8 +70,11 @@ function density(one: SeenColour, other: SeenColour, cloth: Variances): number {
 const ONE_COLOUR_WITHIN = 4.64;
 
 /** Whether two photos leave it open that the colours are one. */
-export const mayBeOneColour = (one: SeenColour, other: SeenColour): boolean =>
-	inDeviations(apart(one.lab, other.lab), differenceVariances(one, other)) <= ONE_COLOUR_WITHIN;
+export function mayBeOneColour(one: SeenColour, other: SeenColour): boolean {
+	const variances = differenceVariances(one, other);
+	if (!liesWithin(one.lab, other.lab, radiusOf(variances, ONE_COLOUR_WITHIN))) return false;
+	return inDeviations(apart(one.lab, other.lab), variances) <= ONE_COLOUR_WITHIN;
+}
 
 /** How often a garment was bought twice in one colour: one in seven has its twin. Our choice. */
 const OWNED_TWICE = 0.15;
@@ -74,7 +85,7 @@ const NO_DIFFERENCE: Variances = { lightness: 0, tint: 0 };
 /** A further garment of a colour that is owned lies about so far from it: the width of one colour word. */
 const OF_ONE_FAMILY: Variances = { lightness: 4 ** 2, tint: 4 ** 2 };
 /** So many garments tell which colours a wardrobe holds. */
-const ASKED_AT_MOST = 200;
+const ASKED_AT_MOST = 100;
 
 type Seen = SeenColour & { readonly id: string };
 

@@ -1,3 +1,4 @@
+import { liesWithin } from '../../colour/delta-e-many.ts';
 import { SAME_SIDE_BY_SIDE } from '../../colour/same-colour.ts';
 import { say } from '../../language/speak.ts';
 import type { Garment } from '../words/garment.ts';
@@ -62,12 +63,12 @@ function relationsIn(wardrobe: readonly Coloured[]): (one: Coloured, other: Colo
 	return (one, other) => {
 		// Nobody minds two pairs of black socks.
 		if (one.kind !== other.kind || slotOfKind(one.kind) === 'legwear' || patternsDiffer(one, other)) return null;
-		const distance = distanceAcrossPhotos(one.lab, other.lab, [one.trust, other.trust]);
 		// What lightness was left out of is no proof of likeness.
 		const tells =
 			!one.trust.untold && !other.trust.untold && Math.hypot(one.trust.error, other.trust.error) <= TELLS_ALIKE;
-		const alike = tells && distance <= SAME_SIDE_BY_SIDE;
+		const alike = tells && liesWithin(one.lab, other.lab, SAME_SIDE_BY_SIDE);
 		if (!alike && !mayBeOneColour(one, other)) return null;
+		const distance = distanceAcrossPhotos(one.lab, other.lab, [one.trust, other.trust]);
 		const chance = chanceOf(one, other, counts.get(one.kind) ?? 2);
 		return { distance, chance, sureness: alike ? 'alike' : 'maybe' };
 	};

@@ -1,7 +1,7 @@
 import { distanceBetween, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { isNeutral } from '../../colour/neutrality.ts';
-import { shareAPart } from '../days/in-season.ts';
+import { partsWornIn } from '../days/in-season.ts';
 import { fitsPalette, nearestColour } from '../fit/fit.ts';
 import { rereadsOf } from '../fit/rereads.ts';
 import { REACH } from '../palette/palette-reach.ts';
@@ -71,8 +71,9 @@ function echoOf(main: Lab65, trust: Trust, partners: readonly Garment[]): Garmen
 	for (const partner of partners) {
 		const weight = pairLightnessWeight(trust.untold, partner.trust.untold);
 		for (const { lab } of seenSwatches(partner)) {
+			if (!liesWithin(lab, main, REACH, weight)) continue;
 			const distance = distanceBetween(lab, main);
-			if (distance >= nearest || !liesWithin(lab, main, REACH, weight)) continue;
+			if (distance >= nearest) continue;
 			echo = partner;
 			nearest = distance;
 		}
@@ -86,7 +87,8 @@ function echoOf(main: Lab65, trust: Trust, partners: readonly Garment[]): Garmen
  */
 function carrierAmong(garment: Garment, main: Lab65, partners: readonly Garment[], labs: readonly Lab65[]): Garment {
 	const all = [...partners.keys()];
-	const large = all.filter((at) => !isSmall(partners[at]!) && shareAPart(garment, partners[at]!));
+	const parts = partsWornIn(garment);
+	const large = all.filter((at) => !isSmall(partners[at]!) && (partsWornIn(partners[at]!) & parts) !== 0);
 	const carriers = large.length > 0 ? large : all;
 	const best = carrierOf(
 		main,
