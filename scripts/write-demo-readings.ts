@@ -1,8 +1,11 @@
 // Reads the demo's pictures and keeps what was read beside them, so that the demo opens at once: `npm run demo-readings`. A test reads them anew.
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { demoPicture, demoScenario, picturesOfScenario, READ_FOLDER, READINGS_FILE } from '../src/app/demo-scenario.ts';
+import { speak } from '../src/language/speak.ts';
 import { readPhoto } from '../src/photo/read-photo.ts';
 
+// Sentences are kept by their names, so that each reader has them in a language of their own.
+speak('kept');
 const readings: Record<string, unknown> = {};
 rmSync(READ_FOLDER, { recursive: true, force: true });
 mkdirSync(READ_FOLDER);

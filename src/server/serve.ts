@@ -1,6 +1,7 @@
 import { type OpenSettings, openServices } from '../app/open-services.ts';
 import type { Services } from '../app/services.ts';
 import { networkAddresses } from '../app/sharing.ts';
+import { spoken } from '../language/kept-sentence.ts';
 import { eitherText } from '../language/numbers.ts';
 import { say } from '../language/speak.ts';
 import { finishReplacing, putBack, replaceHome } from '../store/replace-home.ts';
@@ -26,7 +27,7 @@ type Open = { readonly services: Services; readonly port: number; close(): Promi
 async function open(settings: ServeSettings, startAnew: (aside: string) => void): Promise<Open> {
 	await finishReplacing(settings.homePath);
 	const services = await openServices({ ...settings, startAnew });
-	for (const finding of services.findings) settings.log(finding);
+	for (const finding of services.findings) settings.log(spoken(finding));
 	const app = await buildApp(ownEntrance(services), { server: { logger: { level: 'warn' } } });
 	const close = async () => {
 		await app.close();

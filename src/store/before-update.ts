@@ -1,6 +1,6 @@
 import { open, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { say } from '../language/speak.ts';
+import { keptWords } from '../language/kept-sentence.ts';
 import { moveDurably, PART_ENDING } from './durable-write.ts';
 import { ensurePrivateFile, makePrivateFolder } from './private-files.ts';
 import { copyDatabase } from './sqlite/copy-database.ts';
@@ -24,5 +24,5 @@ export async function keepBeforeUpdate(homePath: string, databaseFile: string, n
 	await file.sync();
 	await file.close();
 	await moveDurably(part, join(folder, name));
-	return say('home.keptBeforeUpdate', { place: `${BEFORE_UPDATE}/${name}`, database: databaseFile });
+	return keptWords('home.keptBeforeUpdate', { place: `${BEFORE_UPDATE}/${name}`, database: databaseFile });
 }

@@ -2,7 +2,6 @@ import { readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Kysely } from 'kysely';
 import { keptWords } from '../language/kept-sentence.ts';
-import { say } from '../language/speak.ts';
 import { PART_ENDING } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
 import { INCOMING_FOLDER } from './incoming-file.ts';
@@ -112,8 +111,8 @@ export async function checkPhotoFiles(homePath: string, db: Kysely<Tables>): Pro
 	});
 	// Nothing to say where a photo is well again.
 	const findings = [...found].flatMap(([amiss, names]) =>
-		amiss === 'back' ? [] : [say(`photoChecks.${amiss}`, { count: names.length, name: names[0]! })],
+		amiss === 'back' ? [] : [keptWords(`photoChecks.${amiss}`, { count: names.length, name: names[0]! })],
 	);
 	if (orphans.length === 0) return findings;
-	return [say('photoChecks.orphans', { count: orphans.length, folder: FOUND_FOLDER }), ...findings];
+	return [keptWords('photoChecks.orphans', { count: orphans.length, folder: FOUND_FOLDER }), ...findings];
 }

@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
-import { say } from '../language/speak.ts';
+import { keptWords } from '../language/kept-sentence.ts';
+import { inLanguage } from '../language/speak.ts';
 import { dropEntry } from './entry-rows.ts';
 import type { EntryKey } from './entry-state.ts';
 import type { SetAsideRow, Tables } from './schema.ts';
@@ -30,7 +31,7 @@ async function setUnreadableEntriesAside(db: Kysely<Tables>, at: string): Promis
 	const entries = await db.selectFrom('entries').selectAll().where(isJson('body'), '=', 0).execute();
 	await setEntriesAside(db, entries, at);
 	const [first] = entries;
-	return first ? [say('homeChecks.unreadRows', { count: entries.length, kind: first.kind, id: first.id })] : [];
+	return first ? [keptWords('homeChecks.unreadRows', { count: entries.length, kind: first.kind, id: first.id })] : [];
 }
 
 async function setDecisionsAside(db: Kysely<Tables>, at: string): Promise<string[]> {
@@ -39,7 +40,7 @@ async function setDecisionsAside(db: Kysely<Tables>, at: string): Promise<string
 		await setAside(db, { source: 'decisions', id: String(id), body: String(changes), at });
 		await db.deleteFrom('decisions').where('id', '=', id).execute();
 	}
-	return decisions.length > 0 ? [say('homeChecks.lostDecisions', { count: decisions.length })] : [];
+	return decisions.length > 0 ? [keptWords('homeChecks.lostDecisions', { count: decisions.length })] : [];
 }
 
 async function readDamagedAgain(db: Kysely<Tables>, at: string): Promise<string[]> {
@@ -64,7 +65,7 @@ async function readDamagedAgain(db: Kysely<Tables>, at: string): Promise<string[
 			.where('id', '=', id)
 			.execute();
 	}
-	return photos.length > 0 ? [say('homeChecks.damagedReadings', { count: photos.length })] : [];
+	return photos.length > 0 ? [keptWords('homeChecks.damagedReadings', { count: photos.length })] : [];
 }
 
 async function setAside(db: Kysely<Tables>, row: SetAsideRow): Promise<void> {
@@ -87,7 +88,7 @@ async function setEntriesAside(db: Kysely<Tables>, entries: readonly Entry[], at
 export async function setMisshapenAside(db: Kysely<Tables>, at: string): Promise<string[]> {
 	const entries = await db.selectFrom('entries').select(['kind', 'id', 'body']).execute();
 	const found = entries.flatMap((entry) => {
-		const what = misshapenIn(entry.kind, entry.body);
+		const what = inLanguage('kept', () => misshapenIn(entry.kind, entry.body));
 		return what === null ? [] : [{ ...entry, what }];
 	});
 	await setEntriesAside(db, found, at);
@@ -99,7 +100,7 @@ type Misshapen = { readonly kind: string; readonly id: string; readonly what: st
 function sentenceOf(found: readonly Misshapen[]): string[] {
 	const [first] = found;
 	if (!first) return [];
-	return [say('homeChecks.otherForm', { count: found.length, kind: first.kind, id: first.id, what: first.what })];
+	return [keptWords('homeChecks.otherForm', { count: found.length, kind: first.kind, id: first.id, what: first.what })];
 }
 
 /** Says again what {@link setMisshapenAside} set aside since `from`, whichever program did: one sentence at most. */
@@ -115,7 +116,7 @@ export async function misshapenAside(db: Kysely<Tables>, from: string): Promise<
 	return sentenceOf(
 		rows.flatMap(({ source, id, body }) => {
 			const kind = source.slice(ENTRIES.length);
-			const what = misshapenIn(kind, body);
+			const what = inLanguage('kept', () => misshapenIn(kind, body));
 			return what === null ? [] : [{ kind, id, what }];
 		}),
 	);

@@ -1,6 +1,6 @@
 import { chmod, type FileHandle, lstat, mkdir, open, readdir, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { say } from '../language/speak.ts';
+import { keptWords } from '../language/kept-sentence.ts';
 
 /** Only the owner may look into a folder of a home, or read and write a file of it (POSIX; Windows keeps its own lists of rights). */
 export const PRIVATE_FOLDER = 0o700;
@@ -98,5 +98,5 @@ export async function closeToOthers(homePath: string, files: readonly string[]):
 		if (code !== 'EPERM' && code !== 'ENOTSUP' && code !== 'EROFS') throw error;
 	}
 	if (await allClosed()) return null;
-	return say('home.notPrivate', { path: homePath });
+	return keptWords('home.notPrivate', { path: homePath });
 }

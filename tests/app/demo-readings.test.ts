@@ -9,6 +9,8 @@ import {
 	READ_FOLDER,
 } from '../../src/app/demo-scenario.ts';
 import { deltaE2000 } from '../../src/colour/delta-e.ts';
+import { spoken } from '../../src/language/kept-sentence.ts';
+import { inLanguage } from '../../src/language/speak.ts';
 import { readPhoto } from '../../src/photo/read-photo.ts';
 
 const scenario = await demoScenario();
@@ -22,6 +24,13 @@ describe('what is kept of the demo’s pictures', () => {
 				.map(({ file }) => file)
 				.toSorted(),
 		);
+	});
+
+	it('has its sentences by their names, so that each reader has them in a language of their own', () => {
+		for (const { light, trust } of Object.values(kept)) {
+			for (const sentence of [light.reason, trust.advice, ...trust.reasons])
+				if (sentence) expect(inLanguage('de', () => spoken(sentence))).not.toBe(spoken(sentence));
+		}
 	});
 
 	// The networks may differ in the last digits from one processor to another: what people see must not.

@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { isDeepStrictEqual } from 'node:util';
+import { spoken } from '../../src/language/kept-sentence.ts';
 import { openHome } from '../../src/store/open-home.ts';
 import { after, EMPTY_HOME, type Expected, heldBy, heldWhen, stepsOfRound } from './life-of-a-home.ts';
 
@@ -74,7 +75,7 @@ export async function crashAgainAndAgain(homePath: string, dieAtSteps: readonly 
 		try {
 			const home = await openHome(homePath, { now: () => new Date('2026-03-01T09:00:00.000Z') });
 			const held = await heldBy(home.store);
-			const findings = home.findings.filter((sentence) => !sentence.includes('belonged to no photo'));
+			const findings = home.findings.map(spoken).filter((sentence) => !sentence.includes('belonged to no photo'));
 			orphansFound += home.findings.length - findings.length;
 			await home.close();
 			if (findings.length > 0) faults.push(`${where}: ${findings.join(' ')}`);

@@ -4,6 +4,7 @@ import { PassThrough } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import tar from 'tar-stream';
 import { describe, expect, it } from 'vitest';
+import { spoken } from '../../src/language/kept-sentence.ts';
 import { BadArchiveError } from '../../src/store/archive.ts';
 import { writeBackup } from '../../src/store/backup.ts';
 import { openHome } from '../../src/store/open-home.ts';
@@ -84,7 +85,9 @@ describe('a backup', () => {
 		home.database.connection.exec(`UPDATE entries SET body = '{"id":"g1"}' WHERE id = 'g1'`);
 		const target = join(temporaryFolder(), 'restored');
 		const { findings } = await restoreBackup(await archiveOf(path), target, NOW);
-		expect(findings).toEqual([expect.stringMatching(/^1 entry has another form .*garment "g1".* set aside/)]);
+		expect(findings.map(spoken)).toEqual([
+			expect.stringMatching(/^1 entry has another form .*garment "g1".* set aside/),
+		]);
 		const restored = await open(target);
 		expect(restored.findings).toEqual([]);
 		expect((await restored.store.garments.list()).map(({ name }) => name)).toEqual(['Whole']);

@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync
 import { join } from 'node:path';
 import { DatabaseSync } from '@photostructure/sqlite';
 import { describe, expect, it } from 'vitest';
+import { spoken } from '../../src/language/kept-sentence.ts';
 import { HomeInUseError } from '../../src/store/home-lock.ts';
 import { NewerHomeError } from '../../src/store/migrations/all.ts';
 import { DamagedHomeError, openHome } from '../../src/store/open-home.ts';
@@ -110,7 +111,7 @@ describe('start-up', () => {
 		writeFileSync(join(folder, 'ab'.padEnd(64, '0')), 'orphan');
 		writeFileSync(join(folder, '.1234.part'), 'half');
 		const home = await open(path);
-		expect(home.findings).toEqual([expect.stringContaining('1 photo file belonged to no photo')]);
+		expect(home.findings.map(spoken)).toEqual([expect.stringContaining('1 photo file belonged to no photo')]);
 		expect(readdirSync(join(path, 'found'))).toEqual(['ab'.padEnd(64, '0')]);
 		expect(readdirSync(folder)).toEqual([]);
 		expect(readdirSync(path)).not.toContain('.backup-left');
@@ -129,7 +130,7 @@ describe('start-up', () => {
 		renameSync(file, join(path, 'elsewhere'));
 		for (let time = 0; time < 2; time++) {
 			const again = await open(path);
-			expect(again.findings[0]).toContain('coat.jpg');
+			expect(spoken(again.findings[0]!)).toContain('coat.jpg');
 			expect((await again.store.photos.get(id))?.failure?.reason).toBe('missing');
 			await again.close();
 		}
@@ -234,7 +235,7 @@ describe('start-up', () => {
 		const again = await open(path);
 		expect((await again.store.garments.list()).map(({ id }) => id)).toEqual(['g3']);
 		expect(again.findings).toHaveLength(2);
-		expect(again.findings[0]).toMatch(
+		expect(spoken(again.findings[0]!)).toMatch(
 			/^2 entries have another form .*garment "g1" \(the field “photos” is missing or of another form\)/,
 		);
 		expect((await again.store.photos.get(photoId))?.status).toBe('waiting');

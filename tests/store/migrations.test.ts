@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { DatabaseSync } from '@photostructure/sqlite';
 import { sql } from 'kysely';
 import { describe, expect, it } from 'vitest';
+import { spoken } from '../../src/language/kept-sentence.ts';
 import { BEFORE_UPDATE } from '../../src/store/before-update.ts';
 import { MIGRATIONS, migrateToNewest } from '../../src/store/migrations/all.ts';
 import { openHome } from '../../src/store/open-home.ts';
@@ -91,7 +92,7 @@ describe('a home of an earlier version', () => {
 		}
 		const [kept, ...others] = readdirSync(join(path, BEFORE_UPDATE));
 		expect(others).toEqual([]);
-		expect(home.findings).toEqual([expect.stringContaining(`${BEFORE_UPDATE}/${kept}`)]);
+		expect(home.findings.map(spoken)).toEqual([expect.stringContaining(`${BEFORE_UPDATE}/${kept}`)]);
 		const copy = new DatabaseSync(join(path, BEFORE_UPDATE, kept!));
 		expect(rows(copy)).toEqual(before);
 		copy.close();
