@@ -2,6 +2,7 @@ import type { HomeReads } from '../store/store.ts';
 import { type Report, seasonReport } from '../wardrobe/season/report.ts';
 import { appearanceOf } from '../wardrobe/words/appearance.ts';
 import { EMPTY_PALETTE, type Palette } from '../wardrobe/words/palette-colour.ts';
+import { withWordsApart } from '../wardrobe/words/palette-words.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
 import type { Season } from '../wardrobe/words/season.ts';
 import type { SeasonInput } from '../wardrobe/words/season-input.ts';
@@ -70,7 +71,7 @@ export async function loadSeasonInput(
 		]);
 	return {
 		season,
-		palette: palette ?? EMPTY_PALETTE,
+		palette: withWordsApart(palette ?? EMPTY_PALETTE),
 		inspirations,
 		garments,
 		wishes,

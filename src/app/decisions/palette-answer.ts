@@ -1,6 +1,7 @@
 import type { HomeReads, Kept } from '../../store/store.ts';
 import { type PaletteChange, paletteChange } from '../../wardrobe/palette/palette-change.ts';
 import { EMPTY_PALETTE, type Palette } from '../../wardrobe/words/palette-colour.ts';
+import { withWordsApart } from '../../wardrobe/words/palette-words.ts';
 import type { Season } from '../../wardrobe/words/season.ts';
 import { lastYearOf } from '../load-season.ts';
 import { refuseStale } from '../refuse-stale.ts';
@@ -24,5 +25,5 @@ export async function paletteAsSeen(home: HomeReads, seasonId: string, seen: num
 export async function paletteAnswer(home: HomeReads, season: Season): Promise<PaletteAnswer> {
 	const palette = await paletteOf(home, season.id);
 	const lastYear = await lastYearOf(home, season);
-	return { palette, change: lastYear ? paletteChange(lastYear.palette, palette) : null };
+	return { palette: withWordsApart(palette), change: lastYear ? paletteChange(lastYear.palette, palette) : null };
 }

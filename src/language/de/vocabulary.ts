@@ -67,6 +67,16 @@ export const VOCABULARY = {
 		shoes: 'Schuhe',
 		accessory: 'Accessoires',
 	},
+	coloursApart: {
+		lighter: '{{colour}} (heller)',
+		darker: '{{colour}} (dunkler)',
+		stronger: '{{colour}} (kräftiger)',
+		greyer: '{{colour}} (grauer)',
+		redder: '{{colour}} (röter)',
+		greener: '{{colour}} (grüner)',
+		yellower: '{{colour}} (gelber)',
+		bluer: '{{colour}} (blauer)',
+	},
 	garmentNames: {
 		plain: '{{kind}}, {{colour}}',
 		patterned: '{{kind}}, {{colour}} {{pattern}}',

@@ -258,6 +258,8 @@ export const twoGarments = Type.Unsafe<TwoGarments>({
 
 const paletteRoleWords = oneOf(['accent', 'base', 'hint', 'main']);
 
+const colourStepWords = oneOf(['bluer', 'darker', 'greener', 'greyer', 'lighter', 'redder', 'stronger', 'yellower']);
+
 export const paletteColour = Type.Unsafe<PaletteColour>({
 	...exact({
 		id: Type.String(),
@@ -267,6 +269,12 @@ export const paletteColour = Type.Unsafe<PaletteColour>({
 		role: paletteRoleWords,
 		name: told(Type.String(), 'ISCC-NBS name.'),
 		label: told(Type.String(), "The user's own word for it, or ''."),
+		apart: Type.Optional(
+			told(
+				colourStepWords,
+				"What it is beside the first of the palette's colours that share its word; told as the palette is read, never kept. Absent = its word is its own.",
+			),
+		),
 		photos: told(Type.Number(), 'Inspirations that hold it (a colour within CIEDE2000 10).'),
 		firmness: told(
 			Type.Number(),
@@ -1622,6 +1630,7 @@ export const wishStanding = Type.Unsafe<WishStanding>({
 	...exact({
 		wishId: Type.String(),
 		priority: told(Type.Number(), '0..100, the sum of its parts; higher = sooner.'),
+		place: told(Type.Number(), 'Its place among the open wishes, 1 = look for it first.'),
 		parts: told(
 			exact({
 				pictures: Type.Number(),

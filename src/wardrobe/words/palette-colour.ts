@@ -1,4 +1,5 @@
 import type { Lab65 } from '../../colour/lab65.ts';
+import { say } from '../../language/speak.ts';
 import { saidColour } from './said-colour.ts';
 import type { Versioned } from './versioned.ts';
 
@@ -9,6 +10,9 @@ export const PALETTE_ROLES = ['base', 'main', 'accent', 'hint'] as const;
  * to ask for anything: it is shown, and vouches for nothing.
  */
 export type PaletteRole = (typeof PALETTE_ROLES)[number];
+
+/** What a colour is beside another one of the same word. */
+export type ColourStep = 'lighter' | 'darker' | 'stronger' | 'greyer' | 'redder' | 'greener' | 'yellower' | 'bluer';
 
 /** One colour that a season asks for. */
 export type PaletteColour = {
@@ -23,6 +27,8 @@ export type PaletteColour = {
 	readonly name: string;
 	/** The user's own word for it, or ''. */
 	readonly label: string;
+	/** What it is beside the first of the palette's colours that share its word; told as the palette is read, never kept. Absent = its word is its own. */
+	readonly apart?: ColourStep;
 	/** Inspirations that hold it (a colour within CIEDE2000 10). */
 	readonly photos: number;
 	/** Share of resampled boards that bring it back, 0..1; under 0.5 = tentative. 1 for colours added by hand. */
@@ -53,6 +59,9 @@ const FIRM_FROM = 0.5;
 export const isTentative = ({ firmness, origin }: Pick<PaletteColour, 'firmness' | 'origin'>): boolean =>
 	origin === 'derived' && firmness < FIRM_FROM;
 
-/** The user's own word for a palette colour, else the word most people use, in the language spoken. */
-export const colourWord = (colour: Pick<PaletteColour, 'label' | 'lab'>): string =>
-	colour.label || saidColour(colour.lab);
+/** The user's own word for a palette colour, else the word most people use, in the language spoken; told apart from others of the palette with that word. */
+export function colourWord({ label, lab, apart }: Pick<PaletteColour, 'label' | 'lab' | 'apart'>): string {
+	if (label) return label;
+	const word = saidColour(lab);
+	return apart ? say(`coloursApart.${apart}`, { colour: word }) : word;
+}

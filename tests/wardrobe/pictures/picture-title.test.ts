@@ -42,7 +42,7 @@ describe('what a picture of the board is called', () => {
 			{ inspiration: picture({ title: 'by the quay', titleFrom: 'user' }), reading: worn },
 			{ inspiration: picture(), reading: null },
 		]).map(({ title }) => title);
-		expect(titles[1]).toBe(`${titles[0]}, the other`);
+		expect(titles[1]).toBe(`${titles[0]} (the other)`);
 		expect(titles.slice(2)).toEqual(['by the quay', '']);
 	});
 

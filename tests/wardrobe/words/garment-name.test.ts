@@ -72,15 +72,15 @@ describe('what a garment is called', () => {
 describe('the names of a wardrobe', () => {
 	it('tell equal ones apart in the order in which they came, whatever the order of the list', () => {
 		expect(names([redJacket('3'), redJacket('1'), redJacket('2')])).toEqual([
-			'red jacket, the third',
+			'red jacket (the third)',
 			'red jacket',
-			'red jacket, the other',
+			'red jacket (the other)',
 		]);
 	});
 
 	it('leave a name given by hand as it is, and give it to no other', () => {
 		const byHand = { ...redJacket('2'), name: 'red jacket', nameFrom: 'user' as const };
-		expect(names([redJacket('1'), byHand])).toEqual(['red jacket, the other', 'red jacket']);
+		expect(names([redJacket('1'), byHand])).toEqual(['red jacket (the other)', 'red jacket']);
 	});
 
 	it('are all different, however many are alike', () => {
