@@ -62,8 +62,8 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'line-up',
 		'four pieces, two places open',
-		'3 garments: 1 of 7 days between washes dressed and 49 % of the palette covered. Another choice could gain 2 % at most. 2 places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
-		'3 Kleidungsstücke: 1 von 7 Tagen zwischen zwei Wäschen angezogen und 49 % der Palette gedeckt. Eine andere Wahl könnte höchstens 2 % gewinnen. 2 Plätze bleiben offen: Nichts anderes, was du hast, ist einen wert. Mach aus jedem einen Wunsch oder verlange weniger.',
+		'3 garments: 1 of 7 days between washes dressed and 70 % of the palette covered. Another choice could gain 2 % at most. 2 places stay open: nothing else you own is worth one. Make each a wish, or ask for fewer.',
+		'3 Kleidungsstücke: 1 von 7 Tagen zwischen zwei Wäschen angezogen und 70 % der Palette gedeckt. Eine andere Wahl könnte höchstens 2 % gewinnen. 2 Plätze bleiben offen: Nichts anderes, was du hast, ist einen wert. Mach aus jedem einen Wunsch oder verlange weniger.',
 	],
 	[
 		'line-up, what cannot be met',
@@ -146,14 +146,14 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'wish',
 		'a rust jumper wanted since January',
-		'It would add 1 outfit. It answers a colour of which 100 % is missing. Priority 23 of 100: 10 for the palette, 7 for waiting, 5 for outfits, 1 for the seasons it serves. Wanted for 68 days, longer than your waiting time, it is a real wish: used first, then new from makers you trust.',
-		'Dazu kämen: 1 Outfit. Es antwortet auf eine Farbe, von der 100 % fehlen. Dringlichkeit 23 von 100: 10 für die Palette, 7 fürs Warten, 5 für Outfits, 1 für die Jahreszeiten. Gewünscht seit: 68 Tage. Das ist länger als deine Wartezeit, also ein echter Wunsch: Zuerst gebraucht, dann neu von Herstellern deines Vertrauens.',
+		'It would add 1 outfit. Nothing you have is of its colour. Wanted for 68 days, longer than your waiting time, it is a real wish: used first, then new from makers you trust.',
+		'Dazu kämen: 1 Outfit. Nichts, was du hast, hat seine Farbe. Gewünscht seit: 68 Tage. Das ist länger als deine Wartezeit, also ein echter Wunsch: Zuerst gebraucht, dann neu von Herstellern deines Vertrauens.',
 	],
 	[
 		'wish, waiting',
 		'a rust jumper wanted since last week, beside another wish',
-		'It would add 1 outfit. It answers a colour of which 100 % is missing. Priority 17 of 100: 10 for the palette, 5 for outfits, 1 for waiting, 1 for the seasons it serves. Look for it used; in 23 days, if you still want it, new from makers you trust is open. Other photos could put it before or behind one more wish, so the one wanted longer comes first.',
-		'Dazu kämen: 1 Outfit. Es antwortet auf eine Farbe, von der 100 % fehlen. Dringlichkeit 17 von 100: 10 für die Palette, 5 für Outfits, 1 fürs Warten, 1 für die Jahreszeiten. Such es gebraucht; noch 23 Tage, dann darf es, wenn du es noch willst, neu sein, von Herstellern deines Vertrauens. Andere Fotos könnten ihn vor oder hinter einen weiteren Wunsch stellen, darum steht der ältere vorn.',
+		'Number 2 of 2: its colour is missing, and it adds outfits. One more wish is about as worthwhile, so the one wanted longer comes first. It would add 1 outfit. Look for it used; in 23 days, if you still want it, new from makers you trust is open.',
+		'Nummer 2 von 2: seine Farbe fehlt, und es bringt neue Outfits. Ein weiterer Wunsch lohnt sich etwa ebenso, darum steht der ältere vorn. Dazu kämen: 1 Outfit. Such es gebraucht; noch 23 Tage, dann darf es, wenn du es noch willst, neu sein, von Herstellern deines Vertrauens.',
 	],
 	[
 		'candidate, take',

@@ -65,7 +65,7 @@ export const GARMENTS = {
 		againNamed: '{{name}} noch einmal versuchen',
 		stopped: 'Angehalten, bevor es gesendet war.',
 		notRead: 'Es ließ sich nicht lesen.',
-		unreachable: 'Erwartet war, dass Dyelot dieses Foto nimmt; es war nicht zu erreichen. Versuch es noch einmal.',
+		unreachable: 'Erwartet wurde, dass Dyelot dieses Foto nimmt; es war nicht zu erreichen. Versuch es noch einmal.',
 		pasted: 'eingefügtes Bild',
 		add: '{{what}} hinzufügen',
 		takePhoto: 'Ein Foto machen',

@@ -34,7 +34,7 @@ export const HOME = {
 			'Erwartet wurde ein Ordner, den kein anderes Programm benutzt; {{path}} benutzt ein anderes Dyelot, das läuft. Schließe erst jenes oder wähle einen anderen Ordner mit --home.',
 		storeAnswered:
 			'Erwartet wurde, dass der Objektspeicher auf {{method}} {{key}} antwortet; er antwortete {{status}} {{text}}',
-		storeSilent: 'Erwartet war eine Antwort des Objektspeichers auf {{method}} von {{key}}; keine kam ({{cause}}).',
+		storeSilent: 'Erwartet wurde eine Antwort des Objektspeichers auf {{method}} von {{key}}; keine kam ({{cause}}).',
 		originalMissing: 'Erwartet wurde das Original von Foto {{id}} im Objektspeicher; es fehlt.',
 		damaged:
 			'Erwartet wurde eine heile Datenbank in {{path}}; sie ist beschädigt ({{what}}). Nichts wurde geändert. Spiele deine letzte Sicherung mit „dyelot restore“ in einen neuen Ordner zurück.',

@@ -2,41 +2,41 @@
 export const HOSTING = {
 	hosting: {
 		notSignedIn:
-			'Erwartet war jemand, der angemeldet ist; niemand ist es, oder die Sitzung ist zu Ende. Melde dich neu an.',
+			'Erwartet wurde jemand, der angemeldet ist; niemand ist es, oder die Sitzung ist zu Ende. Melde dich neu an.',
 		wrongSignIn:
-			'Erwartet waren ein Name und sein Passwort; sie gehören nicht zusammen. Versuch es noch einmal oder nimm einen Passkey.',
+			'Erwartet wurden ein Name und sein Passwort; sie gehören nicht zusammen. Versuch es noch einmal oder nimm einen Passkey.',
 		wrongPasskey:
-			'Erwartet war ein Passkey, der hier bekannt ist; der gezeigte ist es nicht oder kam zu spät. Versuch es noch einmal.',
+			'Erwartet wurde ein Passkey, der hier bekannt ist; der gezeigte ist es nicht oder kam zu spät. Versuch es noch einmal.',
 		tooManyTries:
-			'Erwartet waren weniger Versuche; es waren zu viele in kurzer Zeit. Warte eine Viertelstunde oder nimm einen Passkey.',
+			'Erwartet wurden weniger Versuche; es waren zu viele in kurzer Zeit. Warte eine Viertelstunde oder nimm einen Passkey.',
 		tooShort:
-			'Erwartet waren mindestens {{least}} Zeichen für ein Passwort; {{came}} kamen. Ein Satz aus mehreren Wörtern ist leicht zu merken.',
+			'Erwartet wurden mindestens {{least}} Zeichen für ein Passwort; {{came}} kamen. Ein Satz aus mehreren Wörtern ist leicht zu merken.',
 		tooPlain:
-			'Erwartet war ein Passwort, das schwer zu erraten ist; dieses wiederholt sich oder enthält deinen Namen. Nimm einen Satz aus mehreren Wörtern.',
+			'Erwartet wurde ein Passwort, das schwer zu erraten ist; dieses wiederholt sich oder enthält deinen Namen. Nimm einen Satz aus mehreren Wörtern.',
 		tooCommon:
-			'Erwartet war ein Passwort, das kaum jemand benutzt; dieses gehört zu den häufigsten, und die werden zuerst probiert. Nimm einen Satz aus mehreren Wörtern.',
-		noSecret: 'Erwartet war ein Passkey oder ein Passwort; keins von beiden kam.',
-		takenName: 'Erwartet war ein Name, den hier niemand hat; „{{name}}“ ist vergeben. Wähl einen anderen.',
+			'Erwartet wurde ein Passwort, das kaum jemand benutzt; dieses gehört zu den häufigsten, und die werden zuerst probiert. Nimm einen Satz aus mehreren Wörtern.',
+		noSecret: 'Erwartet wurde ein Passkey oder ein Passwort; keins von beiden kam.',
+		takenName: 'Erwartet wurde ein Name, den hier niemand hat; „{{name}}“ ist vergeben. Wähl einen anderen.',
 		usedLink:
-			'Erwartet war ein Link, der noch gilt; er ist schon benutzt oder älter als ein Tag. Lass dir einen neuen geben.',
-		linkForNewcomers: 'Erwartet war jemand Neues für diesen Link; du bist schon hier. Gib ihn einer anderen Person.',
+			'Erwartet wurde ein Link, der noch gilt; er ist schon benutzt oder älter als ein Tag. Lass dir einen neuen geben.',
+		linkForNewcomers: 'Erwartet wurde jemand Neues für diesen Link; du bist schon hier. Gib ihn einer anderen Person.',
 		firstHome: 'Meine Garderobe',
 		onlyLooking:
-			'Erwartet war jemand, der hier ändern darf; du darfst nur ansehen. Bitte die Besitzerin, dich planen zu lassen.',
-		onlyOwners: 'Erwartet war dafür jemand, dem dieses Zuhause gehört; du bist dort zu Gast. Frag nach.',
-		mostHomes: 'Erwartet waren höchstens {{most}} Zuhause einer Person; du hast so viele. Entferne zuerst eins.',
+			'Erwartet wurde jemand, der hier ändern darf; du darfst nur ansehen. Bitte die Besitzerin, dich planen zu lassen.',
+		onlyOwners: 'Erwartet wurde dafür jemand, dem dieses Zuhause gehört; du bist dort zu Gast. Frag nach.',
+		mostHomes: 'Erwartet wurden höchstens {{most}} Zuhause einer Person; du hast so viele. Entferne zuerst eins.',
 		lastOwner:
-			'Erwartet war jemand anderes, dem es auch gehört, oder ein Gast; die letzte Besitzerin bleibt. Entferne stattdessen das Zuhause.',
+			'Erwartet wurde jemand anderes, dem es auch gehört, oder ein Gast; die letzte Besitzerin bleibt. Entferne stattdessen das Zuhause.',
 		lastPasskey:
-			'Erwartet war ein anderer Weg, dich anzumelden; dieser Passkey ist dein einziger. Setz zuerst ein Passwort oder füg einen hinzu.',
+			'Erwartet wurde ein anderer Weg, dich anzumelden; dieser Passkey ist dein einziger. Setz zuerst ein Passwort oder füg einen hinzu.',
 		signInAgain:
-			'Erwartet war eine Anmeldung in der letzten Stunde; deine ist älter. Melde dich ab und wieder an und ändere dann, womit du dich anmeldest.',
-		noText: 'Erwartet waren Zeichen, die sich schreiben lassen; es kam eines, das keines ist.',
-		wrongOldPassword: 'Erwartet war dein jetziges Passwort; ein anderes kam. Nichts wurde geändert.',
-		hostStays: 'Erwartet war jemand anderes; wer dies hier betreibt, bleibt.',
-		stopping: 'Erwartet war ein Server, der Anfragen nimmt; dieser hält gerade an. Gleich antwortet ein anderer.',
+			'Erwartet wurde eine Anmeldung in der letzten Stunde; deine ist älter. Melde dich ab und wieder an und ändere dann, womit du dich anmeldest.',
+		noText: 'Erwartet wurden Zeichen, die sich schreiben lassen; es kam eines, das keines ist.',
+		wrongOldPassword: 'Erwartet wurde dein jetziges Passwort; ein anderes kam. Nichts wurde geändert.',
+		hostStays: 'Erwartet wurde jemand anderes; wer dies hier betreibt, bleibt.',
+		stopping: 'Erwartet wurde ein Server, der Anfragen nimmt; dieser hält gerade an. Gleich antwortet ein anderer.',
 		elsewhere:
-			'Erwartet war eine Antwort des Ortes, an dem alles liegt; gerade kommt keine. Nichts Beantwortetes ist verloren: Versuch es gleich noch einmal.',
+			'Erwartet wurde eine Antwort des Ortes, an dem alles liegt; gerade kommt keine. Nichts Beantwortetes ist verloren: Versuch es gleich noch einmal.',
 	},
 	doorway: {
 		signIn: 'Anmelden',
@@ -47,7 +47,8 @@ export const HOSTING = {
 		name: 'Name',
 		password: 'Passwort',
 		passwordHint: 'Mindestens {{least}} Zeichen. Ein Satz aus mehreren Wörtern ist leicht zu merken.',
-		noPasskey: 'Erwartet war ein Passkey; von diesem Gerät kam keiner. Versuch es noch einmal oder nimm ein Passwort.',
+		noPasskey:
+			'Erwartet wurde ein Passkey; von diesem Gerät kam keiner. Versuch es noch einmal oder nimm ein Passwort.',
 		join: 'Hereinkommen',
 		joinHost: 'Du betreibst dies hier: Wähl einen Namen und wie du dich anmeldest.',
 		joinNew: 'Jemand lässt dich herein. Wähl einen Namen und wie du dich anmeldest; ein eigenes Zuhause wartet.',
@@ -57,7 +58,7 @@ export const HOSTING = {
 		joinPasskey: 'Mit Passkey hereinkommen',
 		joinPassword: 'Mit diesem Passwort hereinkommen',
 		noLink:
-			'Erwartet war ein Link mit seinem Geheimnis; in dieser Adresse steht keins. Öffne den ganzen Link, den du bekommen hast.',
+			'Erwartet wurde ein Link mit seinem Geheimnis; in dieser Adresse steht keins. Öffne den ganzen Link, den du bekommen hast.',
 		homes: 'Zuhause',
 		homesPurpose: 'Jedes Zuhause ist eine Garderobe für sich, mit eigenen Saisons.',
 		own: 'deins',
@@ -147,20 +148,20 @@ export const HOSTING = {
 		workFolder:
 			'ein Ordner dieses Rechners für Dateien unterwegs; DYELOT_WORK_FOLDER; sonst am Platz des Systems dafür',
 		listen: 'die Adresse dieses Rechners, sonst 127.0.0.1; DYELOT_LISTEN',
-		unreadableFile: 'Erwartet war eine lesbare Datei für --{{flag}}; „{{file}}“ ist es nicht ({{code}}).',
+		unreadableFile: 'Erwartet wurde eine lesbare Datei für --{{flag}}; „{{file}}“ ist es nicht ({{code}}).',
 		noDatabase:
-			'Erwartet war die Adresse einer PostgreSQL-Datenbank in --database, --database-file oder DYELOT_DATABASE; keine kam.',
+			'Erwartet wurde die Adresse einer PostgreSQL-Datenbank in --database, --database-file oder DYELOT_DATABASE; keine kam.',
 		otherDatabase:
-			'Erwartet war eine Adresse wie postgres://dyelot@localhost/dyelot für die Datenbank; eine andere kam.',
+			'Erwartet wurde eine Adresse wie postgres://dyelot@localhost/dyelot für die Datenbank; eine andere kam.',
 		secretOnLine:
-			'Erwartet war kein Passwort auf der Befehlszeile, wo es jedes Programm dieses Rechners lesen kann; eins kam in --database. Schreib die Adresse in DYELOT_DATABASE oder in eine Datei, die --database-file nennt.',
-		noBucket: 'Erwartet waren s3:// und der Name eines Buckets für --photos; „{{place}}“ kam.',
+			'Erwartet wurde kein Passwort auf der Befehlszeile, wo es jedes Programm dieses Rechners lesen kann; eins kam in --database. Schreib die Adresse in DYELOT_DATABASE oder in eine Datei, die --database-file nennt.',
+		noBucket: 'Erwartet wurden s3:// und der Name eines Buckets für --photos; „{{place}}“ kam.',
 		noKey:
-			'Erwartet waren --photos-endpoint mit der Adresse des Objektspeichers und sein Schlüssel in DYELOT_PHOTOS_KEY und DYELOT_PHOTOS_SECRET (oder --photos-secret-file) für Fotos in s3://; nicht alle kamen.',
-		noPhotos: 'Erwartet war ein Ordner oder s3://BUCKET für die Fotos in --photos oder DYELOT_PHOTOS; keins kam.',
+			'Erwartet wurden --photos-endpoint mit der Adresse des Objektspeichers und sein Schlüssel in DYELOT_PHOTOS_KEY und DYELOT_PHOTOS_SECRET (oder --photos-secret-file) für Fotos in s3://; nicht alle kamen.',
+		noPhotos: 'Erwartet wurde ein Ordner oder s3://BUCKET für die Fotos in --photos oder DYELOT_PHOTOS; keins kam.',
 		otherAddress:
-			'Erwartet war eine Adresse wie https://garderobe.example.net, ohne Pfad, für --address; „{{address}}“ kam.',
-		noPort: 'Erwartet war eine eigene Nummer, da die Adresse daraus wird; 0 kam.',
-		badAtOnce: 'Erwartet war eine ganze Zahl von 1 bis {{most}} für --at-once; „{{received}}“ kam.',
+			'Erwartet wurde eine Adresse wie https://garderobe.example.net, ohne Pfad, für --address; „{{address}}“ kam.',
+		noPort: 'Erwartet wurde eine eigene Nummer, da die Adresse daraus wird; 0 kam.',
+		badAtOnce: 'Erwartet wurde eine ganze Zahl von 1 bis {{most}} für --at-once; „{{received}}“ kam.',
 	},
 } as const;

@@ -22,7 +22,7 @@ export const PICTURES = {
 		nearKind: '{{garment}}: Die Farbe stimmt, die Art des Teils nicht.',
 		nearColour: '{{garment}}: Die Art stimmt, die Farbe kommt nahe.',
 		nearPattern: '{{garment}} kommt nahe, hat aber ein anderes Muster.',
-		missing: 'Nichts von dir passt; am nächsten kommt {{garment}}.',
+		missing: 'So etwas besitzt du nicht; am nächsten kommt: {{garment}}.',
 		nothing: 'So etwas besitzt du nicht.',
 	},
 	pairingRow: {
@@ -30,7 +30,8 @@ export const PICTURES = {
 	},
 	wearPage: {
 		title: 'Deine Bilder tragen',
-		more: 'Die übrigen {{count}} zeigen',
+		more_one: 'Noch eines zeigen',
+		more_other: 'Noch {{count}} zeigen',
 		pieces: 'Was es trägt',
 		outfit: 'Das Outfit aus deinen Sachen',
 		sayKind: 'Sag, was das ist: {{name}}',
@@ -46,7 +47,8 @@ export const PICTURES = {
 		wish: 'Als Wunsch merken',
 		wishFor: 'Wünschen: {{name}}',
 		wished: 'schon ein Wunsch',
-		more: 'Die übrigen {{count}} zeigen',
+		more_one: 'Noch eines zeigen',
+		more_other: 'Noch {{count}} zeigen',
 		from: 'Aus den Bildern: {{pictures}}.',
 	},
 	wishedPieces: {

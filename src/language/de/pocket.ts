@@ -44,6 +44,6 @@ export const POCKET = {
 		afterRefused: 'damit als Weiß (gilt nicht)',
 		yesWhite: 'Ja, es ist weiß',
 		noWhite: 'Nein, zurücknehmen',
-		noPhoto: 'Erwartet war ein Foto, das dieser Browser zeigen kann; „{{name}}“ ist keins. Versuch ein JPEG.',
+		noPhoto: 'Erwartet wurde ein Foto, das dieser Browser zeigen kann; „{{name}}“ ist keins. Versuch ein JPEG.',
 	},
 };

@@ -20,8 +20,15 @@ import { spareWords, storedOf } from './spare-garment.ts';
 const LEAST_MISSING_WEIGHT = 0.015;
 /** Under this part of its weight a colour counts as covered. */
 const LEAST_MISSING_SHARE = 0.25;
-/** From here on all of it is missing, as far as anybody would say. */
+/** From here on all of it is missing, as far as anybody would say, and from half on most of it. */
 const ALL_MISSING = 0.95;
+const MOST_MISSING = 0.5;
+
+/** How much of a colour is missing, in a word: `missing` = the part of it that is not covered, 0..1. */
+export const missingPart = (missing: number): 'all' | 'most' | 'some' =>
+	missing > ALL_MISSING ? 'all' : missing > MOST_MISSING ? 'most' : 'some';
+
+const IS_MISSING = { all: 'gaps.allMissing', most: 'gaps.mostMissing', some: 'gaps.someMissing' } as const;
 
 /** A gap that was shown stays until less than this part of what opens one is missing. */
 const STILL_MISSING = 0.6;
@@ -89,10 +96,7 @@ export function colourGap(
 	const tentative = isTentative(colour);
 	const sentence = [
 		spareWords(stored),
-		say(missing > ALL_MISSING ? 'gaps.allMissing' : 'gaps.partMissing', {
-			colour: colourWord(colour),
-			percent: Math.round(missing * 100),
-		}),
+		say(IS_MISSING[missingPart(missing)], { colour: colourWord(colour) }),
 		worn
 			? say('gaps.wornAs', {
 					piece: worn.kind ? say(`kinds.${worn.kind}`) : say(`slots.${slot}`),

@@ -1,4 +1,5 @@
 import { say } from '../../language/speak.ts';
+import { coveredShareBy } from '../gaps/bands.ts';
 import { type OutfitRange, rangeOf } from '../pairs/outfit-range.ts';
 import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import type { SeasonInput } from '../words/season-input.ts';
@@ -49,11 +50,19 @@ function proofWords(proof: LineUpProof): string {
 	return say('lineUp.found');
 }
 
-function sentenceOf({ problem }: LineUpSetup, { members, parts }: ScoredSet, proof: LineUpProof): string {
+function sentenceOf(
+	{ problem, input, garments }: LineUpSetup,
+	{ members, parts }: ScoredSet,
+	proof: LineUpProof,
+): string {
 	if (problem.size === 0) return say('lineUp.noSlot');
 	if (members.length === 0) return say('lineUp.nothing');
 	const asked = Math.round(problem.askedDays.reduce((sum, days) => sum + days, 0));
 	const pictures = problem.pictures.length;
+	const held = coveredShareBy(
+		input.palette,
+		members.map((member) => garments[member]!),
+	);
 	const told = [
 		pictures > 0
 			? say('lineUp.wears', {
@@ -62,7 +71,8 @@ function sentenceOf({ problem }: LineUpSetup, { members, parts }: ScoredSet, pro
 				})
 			: '',
 		asked > 0 ? say('lineUp.dresses', { dressed: Math.floor(parts.enough * asked + 1e-6), asked }) : '',
-		problem.colourWeights.length > 0 ? say('lineUp.covers', { percent: Math.round(100 * parts.palette) }) : '',
+		// What is held of the palette is told as everywhere; the part of the worth is measured against a full set.
+		problem.colourWeights.length > 0 ? say('lineUp.covers', { percent: Math.round(100 * held) }) : '',
 	].filter(Boolean);
 	const open = problem.size - members.length;
 	const whole = say('lineUp.told', {

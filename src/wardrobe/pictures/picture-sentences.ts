@@ -31,7 +31,7 @@ export function wearableSentence(picture: Omit<WearablePicture, 'sentence'>, tru
 		.map(({ piece }) => pieceName(piece, trust));
 	const first =
 		away > 0
-			? say('wearable.away', { count: away, pieces: missing.join(', ') })
+			? say('wearable.away', { count: away, pieces: missing.join('; ') })
 			: near > 0
 				? say('wearable.near', { count: near })
 				: say('wearable.now');

@@ -61,7 +61,8 @@ function kindMatches(piece: Piece): ReadonlyMap<Kind, KindMatch> {
 	const families = possibleFamilies(piece);
 	const match = (kind: Kind): KindMatch => {
 		if (families.has(familyOfKind(kind))) return 'family';
-		if (!wornAs(kind).includes(piece.slot)) return null;
+		// No hat stands in for a bag: accessories have nothing in common but their slot.
+		if (!wornAs(kind).includes(piece.slot) || (piece.slot === 'accessory' && families.size > 0)) return null;
 		return families.size === 0 ? 'family' : 'slot';
 	};
 	return new Map(KIND_NAMES.map((kind) => [kind, match(kind)]));

@@ -110,6 +110,9 @@ function wornOnOneDay(table: PairTable, one: number, other: number, wears: Seaso
 /** In so many days every part of the year has come. */
 const WHOLE_YEAR_DAYS = 365;
 
+/** Wears noted for a shorter time than a season say nothing against a piece. */
+const ONE_SEASON_DAYS = 90;
+
 /** Days in which wears of the garment could be noted: since it was owned and known, and any wear was noted at all. */
 function notedDays({ addedAt, boughtOn }: Garment, { wears, today }: SeasonInput): number {
 	// biome-ignore lint/complexity/useMathMinMax: days are texts, not numbers
@@ -141,7 +144,8 @@ function whyUnworn(
 			other !== index && place === 'rail' && table.together(index, other) && table.supported(index, other),
 	);
 	if (!hasPartner) return { why: 'no-partner', sentence: say('lookBack.unwornNoPartner', { name }) };
-	return { why: null, sentence: say('lookBack.unwornNoReason', { name }) };
+	const early = notedDays(garment, input) < ONE_SEASON_DAYS;
+	return { why: null, sentence: say(early ? 'lookBack.unwornEarly' : 'lookBack.unwornNoReason', { name }) };
 }
 
 /** Outfits worn again and again, favourites never combined, and what was never worn. Empty where no wears are noted. */

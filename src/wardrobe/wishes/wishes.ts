@@ -1,4 +1,5 @@
 import { say } from '../../language/speak.ts';
+import { missingPart } from '../gaps/colour-gap.ts';
 import type { Gap } from '../gaps/gap.ts';
 import { type OutfitRange, outfitsText, rangeOf, type Tally } from '../pairs/outfit-range.ts';
 import { reachOf } from '../palette/palette-reach.ts';
@@ -18,6 +19,8 @@ export type WishStanding = {
 	readonly wishId: string;
 	/** 0..100, the sum of its parts; higher = sooner. */
 	readonly priority: number;
+	/** Its place among the open wishes, 1 = look for it first. */
+	readonly place: number;
 	/** Points of each part of the priority. */
 	readonly parts: Readonly<Record<PriorityPart, number>>;
 	/** Pictures that such a piece would make wearable. */
@@ -36,6 +39,12 @@ export type WishStanding = {
 
 /** Farther apart two colours are no longer one colour of a palette. */
 const MOST_TOLERANCE = 20;
+
+/** What a wish's note says of the gap that it came from: words alone, since figures change and the note stays. */
+function noteOf({ kind, pieceKind }: Gap): string {
+	if (kind === 'piece') return say('wishes.fromPictures');
+	return kind === 'colour' && pieceKind ? say('wishes.wornAs', { piece: say(`kinds.${pieceKind}`) }) : '';
+}
 
 /** A wish that fills the gap. */
 export function wishFromGap(gap: Gap, input: SeasonInput, made: { readonly id: string; readonly today: string }): Wish {
@@ -63,7 +72,7 @@ export function wishFromGap(gap: Gap, input: SeasonInput, made: { readonly id: s
 		wantedSince: made.today,
 		state: 'open',
 		paletteColourId: gap.paletteColourId,
-		notes: gap.sentence,
+		notes: noteOf(gap),
 	};
 }
 
@@ -94,21 +103,49 @@ const gapOf = (wish: Wish, gaps: readonly Gap[]): Gap | undefined =>
 const MANY_PICTURES = 6;
 const LARGE_SHARE = 0.2;
 
-const PART_KEYS = {
-	pictures: 'wishes.partPictures',
-	outfits: 'wishes.partOutfits',
-	palette: 'wishes.partPalette',
-	waiting: 'wishes.partWaiting',
-	seasons: 'wishes.partSeasons',
-	price: 'wishes.partPrice',
+const ANSWERS = { all: 'wishes.answersAll', most: 'wishes.answersMost', some: 'wishes.answersSome' } as const;
+
+/** So many reasons are told of a wish's place; more would bury them. */
+const MOST_REASONS = 2;
+
+const REASONS = {
+	pictures: 'wishes.becausePictures',
+	outfits: 'wishes.becauseOutfits',
+	palette: 'wishes.becausePalette',
+	waiting: 'wishes.becauseWaiting',
+	seasons: 'wishes.becauseSeasons',
+	price: 'wishes.becausePrice',
 } as const satisfies Record<PriorityPart, string>;
 
-/** The parts that a priority is the sum of, the weightiest first. */
-function prioritySentence(sum: number, parts: WishStanding['parts']): string {
-	const told = PRIORITY_PARTS.filter((part) => parts[part] > 0)
+/** What speaks for a wish, the weightiest first; what is the same for every wish of one season, or was never told, is no reason. */
+function reasonsFor(parts: WishStanding['parts'], { yearParts, priceLimit }: Wish): string[] {
+	const isReason: Readonly<Record<PriorityPart, boolean>> = {
+		pictures: true,
+		outfits: true,
+		palette: true,
+		waiting: true,
+		seasons: yearParts.length > 1,
+		price: priceLimit !== null,
+	};
+	return PRIORITY_PARTS.filter((part) => isReason[part] && parts[part] > 0)
 		.sort((a, b) => parts[b] - parts[a])
-		.map((part) => say(PART_KEYS[part], { points: parts[part] }));
-	return say('wishes.priority', { sum, parts: told.join(', ') });
+		.slice(0, MOST_REASONS)
+		.map((part) => say(REASONS[part]));
+}
+
+/** Where a wish stands among the open ones, and why; an only wish stands nowhere. `tied`: wishes that are about as worthwhile. */
+function placeSentence(place: number, count: number, tied: number, reasons: readonly string[]): string {
+	if (count === 1) return '';
+	const words = { place, count, reasons: reasons.join(say('wishes.andReason')) };
+	const because = reasons.length > 0;
+	return [
+		place === 1
+			? say(because ? 'wishes.firstBecause' : 'wishes.first', words)
+			: say(because ? 'wishes.laterBecause' : 'wishes.later', words),
+		tied > 0 ? say('wishes.tied', { count: tied }) : '',
+	]
+		.filter(Boolean)
+		.join(' ');
 }
 
 function waitSentence(wantedDays: number, newInDays: number): string {
@@ -119,24 +156,29 @@ function waitSentence(wantedDays: number, newInDays: number): string {
 /** Priorities that differ by less change places when the clothes are photographed again: measured over re-reads of six made-up homes, see `bench/stability.ts`. */
 const PRIORITY_STEP = 15;
 
+/** A standing before the wishes are put in order; its sentence says nothing of the order yet. */
+type Unplaced = Omit<WishStanding, 'place'>;
+
 /** Points that no photo changes. */
-const toldPoints = ({ parts }: WishStanding): number => parts.seasons + parts.price;
+const toldPoints = ({ parts }: Unplaced): number => parts.seasons + parts.price;
 
 /**
- * The most urgent first. Of those whose points other photos could reorder: the one that has waited longest, then by the points that no photo changes, then by name.
+ * The most urgent first, each told its place. Of those whose points other photos could reorder: the one that has waited longest, then by the points that no
+ * photo changes, then by name.
  */
-const inOrder = (standings: readonly WishStanding[], names: ReadonlyMap<string, string>): WishStanding[] =>
-	tiedGroups(standings, ({ priority }) => priority, PRIORITY_STEP).flatMap((group) => {
-		const others = group.length - 1;
-		const text = ({ wishId }: WishStanding) => `${names.get(wishId)} ${wishId}`;
-		return [...group]
+function inOrder(standings: readonly Unplaced[], wishes: ReadonlyMap<string, Wish>): WishStanding[] {
+	const text = ({ wishId }: Unplaced) => `${wishes.get(wishId)?.name} ${wishId}`;
+	const placed = tiedGroups(standings, ({ priority }) => priority, PRIORITY_STEP).flatMap((group) =>
+		[...group]
 			.sort((a, b) => b.wantedDays - a.wantedDays || toldPoints(b) - toldPoints(a) || (text(a) < text(b) ? -1 : 1))
-			.map((standing) =>
-				others === 0
-					? standing
-					: { ...standing, sentence: `${standing.sentence} ${say('wishes.tied', { count: others })}` },
-			);
+			.map((standing) => ({ ...standing, tied: group.length - 1 })),
+	);
+	return placed.map(({ tied, ...standing }, index) => {
+		const reasons = reasonsFor(standing.parts, wishes.get(standing.wishId)!);
+		const place = placeSentence(index + 1, placed.length, tied, reasons);
+		return { ...standing, place: index + 1, sentence: [place, standing.sentence].filter(Boolean).join(' ') };
 	});
+}
 
 /** Ranks the open wishes and says of each how long it has been wanted and whether new is allowed yet. */
 export function wishStandings(
@@ -150,7 +192,7 @@ export function wishStandings(
 	const dearest = Math.max(0, ...open.map(({ priceLimit }) => priceLimit ?? 0));
 	const cheapness = ({ priceLimit }: Wish) =>
 		priceLimit === null ? UNTOLD_PRICE_SHARE : dearest === 0 ? 1 : 1 - priceLimit / dearest;
-	const standings = open.map((wish): WishStanding => {
+	const standings = open.map((wish): Unplaced => {
 		const { outfits, pictures: completes, likely } = gains.get(wish.id)!;
 		const outfitsAdded = rangeOf(outfits);
 		const gap = gapOf(wish, gaps);
@@ -183,19 +225,19 @@ export function wishStandings(
 			sentence: [
 				completes > 0 ? say('wishes.completes', { pictures: say('counts.pictures', { count: completes }) }) : '',
 				outfitsAdded.to > 0 ? say('wishes.adds', { outfits: outfitsText(outfitsAdded) }) : '',
-				coverage > 0 ? say('wishes.answersGap', { percent: Math.round(100 * coverage) }) : '',
+				// Among several wishes this is a reason for its place.
+				coverage > 0 && open.length === 1 ? say(ANSWERS[missingPart(coverage)]) : '',
 				wish.yearParts.length > 1
 					? say('wishes.serves', {
 							parts: wish.yearParts.map((part) => say(`yearParts.${part}`)).join(say('inSeason.and')),
 						})
 					: '',
 				stored ? say('wishes.stored', { name: stored.name }) : '',
-				prioritySentence(priority, parts),
 				waitSentence(wantedDays, newInDays),
 			]
 				.filter(Boolean)
 				.join(' '),
 		};
 	});
-	return inOrder(standings, new Map(open.map(({ id, name }) => [id, name])));
+	return inOrder(standings, new Map(open.map((wish) => [wish.id, wish])));
 }

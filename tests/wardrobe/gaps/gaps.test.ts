@@ -329,7 +329,7 @@ describe('the order of gaps', () => {
 	it('becomes a wish for that kind and colour, with what it was seen in', () => {
 		const wish = wishFromGap(gaps[0]!, input, { id: 'w', today: '2026-03-10' });
 		expect(wish).toMatchObject({ name: gaps[0]!.name, slot: 'outer', kind: 'coat', target: plum, tolerance: 8 });
-		expect(wish.notes).toContain('2 of your 5 pictures');
+		expect(wish.notes).toBe('As your pictures wear it.');
 	});
 });
 

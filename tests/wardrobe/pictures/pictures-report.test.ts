@@ -35,7 +35,7 @@ describe('what is said of a board', () => {
 			'You can wear this picture now.',
 			'You can wear this picture; one piece comes near, not more.',
 			expect.stringMatching(/^One piece is missing: .+coat\.$/),
-			expect.stringMatching(/^2 pieces are missing: .+coat, .+boots\.$/),
+			expect.stringMatching(/^2 pieces are missing: .+coat; .+boots\.$/),
 		]);
 	});
 });
