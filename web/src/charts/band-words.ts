@@ -13,8 +13,8 @@ const wordOf = (palette: Palette, id: string): string => {
 
 /** Up to three names, then how many more. */
 function listed(names: readonly string[]): string {
-	if (names.length <= 3) return names.join(', ');
-	return say('bands.andMore', { names: names.slice(0, 3).join(', '), count: names.length - 3 });
+	if (names.length <= 3) return names.join('; ');
+	return say('bands.andMore', { names: names.slice(0, 3).join('; '), count: names.length - 3 });
 }
 
 const namesOf = (held: HeldColour, nameOf: (id: string) => string): string => listed(held.garmentIds.map(nameOf));

@@ -104,7 +104,7 @@ export function BandsTable({
 			>
 				{bands.held.map(({ id, lab, name, amount, surplus, garmentIds }) => (
 					<tr key={id} data-held={id}>
-						<Cells lab={lab} name={name} shares={[amount, surplus]} last={garmentIds.map(nameOf).join(', ')} />
+						<Cells lab={lab} name={name} shares={[amount, surplus]} last={garmentIds.map(nameOf).join('; ')} />
 					</tr>
 				))}
 			</ColourTable>

@@ -17,5 +17,8 @@ export function percentText(share: number): string {
 	return `${Math.round(share * 100)} %`;
 }
 
+/** Whole percent of a probability; nothing read from a photo is sure to the last, so it ends at 99. */
+export const sureText = (probability: number): string => percentText(Math.min(0.99, probability));
+
 /** What a colour difference means to the eye. Mokrzycki and Tatol 2011 (from memory): from 2 to 3.5 untrained observers see it. */
 export const seenFrom = (): string => say('colours.seenFrom');

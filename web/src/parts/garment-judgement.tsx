@@ -2,8 +2,10 @@ import { say } from '../../../src/language/speak.ts';
 import type { GarmentReport } from '../../../src/wardrobe/season/garment-report.ts';
 import type { Report } from '../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
+import { sureText } from './colour-text.ts';
 import { Partners } from './partners.tsx';
 import { Swatch } from './swatch.tsx';
+import { trueWords } from './true-words.ts';
 import { VerdictMark } from './verdict-mark.tsx';
 
 /** All that the season says of one garment, with the reasons. */
@@ -53,11 +55,15 @@ export function GarmentJudgement({
 			<Partners said={said} seasonId={report.season.id} onOpen={onOpen} />
 			<p className="small quiet">
 				{said.wear.sentence}{' '}
-				{say('garments.trust', {
-					error: garment.trust.error.toFixed(0),
-					pattern: say(`patterns.${garment.pattern.type}`),
-					percent: Math.round(garment.pattern.sure * 100),
-				})}
+				{garment.swatches.length > 0 ? (
+					<>
+						{trueWords(garment.trust.error)}{' '}
+						{say('photo.patternSure', {
+							pattern: say(`patterns.${garment.pattern.type}`),
+							percent: sureText(garment.pattern.sure),
+						})}
+					</>
+				) : null}
 			</p>
 		</div>
 	);

@@ -5,6 +5,7 @@ import type { Partner } from '../../../src/wardrobe/pairs/partners.ts';
 import type { GarmentReport } from '../../../src/wardrobe/season/garment-report.ts';
 import { call } from '../api/call.ts';
 import { useGarments } from '../api/wardrobe.ts';
+import { Button } from './button.tsx';
 import { GarmentPhoto } from './garment-photo.tsx';
 import { Problem } from './problem.tsx';
 
@@ -28,6 +29,9 @@ function PartnerTile({ partner, onOpen }: { partner: Partner; onOpen: ((id: stri
 	);
 }
 
+/** So many are shown before the rest is asked for: what can be told of the garment stands below them. */
+const SHOWN = 6;
+
 /** Everything that goes with a garment, with pictures; fetched when it is looked at. */
 export function Partners({
 	said: { garmentId, partnerCount, partners },
@@ -40,11 +44,13 @@ export function Partners({
 }) {
 	// Where a garment can be gone to, one came to look round.
 	const [open, setOpen] = useState(onOpen !== undefined);
+	const [all, setAll] = useState(false);
 	const { data, error } = useQuery({
 		queryKey: ['what-if', seasonId, 'partners', garmentId],
 		queryFn: () => call('listPartners', { params: { id: seasonId }, query: { garmentId } }),
 		enabled: open && partnerCount > partners.length,
 	});
+	const shown = (data ?? partners).slice(0, all ? undefined : SHOWN);
 	if (partnerCount === 0) return <p>{say('garments.goesWith', { count: 0 })}</p>;
 	return (
 		<details open={open} onToggle={(event: SyntheticEvent<HTMLDetailsElement>) => setOpen(event.currentTarget.open)}>
@@ -52,12 +58,17 @@ export function Partners({
 			<Problem of={error} />
 			{open ? (
 				<ul className="picks partners">
-					{(data ?? partners).map((partner) => (
+					{shown.map((partner) => (
 						<li key={partner.garmentId}>
 							<PartnerTile partner={partner} onOpen={onOpen} />
 						</li>
 					))}
 				</ul>
+			) : null}
+			{data && shown.length < data.length ? (
+				<Button small onPress={() => setAll(true)}>
+					{say('garments.allPartners', { count: data.length })}
+				</Button>
 			) : null}
 		</details>
 	);

@@ -51,14 +51,10 @@ export function VerdictMark({
 			</svg>
 			<span>{say(verdict === 'unsure' && likely ? LIKELY[likely] : `verdicts.${verdict}`)}</span>
 			{percent === undefined || brief ? null : (
-				<span className="number quiet">
-					{Math.round(percent)}
-					{low !== undefined && high !== undefined && Math.round(high) > Math.round(low) ? (
-						<span className="small">
-							{' '}
-							({Math.round(low)}–{Math.round(high)})
-						</span>
-					) : null}
+				<span className="number small quiet">
+					{low !== undefined && high !== undefined && Math.round(high) > Math.round(low)
+						? say('verdicts.between', { low: Math.round(low), high: Math.round(high) })
+						: say('verdicts.points', { percent: Math.round(percent) })}
 				</span>
 			)}
 		</span>

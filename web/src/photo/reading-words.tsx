@@ -2,8 +2,9 @@ import { say } from '../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../src/store/store.ts';
 import { measuredErrors } from '../../../src/wardrobe/words/light-error.ts';
 import type { Reading } from '../../../src/wardrobe/words/reading.ts';
-import { percentText, seenFrom } from '../parts/colour-text.ts';
+import { percentText, seenFrom, sureText } from '../parts/colour-text.ts';
 import { Swatch } from '../parts/swatch.tsx';
+import { trueWords } from '../parts/true-words.ts';
 import { ReadingNote } from './reading-note.tsx';
 
 /** The kinds it may be, the two likeliest, each with how likely. */
@@ -14,7 +15,7 @@ const kindWords = ({ kindGuesses }: Reading): string =>
 				kinds: kindGuesses
 					.slice(0, 2)
 					.map(({ kind, probability }) =>
-						say('photo.kindSure', { kind: say(`kinds.${kind}`), percent: percentText(probability) }),
+						say('photo.kindSure', { kind: say(`kinds.${kind}`), percent: sureText(probability) }),
 					)
 					.join(say('photo.or')),
 			});
@@ -32,7 +33,7 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 					? ''
 					: say('photo.patternSure', {
 							pattern: say(`patterns.${reading.pattern.type}`),
-							percent: percentText(reading.pattern.sure),
+							percent: sureText(reading.pattern.sure),
 						})}
 			</p>
 			<ul className="stack">
@@ -47,14 +48,16 @@ export function ReadingWords({ photo }: { photo: PhotoRecord }) {
 			<div>
 				<h3>{say('photo.howFar')}</h3>
 				<p>
-					{say('photo.errorWords', { error: reading.trust.error.toFixed(0) })} {seenFrom()}{' '}
-					{reading.trust.reasons.join('; ')}
-					{reading.trust.reasons.length > 0 ? '.' : ''}
+					{trueWords(reading.trust.error)}{' '}
+					{reading.trust.reasons.length > 0 ? say('photo.because', { reasons: reading.trust.reasons.join('; ') }) : ''}
 				</p>
 				{reading.trust.advice ? <p>{reading.trust.advice}</p> : null}
 				<p className="small quiet">{reading.light.reason}</p>
 				<details className="small">
 					<summary>{say('photo.sources')}</summary>
+					<p>
+						{say('photo.errorWords', { error: reading.trust.error.toFixed(0) })} {seenFrom()}
+					</p>
 					<p>{measuredErrors()}</p>
 				</details>
 			</div>

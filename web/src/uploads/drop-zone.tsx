@@ -78,7 +78,7 @@ export function DropZone({
 		>
 			<PhotoPicker text={say('uploads.add', { what: label })} onPhotos={onPhotos} />
 			<PhotoPicker text={say('uploads.takePhoto')} camera onPhotos={onPhotos} />
-			<span className="quiet small">{say('uploads.orDrop')}</span>
+			<span className="quiet small drop-how">{say('uploads.orDrop')}</span>
 			{children}
 		</section>
 	);

@@ -1,4 +1,3 @@
-import { numberText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
 import {
@@ -35,16 +34,15 @@ function ColourWords({ colour: { origin, firmness, photos, weight } }: { colour:
 /** Its systematic name and its figures. */
 function ColourFigures({ colour: { origin, firmness, spread, name, lab } }: { colour: PaletteColour }) {
 	return (
-		<>
-			<p className="small quiet">
+		<details className="small quiet">
+			<summary>{say('colours.details')}</summary>
+			<p>
 				{name}, <span className="number">{colourNumbers(lab)}</span>
 			</p>
 			{origin === 'by-hand' ? null : (
-				<p className="small quiet">
-					{say('palette.again100', { percent: Math.round(firmness * 100), spread: numberText(spread) })}
-				</p>
+				<p>{say('palette.again100', { percent: Math.round(firmness * 100), spread: Math.round(spread) })}</p>
 			)}
-		</>
+		</details>
 	);
 }
 

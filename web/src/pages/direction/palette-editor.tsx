@@ -34,7 +34,7 @@ function usePalette({ season, palette }: Report) {
 /** How much of the board's cloth the palette holds, and which pictures it leaves out. */
 function CoverWords({ cover }: { cover: Report['paletteCover'] }) {
 	if (!cover) return null;
-	const titles = cover.leftOut.map(({ title }) => title).join(', ');
+	const titles = cover.leftOut.map(({ title }) => title).join('; ');
 	return (
 		<p className="small">
 			{cover.sentence} {titles ? say('palette.leftOut', { titles }) : ''}

@@ -1,3 +1,4 @@
+import type { CSSProperties } from 'react';
 import { say } from '../../../../src/language/speak.ts';
 import type { PaletteEdit } from '../../../../src/wardrobe/palette/palette-edit.ts';
 import { PALETTE_ROLES, type PaletteColour } from '../../../../src/wardrobe/words/palette-colour.ts';
@@ -16,11 +17,11 @@ export function PaletteRoles({
 	onChoose: (id: string, on: boolean) => void;
 	onEdit: (edit: PaletteEdit) => void;
 }) {
-	return PALETTE_ROLES.map((role) => {
+	const roles = PALETTE_ROLES.map((role) => {
 		const own = colours.filter((colour) => colour.role === role);
 		if (own.length === 0) return null;
 		return (
-			<div key={role} className="palette-role">
+			<div key={role} className="palette-role" style={{ '--colours': own.length } as CSSProperties}>
 				<h3>
 					{say(`palette.${role}`)} <span className="small quiet">{say(`palette.${role}What`)}</span>
 				</h3>
@@ -39,4 +40,5 @@ export function PaletteRoles({
 			</div>
 		);
 	});
+	return <div className="palette-roles">{roles}</div>;
 }

@@ -20,7 +20,9 @@ export function PaletteSize({ season }: { season: Season }) {
 	return (
 		<details>
 			<summary>
-				{say('palette.size', { base: baseWords(season.baseCount), other: otherWords(season.colourCount) })}
+				{season.baseCount === null && season.colourCount === null
+					? say('palette.sizeAll')
+					: say('palette.size', { base: baseWords(season.baseCount), other: otherWords(season.colourCount) })}
 			</summary>
 			<div className="fields">
 				<TextField

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type CSSProperties, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
 import type { PhotoRecord } from '../../../../src/store/store.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
@@ -95,7 +95,7 @@ function Group({
 				) : null}
 			</div>
 			<Problem of={confirm.problem} />
-			<ul className="picks">
+			<ul className="picks" style={{ '--kind-letters': kind ? say(`kinds.${kind}`).length : 0 } as CSSProperties}>
 				{garments.map((garment) => (
 					<PieceToConfirm
 						key={garment.id}

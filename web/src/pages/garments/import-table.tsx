@@ -17,7 +17,7 @@ function takeWords({ added, changed }: GarmentImportAnswer): string | null {
 
 /** The names there are, with a sign where there are more. */
 function namesOf(names: readonly string[], count: number): string {
-	const listed = names.join(', ');
+	const listed = names.join('; ');
 	return count > names.length ? say('garmentsTable.andMore', { names: listed }) : listed;
 }
 

@@ -69,7 +69,7 @@ export function Outfits({ report, garments }: { report: Report; garments: readon
 						<li key={pieces.join(' ')}>
 							<button type="button" className="tile-button" onClick={() => setOpened(pieces)}>
 								<FlatLay pieces={pieces.map((piece) => garments[piece]!)} />
-								<span className="small">{pieces.map((piece) => garments[piece]!.name).join(', ')}</span>
+								<span className="small">{pieces.map((piece) => garments[piece]!.name).join(' + ')}</span>
 							</button>
 						</li>
 					))}

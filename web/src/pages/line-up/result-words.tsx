@@ -1,15 +1,9 @@
 import { say } from '../../../../src/language/speak.ts';
-import type { LineUpProof, LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
+import type { LineUpResult } from '../../../../src/wardrobe/line-up/line-up.ts';
 import type { LineUpWeights } from '../../../../src/wardrobe/words/season.ts';
 import { Button } from '../../parts/button.tsx';
 import { percentText } from '../../parts/colour-text.ts';
 import { weightWord } from '../../parts/weight-word.ts';
-
-function proofText(proof: LineUpProof): string {
-	if (proof.kind === 'best-possible') return say('worth.best');
-	if (proof.kind === 'within') return say('worth.within', { percent: Math.ceil(proof.percent) });
-	return say('worth.found');
-}
 
 const PARTS = ['pictures', 'enough', 'palette', 'fit', 'loved', 'outfits'] as const;
 
@@ -47,9 +41,7 @@ export function ResultWords({
 	const { better } = result;
 	return (
 		<section className="sheet stack" aria-label={say('worth.label')}>
-			<p>
-				<strong className="italic">{proofText(result.proof)}</strong> {result.sentence}
-			</p>
+			<p>{result.sentence}</p>
 			<Parts result={result} weights={weights} />
 			{better ? (
 				<p className="row">

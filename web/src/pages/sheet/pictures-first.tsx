@@ -28,7 +28,7 @@ export function PicturesFirst({ report }: { report: Report }) {
 								eager
 							/>
 							<span className="paper-words">
-								<b>{say('sheet.outfit', { names: [...new Set(worn)].join(', ') })}</b>
+								<b>{say('sheet.outfit', { names: [...new Set(worn)].join(' + ') })}</b>
 								<span>{sentence}</span>
 							</span>
 						</li>

@@ -51,7 +51,9 @@ export function WishCard({
 			<header>
 				<h3>{wish.name}</h3>
 				{standing ? (
-					<span className="number">{say('wishList.priority', { number: standing.priority })}</span>
+					<span className="quiet">
+						{say(standing.place === 1 ? 'wishList.first' : 'wishList.place', { place: standing.place })}
+					</span>
 				) : (
 					<span className="italic">{say(`wishList.state_${wish.state}`)}</span>
 				)}

@@ -49,7 +49,7 @@ function PieceRow({
 			state: 'open',
 			paletteColourId: null,
 			seenIn: piece.exampleIn,
-			notes: say('wishPage.from', { pictures: shown.join(', ') }),
+			notes: say('wishPage.from', { pictures: shown.join('; ') }),
 		}),
 	);
 	return (
