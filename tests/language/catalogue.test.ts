@@ -39,6 +39,11 @@ describe('the catalogue', () => {
 		expect(other).toEqual([]);
 	});
 
+	it('refuses in one form in German: what was expected, or for what', () => {
+		const others = [...german].filter(([, text]) => /\bErwartet (?!wurden?\b|für „)/.test(text));
+		expect(others).toEqual([]);
+	});
+
 	it('leaves no sentence untranslated: what is the same in both languages is a name or a sign', () => {
 		const same = english.filter(({ key, text }) => german.get(key) === text && text.split(' ').length > 3);
 		expect(same).toEqual([]);

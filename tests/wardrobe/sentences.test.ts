@@ -230,8 +230,8 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'look-back, never worn',
 		'trousers that were not worn',
-		'ink trousers: not worn, though something on the rail goes with it. Wear it once, or let it go.',
-		'ink trousers: nicht getragen, obwohl auf der Stange etwas dazu passt. Trag es einmal oder gib es weg.',
+		'ink trousers: not worn yet, though something on the rail goes with it. Try it.',
+		'ink trousers: noch nicht getragen, obwohl auf der Stange etwas dazu passt. Probier es.',
 	],
 	[
 		'look-back, never worn',

@@ -16,7 +16,7 @@ export const COLOURS = {
 		stays:
 			'Das Bild bleibt im Browser und wird nicht aufbewahrt. Sein Licht ist nicht korrigiert: Für die wahre Farbe häng es an die Bilderwand und nimm dort die Pipette.',
 		pointAt: 'Das Bild, aus dem eine Farbe genommen wird',
-		noPicture: 'Erwartet wird ein Bild, das dieser Browser öffnen kann; diese Datei ließ sich nicht öffnen.',
+		noPicture: 'Erwartet wurde ein Bild, das dieser Browser öffnen kann; diese Datei ließ sich nicht öffnen.',
 		addIt: 'Zur Palette hinzufügen',
 		screen: 'Eine Farbe auf dem Bildschirm ist nicht der Stoff.',
 		printed: 'Eine Farbe am Bildschirm ist nicht der Stoff, eine gedruckte auch nicht.',

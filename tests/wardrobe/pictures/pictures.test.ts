@@ -31,6 +31,7 @@ describe('whether a garment answers a piece', () => {
 		['a jumper where a shirt is worn comes near', ['shirt', INK], { kind: 'jumper', lab: INK }, 'near it'],
 		['another colour', ['jacket', RUST], { kind: 'jacket', lab: TEAL }, 'missing'],
 		['a skirt is no coat', ['coat', INK], { kind: 'skirt', lab: INK }, null],
+		['a hat is no bag', ['bag', INK], { kind: 'hat', lab: INK }, null],
 		['a cardigan may lie over a shirt', ['jacket', OAT], { kind: 'cardigan', lab: OAT }, 'near it'],
 		['stripes for a plain one come near', ['shirt', OAT], { kind: 'shirt', lab: OAT, pattern: STRIPED }, 'near it'],
 	];
