@@ -7,8 +7,8 @@ export const DEVICES_PAGE = {
 		loading: 'wer hereindarf',
 		notShared: 'Nicht geteilt',
 		closed: 'Dyelot ist nur an diesem Rechner offen. Niemand sonst im Netz kommt heran.',
-		toShare:
-			'Um es zu Hause am Handy zu benutzen, beende es und starte es wieder mit „{{command}}“. Dann stehen hier ein Code und eine Adresse, und nur Geräte, die den Code eingeben, kommen herein.',
+		toShare: 'Um es zu Hause am Handy zu benutzen, beende es und starte es wieder mit:',
+		thenShared: 'Dann stehen hier ein Code und eine Adresse, und nur Geräte, die den Code eingeben, kommen herein.',
 		elsewhere:
 			'Dieses Gerät darf herein. Wer sonst hereindarf, entscheidest du an dem Rechner, auf dem Dyelot läuft, an derselben Stelle.',
 		letIn: 'Ein Gerät hereinlassen',

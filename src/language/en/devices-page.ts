@@ -6,8 +6,8 @@ export const DEVICES_PAGE = {
 		loading: 'who may come in',
 		notShared: 'Not shared',
 		closed: 'Dyelot is open to this computer alone. Nobody else on the network can reach it.',
-		toShare:
-			'To use it from your phone at home, stop it and start it again with “{{command}}”. Then a code and an address stand here, and only devices that gave the code come in.',
+		toShare: 'To use it from your phone at home, stop it and start it again with:',
+		thenShared: 'Then a code and an address stand here, and only devices that gave the code come in.',
 		elsewhere:
 			'This device is let in. Who else comes in is decided on the computer that runs Dyelot, in the same place.',
 		letIn: 'Let a device in',

@@ -61,6 +61,9 @@ function nearParts(fit: Omit<Fit, 'sentence'>, palette: Palette): NearPart[] {
 /** A swatch that counts less than half is odd, and told apart. */
 const ODD_UNDER = 0.5;
 
+/** A smaller part is a button or a seam: nobody asks about it where the rest is told. Our choice. */
+const ODD_TOLD_FROM = 0.05;
+
 /** The reasons of a fit: what of it lies near which colour, the heaviest part first, the heaviest odd part, and how sure it is. */
 export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: Palette): string {
 	const told = nearParts(fit, palette)
@@ -69,7 +72,7 @@ export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: P
 			say('fit.near', { share: shareText(share), closeness: closeness(distance), asked: colourWord(colour) }),
 		);
 	const odd = fit.swatches
-		.filter(({ score }) => score < ODD_UNDER)
+		.filter(({ score, swatch }) => score < ODD_UNDER && (swatch.share >= ODD_TOLD_FROM || told.length === 0))
 		.sort((one, other) => other.swatch.share - one.swatch.share)[0];
 	if (odd) told.push(oddSentence(odd, palette));
 	// Where nothing of it matches anything, the reason says the verdict already.

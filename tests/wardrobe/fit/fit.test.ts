@@ -128,6 +128,28 @@ describe('the fit of a garment', () => {
 		expect(inside.verdict).toBe('fits');
 	});
 
+	it('does not tell of a part as small as a button, unless nothing else is to be told', () => {
+		const LOUD: Lab65 = [60, 80, -40];
+		expect(
+			fitOf(
+				piece([
+					[OAT, 0.96],
+					[LOUD, 0.04],
+				]),
+				aPalette(),
+			).sentence,
+		).not.toContain('4 %');
+		expect(
+			fitOf(
+				piece([
+					[OAT, 0.9],
+					[LOUD, 0.1],
+				]),
+				aPalette(),
+			).sentence,
+		).toContain('part, 10 %');
+	});
+
 	it('gives its reasons in words: what is near what, and what is odd', () => {
 		const fit = fitOf(
 			piece(

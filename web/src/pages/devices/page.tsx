@@ -23,7 +23,11 @@ function ClosedDoor() {
 	return (
 		<section className="section stack" aria-label={say('devicesPage.notShared')}>
 			<p>{say('devicesPage.closed')}</p>
-			<p>{say('devicesPage.toShare', { command: SHARE_COMMAND })}</p>
+			<p>{say('devicesPage.toShare')}</p>
+			<p>
+				<code>{SHARE_COMMAND}</code>
+			</p>
+			<p>{say('devicesPage.thenShared')}</p>
 		</section>
 	);
 }
