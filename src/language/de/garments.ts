@@ -36,7 +36,7 @@ export const GARMENTS = {
 	garment: {
 		unnamed: 'Ein Kleidungsstück',
 		photo: 'Foto {{number}}: {{name}}',
-		tools: 'Umriss, Licht, Pipette',
+		tools: 'Umriss oder Licht berichtigen',
 		showsTwo: 'Es zeigt zwei Stücke',
 		isAnother: 'Es ist ein anderes Stück',
 		showFirst: 'Zuerst zeigen',

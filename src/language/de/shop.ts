@@ -1,7 +1,6 @@
 /** The Shop station. */
 export const SHOP = {
 	shopPage: {
-		photoTools: 'Umriss, Licht, Pipette',
 		candidate: 'Ein Angebot',
 		coloursOf: 'Farben von {{name}}',
 		kindSuggested: 'Art (vorgeschlagen)',

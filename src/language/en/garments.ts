@@ -36,7 +36,7 @@ export const GARMENTS = {
 	garment: {
 		unnamed: 'A garment',
 		photo: 'Photo {{number}} of {{name}}',
-		tools: 'Outline, light, eyedropper',
+		tools: 'Put its outline or light right',
 		showsTwo: 'It shows two garments',
 		isAnother: 'It is another garment',
 		showFirst: 'Show it first',

@@ -1,7 +1,6 @@
 /** The Shop station. */
 export const SHOP = {
 	shopPage: {
-		photoTools: 'Outline, light, eyedropper',
 		candidate: 'A candidate',
 		coloursOf: 'Colours of {{name}}',
 		kindSuggested: 'Kind (suggested)',

@@ -35,7 +35,7 @@ export function GarmentPhotos({
 							alt={say('garment.photo', { number: index + 1, name })}
 							shape="free"
 						/>
-						<span className="small">{say('garment.tools')}</span>
+						<span className="small photo-tools">{say('garment.tools')}</span>
 					</button>
 					<span className="row">
 						<Button small look={photos.get(id)?.reading?.proposal ? 'main' : 'plain'} onPress={() => onSplit(id)}>

@@ -44,7 +44,7 @@ export function CandidateCard({
 					shape="free"
 					size={photo?.reading}
 				/>
-				<span className="small">{say('shopPage.photoTools')}</span>
+				<span className="small photo-tools">{say('garment.tools')}</span>
 			</button>
 			<div className="stack">
 				<h2>{title}</h2>
