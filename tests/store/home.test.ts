@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { DatabaseSync } from '@photostructure/sqlite';
 import { describe, expect, it } from 'vitest';
 import { spoken } from '../../src/language/kept-sentence.ts';
+import { inLanguage } from '../../src/language/speak.ts';
 import { HomeInUseError } from '../../src/store/home-lock.ts';
 import { NewerHomeError } from '../../src/store/migrations/all.ts';
 import { DamagedHomeError, openHome } from '../../src/store/open-home.ts';
@@ -238,6 +239,8 @@ describe('start-up', () => {
 		expect(spoken(again.findings[0]!)).toMatch(
 			/^2 entries have another form .*garment "g1" \(the field “photos” is missing or of another form\)/,
 		);
+		// Each reader is told in a language of their own, whoever started the program.
+		expect(inLanguage('de', () => spoken(again.findings[0]!))).toMatch(/^2 Einträge .*garment „?"?g1/);
 		expect((await again.store.photos.get(photoId))?.status).toBe('waiting');
 		await again.close();
 		const quiet = await open(path);
