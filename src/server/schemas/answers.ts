@@ -213,11 +213,11 @@ export const garment = Type.Unsafe<Garment>({
 		yearParts: told(Type.Array(yearPartWords), 'Parts of the year it serves; empty = not told, counts as all.'),
 		basic: told(Type.Boolean(), 'Year-round basic: never suggested for storing.'),
 		loved: told(
-			Type.Union([oneOfNumbers([0, 3, 1, 2]), Type.Null()]),
+			Type.Union([oneOfNumbers([0, 3, 2, 1]), Type.Null()]),
 			'How loved, 0 (not) .. 3 (dearly); null = not told.',
 		),
 		warmth: told(
-			Type.Union([oneOfNumbers([0, 3, 1, 2]), Type.Null()]),
+			Type.Union([oneOfNumbers([0, 3, 2, 1]), Type.Null()]),
 			"0 none .. 3 winter; null = the kind's usual warmth.",
 		),
 		occasions: Type.Optional(
