@@ -100,19 +100,25 @@ export async function openStage() {
 
 export type Stage = Awaited<ReturnType<typeof openStage>>;
 
+/** Not a line-up that holds nothing but the order of the season's gaps, which the program notes by itself. */
+const DECIDED = `not (kind = 'line-up'
+	and json_array_length(body, '$.garmentIds') + json_array_length(body, '$.mustKeep') + json_array_length(body, '$.neverUse') = 0)`;
+
 /** All that was decided. What the program reads and notes by itself is no part of it. */
 export type Dump = { readonly rows: string; readonly wardrobe: string };
 
 function dumpOf({ connection }: SqliteDatabase): Dump {
 	const all = (sql: string) => connection.prepare(sql).all();
 	const wardrobe = [
-		all('select kind, id, body, binned_at from entries order by kind, id').map(sameWhateverTheOrder),
+		all(
+			`select kind, id, json_remove(body, '$.gapIds') as body, binned_at from entries where ${DECIDED} order by kind, id`,
+		).map(sameWhateverTheOrder),
 		// A photo that came in stays when what showed it is taken back; nothing was decided about it.
 		all("select id, correction, mask from photos where correction <> '{}' or mask is not null order by id"),
 	];
 	const rows = [
 		wardrobe,
-		all('select kind, id, version from entries order by kind, id'),
+		all(`select kind, id, version from entries where ${DECIDED} order by kind, id`),
 		all('select * from decisions order by id'),
 		all('select key, request, answer from answers order by key'),
 		all('select * from shown_photos order by photo_id, kind, entry_id'),
