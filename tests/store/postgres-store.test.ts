@@ -257,7 +257,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 				allDone = resolve;
 			});
 			for (const worker of [one, two])
-				await worker.work({
+				worker.work({
 					atOnce: 1,
 					handler: async ({ photoId }) => {
 						done.push(photoId);
@@ -282,7 +282,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 				if (++tries === 1) throw new Error('the worker broke');
 				second();
 			};
-			await worker.work({ atOnce: 1, handler, onGivenUp: async () => {} });
+			worker.work({ atOnce: 1, handler, onGivenUp: async () => {} });
 			await again;
 			expect(tries).toBe(2);
 		});
@@ -296,7 +296,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 				heard = resolve;
 			});
 			await worker.enqueue(task('hopeless'));
-			await worker.work({
+			worker.work({
 				atOnce: 2,
 				handler: async () => {
 					tries++;
@@ -310,6 +310,39 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			await hearing;
 			expect(givenUp).toEqual([task('hopeless')]);
 			expect(tries).toBe(3);
+		});
+
+		it('are given out again where the database is away just as one is done, which is told and ends nothing', async () => {
+			const told: string[] = [];
+			const worker = await openPhotoQueue({
+				connectionString,
+				report: ({ message }) => told.push(message),
+				expireSeconds: 1,
+			});
+			opened.push(worker);
+			const admin = new pg.Client({ connectionString });
+			await admin.connect();
+			let tries = 0;
+			let second = () => {};
+			const again = new Promise<void>((resolve) => {
+				second = resolve;
+			});
+			await worker.enqueue(task('in-between'));
+			worker.work({
+				atOnce: 1,
+				handler: async () => {
+					if (++tries === 2) return second();
+					// As if the database were away: what the queue writes in is not there.
+					await admin.query('alter schema dyelot_queue rename to dyelot_away');
+				},
+				onGivenUp: async () => {},
+			});
+			await expect.poll(() => told.length, { timeout: 60_000 }).toBeGreaterThan(0);
+			expect(told[0]).toContain('dyelot_queue');
+			await admin.query('alter schema dyelot_away rename to dyelot_queue');
+			await admin.end();
+			await again;
+			expect(tries).toBe(2);
 		});
 
 		it('are taken back out for one home alone', async () => {

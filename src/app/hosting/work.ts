@@ -31,7 +31,7 @@ export async function work(
 	host: Host,
 	{ onRead, onGivenUp }: { readonly onRead: (ms: number) => void; readonly onGivenUp: () => void },
 ): Promise<void> {
-	await host.queue.work({
+	host.queue.work({
 		atOnce: host.threads,
 		handler: async ({ homeId, photoId }: PhotoTask) => {
 			const begun = performance.now();

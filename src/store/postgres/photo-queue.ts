@@ -1,5 +1,7 @@
+import { setTimeout as pause } from 'node:timers/promises';
 import PgBoss from 'pg-boss';
 import { aloneInDatabase } from './alone-in-database.ts';
+import { type QueueWorker, workThrough } from './queue-worker.ts';
 
 /** One photo of one home that waits to be read. */
 export type PhotoTask = { readonly homeId: string; readonly photoId: string };
@@ -18,7 +20,7 @@ export type PhotoQueue = {
 		readonly atOnce: number;
 		readonly handler: (task: PhotoTask) => Promise<void>;
 		readonly onGivenUp: (task: PhotoTask) => Promise<void>;
-	}): Promise<void>;
+	}): void;
 	/** Photos that wait. */
 	waiting(): Promise<number>;
 	/** Finishes what is being read, takes no more. */
@@ -34,7 +36,7 @@ const MAKING_QUEUES = 'dyelot queues';
 /** Many times the longest reading (the reader gives up by itself before): later, the process that took the task has ended. */
 const EXPIRE_SECONDS = 120;
 /** How soon an idle worker looks again, and how soon the end of a task's process is noticed after it expired. */
-const POLL_SECONDS = 0.5;
+const POLL_MS = 500;
 const SUPERVISE_SECONDS = 5;
 const RETRIES = 2;
 /** A process is given so long to finish what it reads when it stops. */
@@ -71,6 +73,7 @@ export async function openPhotoQueue(settings: {
 	boss.on('error', settings.report);
 	// Each queue is a table: processes that make theirs at the same time lock each other out.
 	await aloneInDatabase(settings.connectionString, MAKING_QUEUES, () => beginQueues(boss));
+	const workers: QueueWorker[] = [];
 	return {
 		async enqueue(task) {
 			const id = await boss.send(QUEUE, task, {
@@ -93,21 +96,17 @@ export async function openPhotoQueue(settings: {
 				);
 			return rows.map(({ photo }) => photo);
 		},
-		async work({ atOnce, handler, onGivenUp }) {
-			const options = { batchSize: 1, pollingIntervalSeconds: POLL_SECONDS };
-			for (let place = 0; place < atOnce; place++) {
-				const worker = await boss.work<PhotoTask>(QUEUE, options, async ([job]) => {
-					if (!job) return;
-					await handler(job.data);
-					// Where one waited, more may: look again at once, not at the next look of an idle worker.
-					boss.notifyWorker(worker);
-				});
-			}
-			await boss.work<PhotoTask>(GIVEN_UP, options, async ([job]) => {
-				if (job) await onGivenUp(job.data);
-			});
+		work({ atOnce, handler, onGivenUp }) {
+			const begin = (queue: string, handle: (task: PhotoTask) => Promise<void>) =>
+				workers.push(workThrough(boss, queue, { handle, pollMs: POLL_MS, report: settings.report }));
+			for (let place = 0; place < atOnce; place++) begin(QUEUE, handler);
+			begin(GIVEN_UP, onGivenUp);
 		},
 		waiting: () => boss.getQueueSize(QUEUE),
-		close: () => boss.stop({ graceful: true, wait: true, timeout: STOP_WITHIN_MS }),
+		async close() {
+			const stopped = Promise.all(workers.map((worker) => worker.stop()));
+			await Promise.race([stopped, pause(STOP_WITHIN_MS, undefined, { ref: false })]);
+			await boss.stop({ graceful: false, wait: true });
+		},
 	};
 }
