@@ -143,7 +143,7 @@ describe('a photo named by a camera', () => {
 		await test.services.jobs.settled();
 		const [first, second] = await Promise.all(body.items.map(({ entryId }: { entryId: string }) => one(entryId)));
 		expect(first.name).toMatch(/^rust /);
-		expect(second.name).toMatch(/^rust .+, (the (other|third|fourth)|no\. \d+)$/);
+		expect(second.name).toMatch(/^rust .+ \((the (other|third|fourth)|no\. \d+)\)$/);
 		expect((await undo()).body.sentence).toBe('Added a garment');
 		expect((await undo()).body.sentence).toBe('Added a garment');
 		await test.send('POST', '/api/redo');

@@ -62,7 +62,7 @@ type Named = Nameable & Pick<GarmentDetails, 'id' | 'name' | 'nameFrom' | 'added
 
 /**
  * The garments with their names: a name given by hand stays, all others are called by their looks, told apart in the order in which they came ("red
- * jacket", "red jacket, the other"). The order of the list is kept.
+ * jacket", "red jacket (the other)"). The order of the list is kept.
  */
 export function withNames<T extends Named>(garments: readonly T[]): T[] {
 	const taken = new Set(garments.filter(({ nameFrom }) => nameFrom === 'user').map(({ name }) => name));
