@@ -101,16 +101,21 @@ function setMode(next: 'white' | 'piece'): void {
 
 async function take(file: File | undefined): Promise<void> {
 	if (!file) return;
+	// Nothing can be tapped while it opens: what is tapped then would be lost with the photo before.
+	const work = elementWithId('work', HTMLElement);
+	const { hidden } = work;
+	work.hidden = true;
 	try {
 		await photo.show(file);
 	} catch {
 		status.textContent = say('pocket.noPhoto', { name: file.name });
+		work.hidden = hidden;
 		return;
 	}
 	white = null;
 	question.replaceChildren();
 	answer.replaceChildren();
-	elementWithId('work', HTMLElement).hidden = false;
+	work.hidden = false;
 	setMode('white');
 	status.textContent = say('pocket.askWhite');
 }
