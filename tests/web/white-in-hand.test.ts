@@ -29,14 +29,14 @@ const TEAL = [40, 110, 115];
 describe('the white tapped on the pocket page', () => {
 	it('is taken where it is paper, and corrects the piece as at home', () => {
 		const { pixels, mask } = shelf([230, 226, 214], TEAL);
-		expect(whiteInHand({ pixels, camera: 'phone' }, AT).answer).toBe('taken');
+		expect(whiteInHand({ pixels, camera: 'phone' }, AT, null).answer).toBe('taken');
 		const read = readingInHand({ pixels, camera: 'phone' }, mask, 'shirt', [AT])!;
 		expect(read.light.source).toBe('neutral-pointed');
 	});
 
 	it('is refused where it is an orange cardigan: nothing is corrected, and nothing counts as surer', () => {
 		const { pixels, mask } = shelf([214, 120, 52], TEAL);
-		const judged = whiteInHand({ pixels, camera: 'phone' }, AT);
+		const judged = whiteInHand({ pixels, camera: 'phone' }, AT, null);
 		expect(judged.answer).toBe('refused');
 		expect(judged.sentence).toContain('orange');
 		const [pointed, nothing] = [[AT], []].map((neutrals) =>
@@ -52,5 +52,17 @@ describe('the white tapped on the pocket page', () => {
 		expect(read.neutrals).toMatchObject([
 			{ answer: 'refused', sentence: expect.stringContaining('lighter than white') },
 		]);
+	});
+
+	it('is held against the piece where one is marked already, and against the whole picture before', () => {
+		const { pixels, mask } = shelf([150, 148, 142], [240, 120, 40]);
+		const inHand = { pixels, camera: 'phone' } as const;
+		for (const piece of [null, { mask, kind: 'shirt' as const }]) {
+			expect(whiteInHand(inHand, AT, piece).answer).toBe(piece ? 'refused' : 'asked');
+		}
+		const ownWhite = { x: 300, y: 150, lightness: 95 };
+		const pale = shelf([60, 60, 60], [228, 226, 214]);
+		const itself = whiteInHand({ pixels: pale.pixels, camera: 'phone' }, ownWhite, { mask: pale.mask, kind: 'shirt' });
+		expect(itself).toMatchObject({ answer: 'asked', sentence: expect.stringContaining('piece itself') });
 	});
 });

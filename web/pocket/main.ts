@@ -4,7 +4,7 @@ import { patternByShare } from '../../src/reading/swatches/pattern-by-share.ts';
 import { soughtPieces } from '../../src/wardrobe/pictures/sought-pieces.ts';
 import { wearableBoard } from '../../src/wardrobe/pictures/wearable-pictures.ts';
 import type { PocketData } from '../../src/wardrobe/season/pocket-data.ts';
-import type { NeutralPoint } from '../../src/wardrobe/words/reading.ts';
+import type { NeutralJudgement, NeutralPoint } from '../../src/wardrobe/words/reading.ts';
 import { elementWithId } from './element.ts';
 import { kindChoice } from './kind-choice.ts';
 import { type Point, photoView } from './photo-view.ts';
@@ -52,10 +52,11 @@ function judge(): void {
 	const reading = readingInHand(photo.inHand(), mask, kind, white ? [white] : []);
 	if (!reading) return;
 	const { swatches, trust, neutrals } = reading;
-	// With the piece known, the white may turn out to be none: it would make the piece lighter than white.
-	const refused = neutrals?.find((neutral) => neutral.answer === 'refused')?.sentence ?? '';
+	// With the piece known, the white may turn out to be none, or the piece itself.
+	const found = neutrals?.[0];
+	if (white && found) askAbout(found, white);
 	const told = say('pocket.trust', { error: Math.round(trust.error), reasons: trust.reasons.join('; ') });
-	status.textContent = [refused, told, say('colours.seenFrom'), trust.advice ?? ''].filter(Boolean).join(' ');
+	status.textContent = [told, say('colours.seenFrom'), trust.advice ?? ''].filter(Boolean).join(' ');
 	const appearance = { swatches, trust, pattern: patternByShare(swatches) };
 	const check = verdictOf(input, { kind, price: priceTold(), used: !isNew.checked }, appearance);
 	answer.replaceChildren(...verdictView(check, appearance, data.pictures));
@@ -69,13 +70,17 @@ const photo = photoView(elementWithId('stage', HTMLElement), elementWithId('phot
 /** Takes what was tapped as white, asks about it, or says why it is none. */
 function tapWhite(at: Point): void {
 	const point = { ...at, lightness: PAPER_LIGHTNESS };
-	const found = whiteInHand(photo.inHand(), point);
-	question.replaceChildren();
-	if (found.answer === 'taken') {
-		takeWhite(point);
-		return;
-	}
+	const [mask, kind] = [photo.mask(), kindOf()];
+	const found = whiteInHand(photo.inHand(), point, mask && kind ? { mask, kind } : null);
+	if (found.answer === 'taken') takeWhite(point);
 	if (found.answer === 'refused') takeWhite(null, say('pocket.notWhite'));
+	askAbout(found, point);
+}
+
+/** Shows what is wrong with a white, if anything, and asks whether it is one all the same. */
+function askAbout(found: NeutralJudgement, point: NeutralPoint): void {
+	question.replaceChildren();
+	if (found.answer === 'taken') return;
 	question.append(
 		whiteQuestion(elementWithId('photo', HTMLCanvasElement), found, (isWhite) => {
 			question.replaceChildren();

@@ -1,17 +1,29 @@
 import { say } from '../../src/language/speak.ts';
 import { correctedPicture } from '../../src/reading/light/corrected-picture.ts';
 import { lightOf } from '../../src/reading/light/light.ts';
+import type { Kind } from '../../src/wardrobe/words/kind.ts';
 import type { LightModel } from '../../src/wardrobe/words/light.ts';
 import type { NeutralJudgement, NeutralPoint } from '../../src/wardrobe/words/reading.ts';
 import { element } from './element.ts';
-import type { PhotoInHand } from './reading-in-hand.ts';
+import { type PhotoInHand, readingInHand } from './reading-in-hand.ts';
 
 /** Longest side of the two small pictures. */
 const SHOWN_SIDE = 160;
 
-/** What is made of the white that was tapped, by the same rule as at home, before any piece is marked; and how it would change the picture. */
-export function whiteInHand({ pixels, camera }: PhotoInHand, point: NeutralPoint): NeutralJudgement {
-	return lightOf({ pixels, labels: null, camera, cloth: [] }, { neutrals: [point] }, null).neutrals![0]!;
+/**
+ * What is made of the white that was tapped, by the same rule as at home, and how it would change the picture. `piece`: what is marked and what it is;
+ * null before anything is marked, and then the whole picture alone speaks for or against it.
+ */
+export function whiteInHand(
+	inHand: PhotoInHand,
+	point: NeutralPoint,
+	piece: { readonly mask: Uint8Array; readonly kind: Kind } | null,
+): NeutralJudgement {
+	const { pixels, camera } = inHand;
+	const read = piece && readingInHand(inHand, piece.mask, piece.kind, [point]);
+	const neutrals =
+		read?.neutrals ?? lightOf({ pixels, labels: null, camera, cloth: [] }, { neutrals: [point] }, null).neutrals!;
+	return neutrals[0]!;
 }
 
 function smallPicture(source: HTMLCanvasElement, model: LightModel | null, words: string): HTMLElement {
