@@ -5,6 +5,7 @@ import type { Bands } from '../../../src/wardrobe/gaps/bands.ts';
 import { colourWord, type Palette } from '../../../src/wardrobe/words/palette-colour.ts';
 import { percentText } from '../parts/colour-text.ts';
 import { Chip } from '../parts/swatch.tsx';
+import { TableScroll } from '../parts/table-scroll.tsx';
 
 /** A table of colours: a heading a column, the figures between the first and the last. */
 function ColourTable({
@@ -19,7 +20,7 @@ function ColourTable({
 	children: ReactNode;
 }) {
 	return (
-		<div className="table-scroll">
+		<TableScroll label={caption}>
 			<table>
 				<caption>{caption}</caption>
 				<thead>
@@ -35,7 +36,7 @@ function ColourTable({
 				</thead>
 				<tbody>{children}</tbody>
 			</table>
-		</div>
+		</TableScroll>
 	);
 }
 

@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
 import { say } from '../../../src/language/speak.ts';
+import { TableScroll } from './table-scroll.tsx';
 
 /** A table under these headings, whose last column holds what can be done with each row. */
 export const ActingTable = ({ headings, children }: { headings: readonly string[]; children: ReactNode }) => (
-	<div className="table-scroll">
+	<TableScroll label={headings[0] ?? ''}>
 		<table>
 			<thead>
 				<tr>
@@ -19,5 +20,5 @@ export const ActingTable = ({ headings, children }: { headings: readonly string[
 			</thead>
 			<tbody>{children}</tbody>
 		</table>
-	</div>
+	</TableScroll>
 );

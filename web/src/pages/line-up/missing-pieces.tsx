@@ -5,6 +5,7 @@ import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
 import { percentText } from '../../parts/colour-text.ts';
 import { Chip } from '../../parts/swatch.tsx';
+import { TableScroll } from '../../parts/table-scroll.tsx';
 
 /** Share of the most possible that is said to be all of it: what rounds to 100 %. */
 const ALL_OF_IT = 0.995;
@@ -20,7 +21,7 @@ export function MissingPieces({ report }: { report: Report }) {
 	return (
 		<section className="section" aria-labelledby="missing">
 			<h2 id="missing">{say('onePiece.title')}</h2>
-			<div className="table-scroll">
+			<TableScroll label={say('onePiece.title')}>
 				<table>
 					<caption>{say('onePiece.caption')}</caption>
 					<thead>
@@ -54,7 +55,7 @@ export function MissingPieces({ report }: { report: Report }) {
 						))}
 					</tbody>
 				</table>
-			</div>
+			</TableScroll>
 		</section>
 	);
 }

@@ -6,6 +6,7 @@ import type { Report } from '../../../../src/wardrobe/season/report.ts';
 import type { Garment } from '../../../../src/wardrobe/words/garment.ts';
 import { Button } from '../../parts/button.tsx';
 import { SelectField } from '../../parts/field.tsx';
+import { TableScroll } from '../../parts/table-scroll.tsx';
 
 type Order = 'most' | 'least' | 'cost' | 'slot';
 
@@ -84,7 +85,7 @@ export function WearTable({ report, garments }: { report: Report; garments: read
 					/>
 				</span>
 			</div>
-			<div className="table-scroll">
+			<TableScroll label={say('lookBackPage.byGarment')}>
 				<table className="wear-table">
 					<WearHead />
 					<tbody>
@@ -93,7 +94,7 @@ export function WearTable({ report, garments }: { report: Report; garments: read
 						))}
 					</tbody>
 				</table>
-			</div>
+			</TableScroll>
 			{rows.length > limit ? (
 				<Button onPress={() => setLimit(rows.length)}>{say('lookBackPage.showAll', { count: rows.length })}</Button>
 			) : null}

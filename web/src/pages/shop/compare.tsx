@@ -10,6 +10,7 @@ import { call } from '../../api/call.ts';
 import { percentText } from '../../parts/colour-text.ts';
 import { PhotoTile } from '../../parts/photo-tile.tsx';
 import { SwatchStrip } from '../../parts/swatch.tsx';
+import { TableScroll } from '../../parts/table-scroll.tsx';
 import { VerdictMark } from '../../parts/verdict-mark.tsx';
 
 const money = (value: number | null): string => (value === null ? say('fields.notTold') : moneyText(value));
@@ -66,7 +67,7 @@ export function Compare({ candidates, report }: { candidates: readonly Candidate
 	return (
 		<section className="section" aria-labelledby="compare">
 			<h2 id="compare">{say('shopPage.sideBySide')}</h2>
-			<div className="table-scroll">
+			<TableScroll label={say('shopPage.sideBySide')}>
 				<table className="compare">
 					<thead>
 						<tr>
@@ -91,7 +92,7 @@ export function Compare({ candidates, report }: { candidates: readonly Candidate
 						))}
 					</tbody>
 				</table>
-			</div>
+			</TableScroll>
 		</section>
 	);
 }
