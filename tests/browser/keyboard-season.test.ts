@@ -157,7 +157,7 @@ describe.skipIf(!hasBrowser())('a whole season by keyboard alone', () => {
 	it('Wish list: the bands are read by arrows, a wish is made', async () => {
 		await goTo('Wish list');
 		const told = page.locator('.bands-told');
-		await tabTo(page, page.locator('.bands [tabindex="0"]'));
+		await tabTo(page, page.locator('.bands [role=button][tabindex="0"]'));
 		const first = await told.textContent();
 		await page.keyboard.press('ArrowRight');
 		await expect.poll(() => told.textContent()).not.toBe(first);
