@@ -1,5 +1,6 @@
 import { say } from '../../../../src/language/speak.ts';
 import type { Gap } from '../../../../src/wardrobe/gaps/gap.ts';
+import { isWished } from '../../../../src/wardrobe/wishes/is-wished.ts';
 import { colourWord, type Palette } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 
@@ -22,9 +23,7 @@ type AlsoMissingProps = {
 
 /** The gaps that no wish answers yet, the first few of them, in a line. */
 export function AlsoMissing({ gaps, wishes, palette }: AlsoMissingProps) {
-	const open = gaps.filter(
-		(gap) => !wishes.some((wish) => wish.slot === gap.slot && wish.paletteColourId === gap.paletteColourId),
-	);
+	const open = gaps.filter((gap) => !isWished(gap, wishes));
 	const words = [...new Set(open.map((gap) => gapWords(gap, palette)))].slice(0, SHOWN);
 	if (words.length === 0) return null;
 	return (

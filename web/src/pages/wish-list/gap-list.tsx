@@ -1,6 +1,7 @@
 import { say } from '../../../../src/language/speak.ts';
 import type { Gap } from '../../../../src/wardrobe/gaps/gap.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { isWished } from '../../../../src/wardrobe/wishes/is-wished.ts';
 import { colourWord } from '../../../../src/wardrobe/words/palette-colour.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { call } from '../../api/call.ts';
@@ -67,12 +68,10 @@ export function GapList({ report, wishes }: { report: Report; wishes: readonly W
 			</Empty>
 		);
 	}
-	const wished = (gap: Gap) =>
-		wishes.some((wish) => wish.slot === gap.slot && wish.paletteColourId === gap.paletteColourId);
 	return (
 		<ol className="gap-list">
 			{gaps.map((gap) => (
-				<GapRow key={gap.id} gap={gap} report={report} wished={wished(gap)} />
+				<GapRow key={gap.id} gap={gap} report={report} wished={isWished(gap, wishes)} />
 			))}
 		</ol>
 	);
