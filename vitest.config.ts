@@ -22,6 +22,16 @@ const SLOW = [
 	'tests/server/hosted/**',
 	'tests/photo/*.test.ts',
 	'tests/app/demo-readings.test.ts',
+	'tests/app/beside/**',
+	'tests/cli/commands.test.ts',
+	'tests/reading/reading-of-pixels.test.ts',
+	'tests/server/demo.test.ts',
+	'tests/server/garment-photos.test.ts',
+	'tests/server/odd-requests.test.ts',
+	'tests/server/work-done.test.ts',
+	'tests/store/backup.test.ts',
+	'tests/store/postgres-store.test.ts',
+	'tests/store/sqlite-store.test.ts',
 ];
 
 export default defineConfig({
