@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { Readable } from 'node:stream';
+import { setTimeout as wait } from 'node:timers/promises';
 import { AwsV4Signer } from 'aws4fetch';
 import { say } from '../language/speak.ts';
 
@@ -36,8 +37,6 @@ export type Taking<T> = (response: Response, line: AbortController) => Promise<T
 /** Waited before each further try. */
 export const PAUSES_MS = [200, 1000] as const;
 export const TIMEOUT_MS = 30_000;
-
-export const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
 /** Ends a line that says nothing for so long; the timer is the caller's to clear. */
 export const endWhenSilent = (line: AbortController, ms: number): NodeJS.Timeout =>

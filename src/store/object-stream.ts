@@ -1,4 +1,5 @@
 import { Readable } from 'node:stream';
+import { setTimeout as wait } from 'node:timers/promises';
 import { say } from '../language/speak.ts';
 import {
 	askStore,
@@ -8,7 +9,6 @@ import {
 	PAUSES_MS,
 	type Taking,
 	TIMEOUT_MS,
-	wait,
 } from './object-requests.ts';
 import type { OpenedFile } from './open-file.ts';
 

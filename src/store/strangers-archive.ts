@@ -6,6 +6,7 @@ import { isPhotoId, isPictureName } from './photo-files.ts';
 import { closeSqlite, openSqlite } from './sqlite/sqlite-database.ts';
 
 type Connection = InstanceType<typeof DatabaseSync>;
+type Row = Readonly<Record<string, unknown>>;
 
 /** The rows of 10,000 photos and their decisions take a third of it; they pass through the memory of a server. */
 const MOST_DATABASE_BYTES = 256 * 1024 * 1024;
@@ -52,4 +53,3 @@ export async function requireOwnForm(connection: Connection, sizeBytes: number, 
 	}
 	throw refusal(found.find((part) => !newest.includes(part)) ?? `${found.length} < ${newest.length}`);
 }
-type Row = Readonly<Record<string, unknown>>;

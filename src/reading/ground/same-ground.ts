@@ -1,5 +1,6 @@
 import { linearFromLab } from '../../colour/lab65.ts';
 import { averageLinkage, groupsWithin } from '../../colour/linkage.ts';
+import { luminanceOfLinear } from '../../colour/luminance.ts';
 import type { SeenGround } from '../../wardrobe/words/reading.ts';
 import { acrossOf, alongOf, stopsOf } from '../light/lamp-casts.ts';
 
@@ -27,7 +28,7 @@ const TOLD_APART = 1000;
 function numbersOf({ lab, texture }: SeenGround): Float64Array {
 	const [r, g, b] = linearFromLab(lab).map((value) => Math.max(LEAST_LINEAR, value)) as [number, number, number];
 	const cast = stopsOf(r, g, b);
-	const brightness = Math.log2(0.2126 * r + 0.7152 * g + 0.0722 * b);
+	const brightness = Math.log2(luminanceOfLinear(r, g, b));
 	const numbers = [...texture, alongOf(cast), acrossOf(cast), brightness];
 	return Float64Array.from(numbers, (value, at) => value / SPREADS[at]!);
 }

@@ -1,5 +1,6 @@
 import { LINEAR_OF_8_BIT } from '../../colour/lab-pixels.ts';
 import { labFromLinear } from '../../colour/lab65.ts';
+import { luminanceOfLinear } from '../../colour/luminance.ts';
 import { medianOf, nthSmallest } from '../../colour/median.ts';
 import type { SeenGround } from '../../wardrobe/words/reading.ts';
 import { BACKGROUND, type LabelMap, type Pixels, seenClasses } from '../pixels.ts';
@@ -92,7 +93,7 @@ function fieldsOf({ linear, free }: Grid): GroundFields {
 		const green = Math.log2(g + FLOOR);
 		redness[cell] = Math.log2(r + FLOOR) - green;
 		blueness[cell] = Math.log2(b + FLOOR) - green;
-		brightness[cell] = Math.log2(0.2126 * r + 0.7152 * g + 0.0722 * b + FLOOR);
+		brightness[cell] = Math.log2(luminanceOfLinear(r, g, b) + FLOOR);
 	}
 	return { redness, blueness, brightness };
 }

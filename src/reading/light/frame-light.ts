@@ -1,4 +1,5 @@
 import { LINEAR_OF_8_BIT } from '../../colour/lab-pixels.ts';
+import { luminanceOfLinear } from '../../colour/luminance.ts';
 import { BACKGROUND, type LabelMap, type Pixels, seenClasses, TRANSPARENT } from '../pixels.ts';
 
 /** How the light lies in a picture. */
@@ -18,9 +19,6 @@ const LEAST_SHARE = 0.02;
 /** Pixels looked at along the longer side, about. */
 const LOOKED_AT_SIDE = 220;
 
-/** Luminance 0..1 of linear sRGB. */
-export const luminanceOfLinear = (r: number, g: number, b: number): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;
-
 /** Measures the picture's light; `labels` null (a scene) counts all of it as surround near the edges. Transparent pixels are no light. */
 export function frameLight(pixels: Pixels, labels: LabelMap | null): FrameLight {
 	const { widthPx, heightPx, rgb } = pixels;
@@ -34,7 +32,9 @@ export function frameLight(pixels: Pixels, labels: LabelMap | null): FrameLight 
 			const at = row * widthPx + column;
 			const label = classes ? classes[at]! : BACKGROUND;
 			if (label === TRANSPARENT) continue;
-			const [r, g, b] = [0, 1, 2].map((k) => LINEAR_OF_8_BIT[rgb[at * 3 + k]!]!) as [number, number, number];
+			const r = LINEAR_OF_8_BIT[rgb[at * 3]!]!;
+			const g = LINEAR_OF_8_BIT[rgb[at * 3 + 1]!]!;
+			const b = LINEAR_OF_8_BIT[rgb[at * 3 + 2]!]!;
 			all.push(r, g, b);
 			const isNearEdge = Math.min(row, column, heightPx - 1 - row, widthPx - 1 - column) < edge;
 			if (isNearEdge && label === BACKGROUND) around.push(luminanceOfLinear(r, g, b));

@@ -1,11 +1,12 @@
 import { deltaE2000 } from '../../colour/delta-e.ts';
 import { chroma, type Lab65, linearFromLab } from '../../colour/lab65.ts';
+import { luminanceOfLinear } from '../../colour/luminance.ts';
 import { say } from '../../language/speak.ts';
 import type { CameraKind, LightModel, SeenNeutral } from '../../wardrobe/words/light.ts';
 import type { NeutralJudgement, NeutralPoint } from '../../wardrobe/words/reading.ts';
 import { saidColour } from '../../wardrobe/words/said-colour.ts';
 import type { SeenPatch } from './eyedropper.ts';
-import { type FrameLight, luminanceOfLinear, shareOf } from './frame-light.ts';
+import { type FrameLight, shareOf } from './frame-light.ts';
 import { acrossOf, alongOf, stopsOf } from './lamp-casts.ts';
 import { correctedBy, trueLuminance } from './light-model.ts';
 import { contrastStops, modelFromNeutrals } from './neutral-model.ts';

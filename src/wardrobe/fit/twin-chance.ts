@@ -93,14 +93,14 @@ type Seen = SeenColour & { readonly id: string };
 function familiesIn(wardrobe: readonly Seen[]): (seen: Seen) => (butNot: Seen) => number {
 	const step = Math.max(1, Math.ceil(wardrobe.length / ASKED_AT_MOST));
 	const asked = wardrobe.filter((_, index) => index % step === 0);
-	const known = new Map<string, { readonly sum: number; readonly of: ReadonlyMap<string, number> }>();
+	const asEach = new Map<string, { readonly sum: number; readonly of: ReadonlyMap<string, number> }>();
 	return (seen) => {
 		const says = (one: Seen) => step * density(one, seen, OF_ONE_FAMILY);
-		let found = known.get(seen.id);
+		let found = asEach.get(seen.id);
 		if (!found) {
 			const of = new Map(asked.map((one) => [one.id, says(one)]));
 			found = { sum: [...of.values()].reduce((total, one) => total + one, 0), of };
-			known.set(seen.id, found);
+			asEach.set(seen.id, found);
 		}
 		const { sum, of } = found;
 		return (butNot) => Math.max(0, sum - (of.get(seen.id) ?? 0) - (of.get(butNot.id) ?? 0));

@@ -92,10 +92,11 @@ const NAMED_AT_MOST = 3;
 
 /** Of pieces that are owned the likely twins of one that is not, the likeliest first, at most three. */
 export function twinsAmong(piece: TwinSide, owned: readonly Garment[]): Twin[] {
-	const relationOf = relationsIn(owned.flatMap(coloured));
+	const all = owned.flatMap(coloured);
+	const relationOf = relationsIn(all);
 	return coloured(piece)
 		.flatMap((one) =>
-			owned.flatMap(coloured).flatMap((other) => {
+			all.flatMap((other) => {
 				const relation = relationOf(one, other);
 				return relation && isTold(relation) ? [{ other, relation }] : [];
 			}),

@@ -74,7 +74,7 @@ export function recommendationOf(
 	const { fit, twins, partnerCount, outfitsAdded, ownedName, fills } = check;
 	const limit = wish?.priceLimit ?? null;
 	const isOver = limit !== null && candidate.price !== null && candidate.price > limit;
-	const twin = (twins.find(({ sureness }) => sureness === 'alike') ?? twins[0])?.sentence ?? null;
+	const twin = twins[0]?.sentence ?? null;
 	const fresh = newness(candidate, wish, input);
 	const answers = wish ? say('candidates.answers', { wish: wish.name }) : null;
 	const price =

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
 import type { PicturesReport } from '../../../../src/wardrobe/pictures/pictures-report.ts';
 import type { Report } from '../../../../src/wardrobe/season/report.ts';
+import { isWished } from '../../../../src/wardrobe/wishes/is-wished.ts';
 import type { Wish } from '../../../../src/wardrobe/words/wish.ts';
 import { useChange } from '../../api/change.ts';
 import { request } from '../../api/request.ts';
@@ -72,7 +73,7 @@ export function WishedPieceList({ report, wishes }: { report: Report; wishes: re
 	const photoOf = new Map(inspirations.map(({ id, photoId }) => [id, photoId]));
 	const { wishedPieces, pictures } = report.pictures;
 	if (pictures.length === 0) return null;
-	const wished = ({ name }: Wished) => wishes.some((wish) => wish.name === name);
+	const wished = ({ name, slot }: Wished) => isWished({ kind: 'piece', name, slot, paletteColourId: null }, wishes);
 	const rest = wishedPieces.length - SHOWN;
 	return (
 		<>
