@@ -98,6 +98,14 @@ describe.skipIf(!postgres.ok || !hasBrowser())('a host in a browser', () => {
 		await page.getByRole('heading', { name: 'Homes' }).waitFor();
 	});
 
+	it('says that a device has its passkey already', async () => {
+		const { page } = ada;
+		await page.goto(`${test.origin.origin}/account`);
+		await page.getByRole('button', { name: 'Add a passkey' }).click();
+		await page.getByText('Expected a passkey that is new here').waitFor();
+		await page.goto(test.origin.origin);
+	});
+
 	it('opens a home as the page that everybody knows, at an address of its own', async () => {
 		const { page } = ada;
 		await page.getByRole('link', { name: 'My wardrobe' }).click();

@@ -6,12 +6,13 @@ import {
 	invitationWith,
 	takeInvitation,
 } from '../../store/postgres/accounts/invitations.ts';
-import { addPasskey, type Passkey } from '../../store/postgres/accounts/passkeys.ts';
+import type { Passkey } from '../../store/postgres/accounts/passkeys.ts';
 import { addPerson, hasPeople, type Person, takeTurnAsNewcomer } from '../../store/postgres/accounts/people.ts';
 import type { AccountsDatabase } from '../../store/postgres/accounts/tables.ts';
 import { UserError } from '../errors.ts';
 import { hashOfToken, newToken } from '../token.ts';
 import type { Host } from './host.ts';
+import { keepPasskey } from './passkeys.ts';
 
 /** A link is good for a day, and once. */
 const GOOD_MS = 24 * 3600 * 1000;
@@ -72,7 +73,7 @@ export async function joinAnew(
 		if (!(await addPerson(trx, { ...person, password })))
 			throw new UserError('conflict', say('hosting.takenName', { name }));
 		await take(trx, token, invitation, { person: person.id, at });
-		if (passkey) await addPasskey(trx, { ...passkey, person: person.id, addedAt: at });
+		if (passkey) await keepPasskey(trx, { ...passkey, person: person.id, addedAt: at });
 		if (home === null)
 			await createHome(trx, { id: host.newId(), name: say('hosting.firstHome'), person: person.id, at });
 		return person;

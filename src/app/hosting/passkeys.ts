@@ -9,6 +9,7 @@ import {
 import { say } from '../../language/speak.ts';
 import {
 	addChallenge,
+	addPasskey,
 	type Passkey,
 	passkeysWith,
 	saveCounter,
@@ -16,6 +17,7 @@ import {
 } from '../../store/postgres/accounts/passkeys.ts';
 import { type Person, personWithId } from '../../store/postgres/accounts/people.ts';
 import { UserError } from '../errors.ts';
+import { hashOfToken } from '../token.ts';
 import type { Host } from './host.ts';
 
 /** How long a browser has for an answer. */
@@ -26,6 +28,14 @@ type Passkeys = Pick<Host, 'accounts' | 'now' | 'newId'>;
 /** What a browser is to sign, and the name under which its answer is awaited. */
 export type Asking<Options> = { readonly id: string; readonly options: Options };
 
+/** Who is asked: whoever would sign in, somebody in a session, or somebody with a link. An answer is taken from them alone. */
+export type AskedOf = 'sign-in' | { readonly session: string } | { readonly link: string };
+
+const keyOf = (who: AskedOf): string => {
+	if (who === 'sign-in') return who;
+	return 'session' in who ? `session ${who.session}` : `link ${hashOfToken(who.link)}`;
+};
+
 /** A browser's answer to it. */
 export type Answer<Response> = { readonly id: string; readonly response: Response };
 
@@ -33,18 +43,20 @@ const refused = () => new UserError('wrong-sign-in', say('hosting.wrongPasskey')
 
 async function ask<Options extends { readonly challenge: string }>(
 	{ accounts, now, newId }: Passkeys,
+	who: AskedOf,
 	options: Options,
 ): Promise<Asking<Options>> {
 	const id = newId();
 	const at = now();
 	const expiresAt = new Date(at.getTime() + CHALLENGE_MS).toISOString();
-	await addChallenge(accounts, { id, challenge: options.challenge, expiresAt, now: at.toISOString() });
+	const { challenge } = options;
+	await addChallenge(accounts, { id, askedOf: keyOf(who), challenge, expiresAt, now: at.toISOString() });
 	return { id, options };
 }
 
 /** What the browser's answer is held against. The library throws on an answer that is none. */
-async function expected({ accounts, now }: Passkeys, id: string, origin: URL) {
-	const challenge = await takeChallenge(accounts, id, now().toISOString());
+async function expected({ accounts, now }: Passkeys, who: AskedOf, id: string, origin: URL) {
+	const challenge = await takeChallenge(accounts, { id, askedOf: keyOf(who), now: now().toISOString() });
 	if (challenge === null) throw refused();
 	return {
 		expectedChallenge: challenge,
@@ -60,7 +72,12 @@ const orRefused = <T>(verifying: Promise<T>): Promise<T> =>
 	});
 
 /** Asks a browser for a passkey of the person of that name: kept on the device, found without a name, opened by finger, face or PIN. */
-export async function askForNewPasskey(host: Passkeys, origin: URL, name: string, passkeys: readonly Passkey[] = []) {
+export async function askForNewPasskey(
+	host: Passkeys,
+	origin: URL,
+	who: AskedOf,
+	{ name, passkeys = [] }: { readonly name: string; readonly passkeys?: readonly Passkey[] },
+) {
 	const options = await generateRegistrationOptions({
 		rpName: 'Dyelot',
 		rpID: origin.hostname,
@@ -70,16 +87,17 @@ export async function askForNewPasskey(host: Passkeys, origin: URL, name: string
 		excludeCredentials: passkeys.map(({ id }) => ({ id })),
 		authenticatorSelection: { residentKey: 'required', userVerification: 'required' },
 	});
-	return ask(host, options);
+	return ask(host, who, options);
 }
 
 /** The passkey that the browser made. Throws `wrong-sign-in`. */
 export async function newPasskey(
 	host: Passkeys,
 	origin: URL,
+	who: AskedOf,
 	{ id, response }: Answer<RegistrationResponseJSON>,
 ): Promise<Pick<Passkey, 'id' | 'publicKey' | 'counter' | 'transports'>> {
-	const held = await expected(host, id, origin);
+	const held = await expected(host, who, id, origin);
 	const { verified, registrationInfo } = await orRefused(verifyRegistrationResponse({ response, ...held }));
 	if (!verified || !registrationInfo) throw refused();
 	const { credential } = registrationInfo;
@@ -91,9 +109,15 @@ export async function newPasskey(
 	};
 }
 
+/** Keeps a passkey with its person. Throws `conflict` where it is kept already (W3C Web Authentication, section 7.1: the registration fails). */
+export async function keepPasskey(accounts: Host['accounts'], passkey: Passkey): Promise<void> {
+	if (!(await addPasskey(accounts, passkey))) throw new UserError('conflict', say('hosting.takenPasskey'));
+}
+
 /** Asks a browser to show that it holds a passkey, whichever. */
 export async function askForPasskey(host: Passkeys, origin: URL) {
-	return ask(host, await generateAuthenticationOptions({ rpID: origin.hostname, userVerification: 'required' }));
+	const options = await generateAuthenticationOptions({ rpID: origin.hostname, userVerification: 'required' });
+	return ask(host, 'sign-in', options);
 }
 
 /** Who holds the passkey that the browser showed. Throws `wrong-sign-in`. */
@@ -102,7 +126,7 @@ export async function personWithPasskey(
 	origin: URL,
 	{ id, response }: Answer<AuthenticationResponseJSON>,
 ): Promise<Person> {
-	const held = await expected(host, id, origin);
+	const held = await expected(host, 'sign-in', id, origin);
 	const [passkey] = await passkeysWith(host.accounts, { id: response.id });
 	if (!passkey) throw refused();
 	const { publicKey, counter } = passkey;

@@ -7,6 +7,8 @@ export const HOSTING = {
 			'Erwartet wurden ein Name und sein Passwort; sie gehören nicht zusammen. Versuch es noch einmal oder nimm einen Passkey.',
 		wrongPasskey:
 			'Erwartet wurde ein Passkey, der hier bekannt ist; der gezeigte ist es nicht oder kam zu spät. Versuch es noch einmal.',
+		takenPasskey:
+			'Erwartet wurde ein Passkey, der hier neu ist, um dich künftig damit anzumelden; dieser ist schon bekannt. Melde dich damit an oder nimm einen anderen.',
 		tooManyTries:
 			'Erwartet wurden weniger Versuche; es waren zu viele in kurzer Zeit. Warte eine Viertelstunde oder nimm einen Passkey.',
 		tooShort:

@@ -4,6 +4,8 @@ export const HOSTING = {
 		notSignedIn: 'Expected somebody who is signed in; nobody is, or the session has ended. Sign in again.',
 		wrongSignIn: 'Expected a name and its password; they do not belong together. Try again, or use a passkey.',
 		wrongPasskey: 'Expected a passkey that is known here; the one shown is not, or it came too late. Try again.',
+		takenPasskey:
+			'Expected a passkey that is new here, to sign in with from now on; this one is known already. Sign in with it, or take another.',
 		tooManyTries:
 			'Expected fewer tries; there were too many in a short time. Wait a quarter of an hour, or use a passkey.',
 		tooShort:

@@ -1,4 +1,4 @@
-import { startAuthentication, startRegistration } from '@simplewebauthn/browser';
+import { startAuthentication, startRegistration, WebAuthnError } from '@simplewebauthn/browser';
 import { say } from '../../../src/language/speak.ts';
 import { RequestProblem } from '../api/request.ts';
 import { ask } from './host-calls.ts';
@@ -11,7 +11,10 @@ async function orProblem<T>(asking: Promise<T>): Promise<T> {
 		return await asking;
 	} catch (error) {
 		if (error instanceof RequestProblem) throw error;
-		throw new RequestProblem('wrong-sign-in', say('doorway.noPasskey'));
+		const isKnown = error instanceof WebAuthnError && error.code === 'ERROR_AUTHENTICATOR_PREVIOUSLY_REGISTERED';
+		throw isKnown
+			? new RequestProblem('conflict', say('hosting.takenPasskey'))
+			: new RequestProblem('wrong-sign-in', say('doorway.noPasskey'));
 	}
 }
 

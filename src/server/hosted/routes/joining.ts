@@ -28,8 +28,9 @@ export function joinRoutes(app: App, shared: HostedRoutes): void {
 		bodyLimit,
 		handler: async (request) => {
 			await countFrom(host, request.ip);
-			await lookAtLink(host, request.body.token);
-			return askForNewPasskey(host, origin, request.body.name);
+			const { token: link, name } = request.body;
+			await lookAtLink(host, link);
+			return askForNewPasskey(host, origin, { link }, { name });
 		},
 	});
 	app.route({
@@ -44,7 +45,8 @@ export function joinRoutes(app: App, shared: HostedRoutes): void {
 			const person = await joinAnew(host, token, {
 				name,
 				password: password === undefined ? null : await hashedPassword(password, name),
-				passkey: passkey === undefined ? null : { ...(await newPasskey(host, origin, passkey)), device },
+				passkey:
+					passkey === undefined ? null : { ...(await newPasskey(host, origin, { link: token }, passkey)), device },
 			});
 			return letInBrowser(shared, person.id, request, reply);
 		},

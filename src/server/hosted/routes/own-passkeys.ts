@@ -1,8 +1,8 @@
 import { deviceName } from '../../../app/device-name.ts';
 import { UserError } from '../../../app/errors.ts';
-import { askForNewPasskey, newPasskey } from '../../../app/hosting/passkeys.ts';
+import { askForNewPasskey, keepPasskey, newPasskey } from '../../../app/hosting/passkeys.ts';
 import { say } from '../../../language/speak.ts';
-import { addPasskey, passkeysWith, removePasskey } from '../../../store/postgres/accounts/passkeys.ts';
+import { passkeysWith, removePasskey } from '../../../store/postgres/accounts/passkeys.ts';
 import { personWithId } from '../../../store/postgres/accounts/people.ts';
 import type { App } from '../../typed-app.ts';
 import type { HostedRoutes } from '../hosted-routes.ts';
@@ -17,18 +17,20 @@ export function ownPasskeyRoutes(app: App, shared: HostedRoutes): void {
 		...HOSTED.askForNewPasskey,
 		handler: async (request) => {
 			requireRecentSignIn(shared, request);
-			const { person } = comerOf(request);
-			return askForNewPasskey(host, origin, person.name, await passkeysWith(accounts, { person: person.id }));
+			const { person, sessionId: session } = comerOf(request);
+			const passkeys = await passkeysWith(accounts, { person: person.id });
+			return askForNewPasskey(host, origin, { session }, { name: person.name, passkeys });
 		},
 	});
 	app.route({
 		...HOSTED.addPasskey,
 		handler: async (request) => {
 			requireRecentSignIn(shared, request);
-			const passkey = await newPasskey(host, origin, request.body);
+			const { person, sessionId: session } = comerOf(request);
+			const passkey = await newPasskey(host, origin, { session }, request.body);
 			const device = deviceName(request.headers['user-agent']);
 			const addedAt = host.now().toISOString();
-			await addPasskey(accounts, { ...passkey, person: comerOf(request).person.id, device, addedAt });
+			await keepPasskey(accounts, { ...passkey, person: person.id, device, addedAt });
 			return { added: true };
 		},
 	});

@@ -13,9 +13,10 @@ export type Passkey = {
 	readonly addedAt: string;
 };
 
-export async function addPasskey(db: AccountsDatabase, passkey: Passkey): Promise<void> {
+/** False where somebody has that passkey already, whoever it is. */
+export async function addPasskey(db: AccountsDatabase, passkey: Passkey): Promise<boolean> {
 	const { id, person, publicKey, counter, transports, device, addedAt } = passkey;
-	await db
+	const added = await db
 		.insertInto('passkey')
 		.values({
 			id,
@@ -26,7 +27,9 @@ export async function addPasskey(db: AccountsDatabase, passkey: Passkey): Promis
 			device,
 			added_at: addedAt,
 		})
-		.execute();
+		.onConflict((conflict) => conflict.column('id').doNothing())
+		.executeTakeFirst();
+	return added.numInsertedOrUpdatedRows === 1n;
 }
 
 type Where = { readonly id: string } | { readonly person: string };
@@ -42,7 +45,7 @@ export async function passkeysWith(db: AccountsDatabase, where: Where): Promise<
 		id,
 		person,
 		publicKey: new Uint8Array(public_key),
-		counter,
+		counter: Number(counter),
 		transports: transports.split(' ').filter(Boolean),
 		device,
 		addedAt: added_at,
@@ -57,25 +60,31 @@ export async function removePasskey(db: AccountsDatabase, person: string, id: st
 	await db.deleteFrom('passkey').where('id', '=', id).where('person', '=', person).execute();
 }
 
-/** Keeps what a browser is asked to sign; old ones go. */
+/** Keeps what a browser is asked to sign, and who was asked; old ones go. */
 export async function addChallenge(
 	db: AccountsDatabase,
-	{
-		id,
-		challenge,
-		expiresAt,
-		now,
-	}: { readonly id: string; readonly challenge: string; readonly expiresAt: string; readonly now: string },
+	asked: {
+		readonly id: string;
+		readonly askedOf: string;
+		readonly challenge: string;
+		readonly expiresAt: string;
+		readonly now: string;
+	},
 ): Promise<void> {
+	const { id, askedOf, challenge, expiresAt, now } = asked;
 	await db.deleteFrom('challenge').where('expires_at', '<=', now).execute();
-	await db.insertInto('challenge').values({ id, challenge, expires_at: expiresAt }).execute();
+	await db.insertInto('challenge').values({ id, asked_of: askedOf, challenge, expires_at: expiresAt }).execute();
 }
 
-/** Takes it out: each is good once. null where it is too old, or none. */
-export async function takeChallenge(db: AccountsDatabase, id: string, now: string): Promise<string | null> {
+/** Takes it out: each is good once. null where it is too old, was asked of another, or is none. */
+export async function takeChallenge(
+	db: AccountsDatabase,
+	{ id, askedOf, now }: { readonly id: string; readonly askedOf: string; readonly now: string },
+): Promise<string | null> {
 	const row = await db
 		.deleteFrom('challenge')
 		.where('id', '=', id)
+		.where('asked_of', '=', askedOf)
 		.where('expires_at', '>', now)
 		.returning('challenge')
 		.executeTakeFirst();

@@ -1,4 +1,4 @@
-import { type Kysely, type Migration, Migrator } from 'kysely';
+import { type ColumnType, type Kysely, type Migration, Migrator } from 'kysely';
 import { SCHEMA } from '../apart.ts';
 
 /** What a member of a home may do: everything; plan with it; look at it. */
@@ -43,13 +43,14 @@ export type AccountTables = {
 		id: string;
 		person: string;
 		public_key: Buffer;
-		counter: number;
+		/** Of 32 bits, unsigned; read as text. */
+		counter: ColumnType<string, number, number>;
 		transports: string;
 		device: string;
 		added_at: string;
 	};
-	/** What a browser was asked to sign. */
-	challenge: { id: string; challenge: string; expires_at: string };
+	/** What a browser was asked to sign, and for what and by whom: `sign-in`, or who a new passkey is for. */
+	challenge: { id: string; challenge: string; expires_at: string; asked_of: string };
 	/** Tries to sign in by name and by address, since a moment. */
 	tries: { key: string; count: number; since: string };
 };
@@ -141,8 +142,22 @@ const first: Migration = {
 	},
 };
 
+/** A challenge is good for whom it was asked alone; a passkey's counter has 32 bits (W3C Web Authentication, section 6.1), one more than an integer here. */
+const askedOf: Migration = {
+	async up({ schema }: Kysely<unknown>) {
+		await schema
+			.alterTable('challenge')
+			.addColumn('asked_of', 'text', (column) => column.notNull().defaultTo(''))
+			.execute();
+		await schema
+			.alterTable('passkey')
+			.alterColumn('counter', (column) => column.setDataType('bigint'))
+			.execute();
+	},
+};
+
 /** Every version of the accounts' tables in order; a new one is added at the end and never changed again. */
-const MIGRATIONS: Readonly<Record<string, Migration>> = { '0001-first': first };
+const MIGRATIONS: Readonly<Record<string, Migration>> = { '0001-first': first, '0002-asked-of': askedOf };
 
 /** Brings the accounts' tables to the newest version, all or nothing, one process at a time. */
 export async function migrateAccounts<T>(db: Kysely<T>): Promise<void> {
