@@ -33,7 +33,7 @@ export type AskedOf = 'sign-in' | { readonly session: string } | { readonly link
 
 const keyOf = (who: AskedOf): string => {
 	if (who === 'sign-in') return who;
-	return 'session' in who ? `session ${who.session}` : `link ${hashOfToken(who.link)}`;
+	return 'session' in who ? `session:${who.session}` : `link:${hashOfToken(who.link)}`;
 };
 
 /** A browser's answer to it. */
