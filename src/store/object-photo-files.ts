@@ -1,7 +1,7 @@
 import { rm } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { say } from '../language/speak.ts';
-import { type Content, ObjectStoreError } from './object-requests.ts';
+import type { Content } from './object-requests.ts';
 import type { ObjectStore } from './object-store.ts';
 import { derivedKey, originalKey, outlineOf, type PhotoFiles } from './photo-files.ts';
 
@@ -23,7 +23,7 @@ export function objectPhotoFiles(objects: ObjectStore, prefix: string): PhotoFil
 		},
 		async original(id) {
 			const bytes = await objects.get(below(originalKey(id)));
-			if (!bytes) throw new ObjectStoreError(say('home.originalMissing', { id }));
+			if (!bytes) throw new Error(say('home.originalMissing', { id }));
 			return bytes;
 		},
 		openOriginal: (id) => objects.open(below(originalKey(id))),

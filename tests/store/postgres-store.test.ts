@@ -234,11 +234,13 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 		afterEach(async () => {
 			for (const queue of opened.splice(0)) await queue.close();
 		});
-		const newQueue = async () => {
+		const BROKE = 'the worker broke';
+		const newQueue = async (settings: { expireSeconds?: number; laterSeconds?: number } = {}) => {
 			const queue = await openPhotoQueue({
+				...settings,
 				connectionString,
 				report: (error) => {
-					throw error;
+					if (error.message !== BROKE) throw error;
 				},
 			});
 			opened.push(queue);
@@ -263,6 +265,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 						done.push(photoId);
 						if (done.length === photos.length) allDone();
 					},
+					isPassing: () => false,
 					onGivenUp: async () => {},
 				});
 			await finished;
@@ -279,10 +282,10 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			await worker.enqueue(task('unlucky'));
 			const handler = async ({ photoId }: PhotoTask) => {
 				if (photoId !== 'unlucky') return;
-				if (++tries === 1) throw new Error('the worker broke');
+				if (++tries === 1) throw new Error(BROKE);
 				second();
 			};
-			worker.work({ atOnce: 1, handler, onGivenUp: async () => {} });
+			worker.work({ atOnce: 1, handler, isPassing: () => false, onGivenUp: async () => {} });
 			await again;
 			expect(tries).toBe(2);
 		});
@@ -300,8 +303,9 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 				atOnce: 2,
 				handler: async () => {
 					tries++;
-					throw new Error('the worker broke');
+					throw new Error(BROKE);
 				},
+				isPassing: () => false,
 				onGivenUp: async (one) => {
 					givenUp.push(one);
 					heard();
@@ -310,6 +314,53 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 			await hearing;
 			expect(givenUp).toEqual([task('hopeless')]);
 			expect(tries).toBe(3);
+		});
+
+		it('are tried until it passes where they failed for what is none of theirs', async () => {
+			const worker = await newQueue({ laterSeconds: 0 });
+			const givenUp: PhotoTask[] = [];
+			let tries = 0;
+			let passed = () => {};
+			const passing = new Promise<void>((resolve) => {
+				passed = resolve;
+			});
+			await worker.enqueue(task('unreached'));
+			worker.work({
+				atOnce: 1,
+				handler: async () => {
+					if (++tries <= 6) throw new Error(BROKE);
+					passed();
+				},
+				isPassing: (error) => (error as Error).message === BROKE,
+				onGivenUp: async (one) => void givenUp.push(one),
+			});
+			await passing;
+			expect(givenUp).toEqual([]);
+		});
+
+		it('are told as given up by another where the process ends that was to tell it', async () => {
+			const [one, other] = [await newQueue({ expireSeconds: 1 }), await newQueue({ expireSeconds: 1 })];
+			const handler = async () => {
+				throw new Error(BROKE);
+			};
+			const called = () => {
+				let call = () => {};
+				const heard = new Promise<void>((resolve) => {
+					call = resolve;
+				});
+				return { call, heard };
+			};
+			const [taken, told, over] = [called(), called(), called()];
+			await one.enqueue(task('lost-twice'));
+			const gone = async () => {
+				taken.call();
+				await over.heard;
+			};
+			one.work({ atOnce: 1, handler, isPassing: () => false, onGivenUp: gone });
+			await taken.heard;
+			other.work({ atOnce: 1, handler, isPassing: () => false, onGivenUp: async () => told.call() });
+			await told.heard;
+			over.call();
 		});
 
 		it('are given out again where the database is away just as one is done, which is told and ends nothing', async () => {
@@ -335,6 +386,7 @@ describe.skipIf(!postgres.ok)('hosted', async () => {
 					// As if the database were away: what the queue writes in is not there.
 					await admin.query('alter schema dyelot_queue rename to dyelot_away');
 				},
+				isPassing: () => false,
 				onGivenUp: async () => {},
 			});
 			await expect.poll(() => told.length, { timeout: 60_000 }).toBeGreaterThan(0);

@@ -6,6 +6,7 @@ import type { Services } from '../services.ts';
 import { suggestFromPhotos } from '../suggest-from-photos.ts';
 import { HomeGoneError } from './home-services.ts';
 import type { Host } from './host.ts';
+import { isOutOfReach } from './out-of-reach.ts';
 
 const readerOf = (services: Services): PhotoReader => ({
 	...services,
@@ -46,6 +47,7 @@ export async function work(
 			}
 			onRead(Math.round(performance.now() - begun));
 		},
+		isPassing: isOutOfReach,
 		onGivenUp: async ({ homeId, photoId }) => {
 			const services = await servicesOrGone(host, homeId);
 			if (services === null) return;

@@ -14,11 +14,13 @@ export type PhotoQueue = {
 	drop(homeId: string): Promise<string[]>;
 	/**
 	 * Takes photos in this process until closed, `atOnce` side by side. A task whose handler throws, or whose process ends, is given out again,
-	 * three times in all; then `onGivenUp` hears of it, once.
+	 * three times in all; then `onGivenUp` hears of it, once. Where `isPassing` says of an error that it is nothing of the photo's, it is tried
+	 * again later as if it had not been tried.
 	 */
 	work(settings: {
 		readonly atOnce: number;
 		readonly handler: (task: PhotoTask) => Promise<void>;
+		readonly isPassing: (error: unknown) => boolean;
 		readonly onGivenUp: (task: PhotoTask) => Promise<void>;
 	}): void;
 	/** Photos that wait. */
@@ -39,6 +41,8 @@ const EXPIRE_SECONDS = 120;
 const POLL_MS = 500;
 const SUPERVISE_SECONDS = 5;
 const RETRIES = 2;
+/** How long a photo waits whose home could not be reached. */
+const LATER_SECONDS = 5;
 /** A process is given so long to finish what it reads when it stops. */
 const STOP_WITHIN_MS = 60_000;
 
@@ -55,14 +59,18 @@ async function beginQueues(boss: PgBoss): Promise<void> {
 	}
 }
 
-/** Opens the queue on PostgreSQL; `report` hears of faults in the queue itself. `expireSeconds`: when a task whose process is silent is given out again. */
+/**
+ * Opens the queue on PostgreSQL; `report` hears of faults in the queue itself and of tasks that failed. `expireSeconds`: when a task whose process is
+ * silent is given out again; `laterSeconds`: when one that was put off is.
+ */
 export async function openPhotoQueue(settings: {
 	readonly connectionString: string;
 	readonly report: (error: Error) => void;
 	readonly expireSeconds?: number;
+	readonly laterSeconds?: number;
 	readonly maxConnections?: number;
 }): Promise<PhotoQueue> {
-	const { expireSeconds = EXPIRE_SECONDS, maxConnections = 4 } = settings;
+	const { expireSeconds = EXPIRE_SECONDS, laterSeconds = LATER_SECONDS, maxConnections = 4 } = settings;
 	const boss = new PgBoss({
 		connectionString: settings.connectionString,
 		schema: SCHEMA,
@@ -74,15 +82,24 @@ export async function openPhotoQueue(settings: {
 	// Each queue is a table: processes that make theirs at the same time lock each other out.
 	await aloneInDatabase(settings.connectionString, MAKING_QUEUES, () => beginQueues(boss));
 	const workers: QueueWorker[] = [];
+	const send = (task: PhotoTask, startAfter: number) =>
+		boss.send(QUEUE, task, {
+			singletonKey: `${task.homeId}/${task.photoId}`,
+			expireInSeconds: expireSeconds,
+			retryLimit: RETRIES,
+			startAfter,
+		});
+	/** The library gives tasks that were given up a quarter of an hour: a process that ends while it notes one would leave it waiting for so long. */
+	const expireSoon = (id: string) =>
+		boss
+			.getDb()
+			.executeSql(`update ${SCHEMA}.job set expire_in = make_interval(secs => $1) where name = $2 and id = $3`, [
+				expireSeconds,
+				GIVEN_UP,
+				id,
+			]);
 	return {
-		async enqueue(task) {
-			const id = await boss.send(QUEUE, task, {
-				singletonKey: `${task.homeId}/${task.photoId}`,
-				expireInSeconds: expireSeconds,
-				retryLimit: RETRIES,
-			});
-			return id !== null;
-		},
+		enqueue: async (task) => (await send(task, 0)) !== null,
 		async drop(homeId) {
 			const { rows } = (await boss.getDb().executeSql(
 				`select id, data->>'photoId' as photo from ${SCHEMA}.job
@@ -96,11 +113,20 @@ export async function openPhotoQueue(settings: {
 				);
 			return rows.map(({ photo }) => photo);
 		},
-		work({ atOnce, handler, onGivenUp }) {
-			const begin = (queue: string, handle: (task: PhotoTask) => Promise<void>) =>
-				workers.push(workThrough(boss, queue, { handle, pollMs: POLL_MS, report: settings.report }));
-			for (let place = 0; place < atOnce; place++) begin(QUEUE, handler);
-			begin(GIVEN_UP, onGivenUp);
+		work({ atOnce, handler, isPassing, onGivenUp }) {
+			const told = { pollMs: POLL_MS, report: settings.report };
+			async function putOff(task: PhotoTask, error: unknown): Promise<boolean> {
+				if (!isPassing(error)) return false;
+				await send(task, laterSeconds);
+				return true;
+			}
+			for (let place = 0; place < atOnce; place++)
+				workers.push(workThrough(boss, QUEUE, { handle: handler, putOff, ...told }));
+			const handle = async (task: PhotoTask, id: string) => {
+				await expireSoon(id);
+				await onGivenUp(task);
+			};
+			workers.push(workThrough(boss, GIVEN_UP, { handle, ...told }));
 		},
 		waiting: () => boss.getQueueSize(QUEUE),
 		async close() {

@@ -9,27 +9,31 @@ export type QueueWorker = {
 
 /**
  * Works through a queue, one task after another, and looks again after `pollMs` where none waits or one failed. The library's own workers let the process
- * end where the database is away just as a task is done. Here that is told to `report`, and the task is given out again once its time is over.
+ * end where the database is away just as a task is done. Here that is told to `report`, like whatever `handle` throws, and the task is given out again
+ * once its time is over. `putOff` takes over a task that failed for a reason that passes by itself; it says whether it did.
  */
 export function workThrough<Task extends object>(
 	boss: PgBoss,
 	queue: string,
 	settings: {
-		readonly handle: (task: Task) => Promise<void>;
+		readonly handle: (task: Task, id: string) => Promise<void>;
+		readonly putOff?: (task: Task, error: unknown) => Promise<boolean>;
 		readonly pollMs: number;
 		readonly report: (error: Error) => void;
 	},
 ): QueueWorker {
-	const { handle, pollMs, report } = settings;
+	const { handle, putOff = async () => false, pollMs, report } = settings;
 	const stopping = new AbortController();
 	/** Whether another may wait. */
 	const takeOne = async (): Promise<boolean> => {
 		const [job] = await boss.fetch<Task>(queue);
 		if (!job) return false;
 		try {
-			await handle(job.data);
+			await handle(job.data, job.id);
 		} catch (error) {
-			await boss.fail(queue, job.id, error as Error);
+			report(error as Error);
+			if (await putOff(job.data, error)) await boss.complete(queue, job.id);
+			else await boss.fail(queue, job.id, error as Error);
 			return false;
 		}
 		await boss.complete(queue, job.id);
