@@ -96,7 +96,7 @@ async function found(client: HomeClient, answered: Answered): Promise<{ lost: st
 
 /** Photos told as unread that are not read either when they are asked for again. */
 async function unreadable(client: HomeClient, unread: readonly string[]): Promise<string[]> {
-	for (const id of unread) await client.send('POST', `/api/photos/${id}/retry`, undefined);
+	for (const id of unread) await client.send('POST', `/api/photos/${id}/retry`, {});
 	const until = performance.now() + SETTLED_WITHIN_MS;
 	for (;;) {
 		const photos = await listed(client, '/api/photos');
