@@ -11,6 +11,8 @@ export const HOSTING = {
 			'Erwartet wurde ein Passkey, der hier neu ist, um dich künftig damit anzumelden; dieser ist schon bekannt. Melde dich damit an oder nimm einen anderen.',
 		tooManyTries:
 			'Erwartet wurden weniger Versuche; es waren zu viele in kurzer Zeit. Warte eine Viertelstunde oder nimm einen Passkey.',
+		tooMuchAtOnce:
+			'Erwartet wurden weniger Anfragen zugleich, die viel Arbeit machen; deine anderen, oder die von vielen, sind noch nicht beantwortet. Frag gleich noch einmal.',
 		tooShort:
 			'Erwartet wurden mindestens {{least}} Zeichen für ein Passwort; {{came}} kamen. Ein Satz aus mehreren Wörtern ist leicht zu merken.',
 		tooPlain:

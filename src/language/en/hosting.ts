@@ -8,6 +8,8 @@ export const HOSTING = {
 			'Expected a passkey that is new here, to sign in with from now on; this one is known already. Sign in with it, or take another.',
 		tooManyTries:
 			'Expected fewer tries; there were too many in a short time. Wait a quarter of an hour, or use a passkey.',
+		tooMuchAtOnce:
+			'Expected fewer requests at once that ask for much work; others of yours, or of many, are still being answered. Ask again in a moment.',
 		tooShort:
 			'Expected at least {{least}} letters for a password; {{came}} came. A sentence of several words is easy to keep.',
 		tooPlain:

@@ -22,6 +22,7 @@ import { ownPasskeyRoutes } from './routes/own-passkeys.ts';
 import { peopleRoutes } from './routes/people.ts';
 import { sessionRoutes } from './routes/sessions.ts';
 import { signInRoutes } from './routes/sign-in.ts';
+import { turnsAtWork } from './turns-at-work.ts';
 
 /** Photos on their way to one server: those of sixteen people who send as many as they may. */
 const MOST_UPLOADS = 64;
@@ -50,7 +51,8 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 			throw error instanceof HomeGoneError ? noSuchAddress(request) : error;
 		}
 	}
-	const guard = (app: FastifyInstance) =>
+	const guard = (app: FastifyInstance) => {
+		const turns = turnsAtWork(app);
 		app.addHook('onRequest', async (request, reply) => {
 			if (request.is404) {
 				// Answered before its body is read: nobody's bytes are worth work for an address that does not exist.
@@ -70,7 +72,9 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 			if (found.role === null) throw noSuchAddress(request);
 			refuseBeyondRole(found.role, route, request.method);
 			await openHome(request, home);
+			await turns.take(request, reply, route, found.person.id);
 		});
+	};
 	const routes = (app: App) => {
 		const shared: HostedRoutes = { host, origin, comerOf: (request) => letIn(comers.get(request)) };
 		signInRoutes(app, shared);

@@ -4,7 +4,7 @@ import { notFound, UserError } from '../../app/errors.ts';
 import { takeIn } from '../../app/intake.ts';
 import { type IntakeItem, PURPOSES, type Purpose } from '../../app/intake-item.ts';
 import type { Services } from '../../app/services.ts';
-import { createUploadTurns } from '../../app/upload-turns.ts';
+import { createTurnsOfEach } from '../../app/turns-of-each.ts';
 import { say } from '../../language/speak.ts';
 import { MAX_PHOTO_BYTES } from '../../photo/file/limits.ts';
 import { dropIncoming, type IncomingFile } from '../../store/incoming-file.ts';
@@ -15,6 +15,9 @@ import type { Entrance } from '../entrance.ts';
 import { photoOperations } from '../operations/photos.ts';
 import type { ServicesOf } from '../services-of.ts';
 import type { App } from '../typed-app.ts';
+
+/** Uploads on their way at once of one device or person; each holds a line and a file open. */
+const MOST_OF_ONE = 4;
 
 const megabytes = (bytes: number) => say('photoFiles.megabytes', { size: Math.round(bytes / 1024 / 1024) });
 
@@ -86,7 +89,11 @@ async function takeParts(services: Services, request: FastifyRequest): Promise<I
 
 /** Photos come in here: several a request, each written to disk as it comes; one that cannot be taken never stops the others. */
 export function uploadRoutes(app: App, servicesOf: ServicesOf, { whoOf, mostOfAll }: Entrance['uploads']): void {
-	const turns = createUploadTurns(mostOfAll);
+	const turns = createTurnsOfEach({
+		mostOfOne: MOST_OF_ONE,
+		mostOfAll,
+		refusal: () => say('refusals.tooManyPhotos'),
+	});
 	app.route({
 		...photoOperations.addPhotos,
 		bodyLimit: BODY_LIMITS.photos,

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { createUploadTurns } from '../../src/app/upload-turns.ts';
+import { createTurnsOfEach } from '../../src/app/turns-of-each.ts';
 
 /** A clock that stands still until it is told. */
 function trial() {
 	const due = new Set<() => void>();
-	const turns = createUploadTurns(8, (run) => {
+	const turns = createTurnsOfEach({ mostOfOne: 4, mostOfAll: 8, refusal: () => 'later' }, (run) => {
 		due.add(run);
 		return () => void due.delete(run);
 	});
@@ -74,8 +74,8 @@ describe('uploads at once', () => {
 		expect(refused).toHaveLength(2);
 	});
 
-	it('wait a hundred at most', async () => {
-		const { refused, enter } = trial();
+	it('wait a hundred of each at most, and leave room for those of others to wait', async () => {
+		const { ins, refused, enter } = trial();
 		for (let n = 0; n < 4 + 100 + 3; n++) void enter('phone');
 		await settled();
 		expect(refused).toEqual([
@@ -83,5 +83,11 @@ describe('uploads at once', () => {
 			['busy', 5],
 			['busy', 5],
 		]);
+		for (let n = 0; n < 5; n++) void enter('computer');
+		await settled();
+		expect([ins.length, refused.length]).toEqual([8, 3]);
+		ins[4]!();
+		await settled();
+		expect(ins).toHaveLength(9);
 	});
 });
