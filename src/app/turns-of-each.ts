@@ -22,16 +22,18 @@ function byTimer(run: () => void, ms: number): () => void {
 	return () => clearTimeout(timer);
 }
 
-/**
- * `mostOfOne` and `mostOfAll` = pieces of work at once of one and of all together; `refusal` = what is said to whoever waits too long. `later` calls
- * a function after milliseconds and returns the way to call it off; tests put their own clock here.
- */
+type TurnSettings = {
+	/** Pieces of work at once of one. */
+	readonly mostOfOne: number;
+	/** The same of all together. */
+	readonly mostOfAll: number;
+	/** What is said to whoever waits too long. */
+	readonly refusal: () => string;
+};
+
+/** `later` calls a function after milliseconds and returns the way to call it off; tests put their own clock here. */
 export function createTurnsOfEach(
-	{
-		mostOfOne,
-		mostOfAll,
-		refusal,
-	}: { readonly mostOfOne: number; readonly mostOfAll: number; readonly refusal: () => string },
+	{ mostOfOne, mostOfAll, refusal }: TurnSettings,
 	later: typeof byTimer = byTimer,
 ): TurnsOfEach {
 	const busy = () => new UserError('busy', refusal(), { retryAfterS: COME_BACK_S });

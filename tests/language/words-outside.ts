@@ -44,7 +44,7 @@ const NAMES = new Set(['Dyelot']);
 const hasLetters = (text: string): boolean => /\p{L}{2}/u.test(text) && !NAMES.has(text.trim());
 /** Text of formats: queries, markup, headers of an answer, addresses, custom properties of CSS. */
 const isOfAFormat = (text: string): boolean =>
-	/^(SELECT|SET|select|listen|PRAGMA|BEGIN|begin|GET|HEAD|dyelot|npm start|-c) |^\w+\.\w+ as \w+$|^<|^[a-z]+\/[a-z]+;|^attachment;|^(public|private), |^\t--\{\}: \{\}; \/\*/.test(
+	/^update \{\}\.\w+ set |^(SELECT|SET|select|listen|PRAGMA|BEGIN|begin|GET|HEAD|dyelot|npm start|-c) |^\w+\.\w+ as \w+$|^<|^[a-z]+\/[a-z]+;|^attachment;|^(public|private), |^\t--\{\}: \{\}; \/\*/.test(
 		text,
 	);
 /** Two words with a blank between them, or a sentence's end: prose, wherever it stands. */

@@ -59,6 +59,29 @@ async function beginQueues(boss: PgBoss): Promise<void> {
 	}
 }
 
+/** The library gives tasks that were given up a quarter of an hour: a process that ends while it notes one would leave it waiting for so long. */
+async function expireAfter(boss: PgBoss, id: string, seconds: number): Promise<void> {
+	await boss.getDb().executeSql(
+		`update ${SCHEMA}.job set expire_in = make_interval(secs => $1)
+		where name = $2 and id = $3`,
+		[seconds, GIVEN_UP, id],
+	);
+}
+
+async function dropWaiting(boss: PgBoss, homeId: string): Promise<string[]> {
+	const { rows } = (await boss.getDb().executeSql(
+		`select id, data->>'photoId' as photo from ${SCHEMA}.job
+		where name = $1 and state in ('created', 'retry') and data->>'homeId' = $2`,
+		[QUEUE, homeId],
+	)) as { rows: { id: string; photo: string }[] };
+	if (rows.length > 0)
+		await boss.cancel(
+			QUEUE,
+			rows.map(({ id }) => id),
+		);
+	return rows.map(({ photo }) => photo);
+}
+
 /**
  * Opens the queue on PostgreSQL; `report` hears of faults in the queue itself and of tasks that failed. `expireSeconds`: when a task whose process is
  * silent is given out again; `laterSeconds`: when one that was put off is.
@@ -89,30 +112,9 @@ export async function openPhotoQueue(settings: {
 			retryLimit: RETRIES,
 			startAfter,
 		});
-	/** The library gives tasks that were given up a quarter of an hour: a process that ends while it notes one would leave it waiting for so long. */
-	const expireSoon = (id: string) =>
-		boss
-			.getDb()
-			.executeSql(`update ${SCHEMA}.job set expire_in = make_interval(secs => $1) where name = $2 and id = $3`, [
-				expireSeconds,
-				GIVEN_UP,
-				id,
-			]);
 	return {
 		enqueue: async (task) => (await send(task, 0)) !== null,
-		async drop(homeId) {
-			const { rows } = (await boss.getDb().executeSql(
-				`select id, data->>'photoId' as photo from ${SCHEMA}.job
-				where name = $1 and state in ('created', 'retry') and data->>'homeId' = $2`,
-				[QUEUE, homeId],
-			)) as { rows: { id: string; photo: string }[] };
-			if (rows.length > 0)
-				await boss.cancel(
-					QUEUE,
-					rows.map(({ id }) => id),
-				);
-			return rows.map(({ photo }) => photo);
-		},
+		drop: (homeId) => dropWaiting(boss, homeId),
 		work({ atOnce, handler, isPassing, onGivenUp }) {
 			const told = { pollMs: POLL_MS, report: settings.report };
 			async function putOff(task: PhotoTask, error: unknown): Promise<boolean> {
@@ -123,7 +125,7 @@ export async function openPhotoQueue(settings: {
 			for (let place = 0; place < atOnce; place++)
 				workers.push(workThrough(boss, QUEUE, { handle: handler, putOff, ...told }));
 			const handle = async (task: PhotoTask, id: string) => {
-				await expireSoon(id);
+				await expireAfter(boss, id, expireSeconds);
 				await onGivenUp(task);
 			};
 			workers.push(workThrough(boss, GIVEN_UP, { handle, ...told }));
