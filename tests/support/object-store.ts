@@ -24,6 +24,11 @@ export async function startObjectStore(
 			accessKeyId: 'S3RVER',
 			secretAccessKey: 'S3RVER',
 		},
-		stop: () => server.close(),
+		async stop() {
+			const closed = server.close();
+			// Whoever asked may keep a line for its next request.
+			server.httpServer.closeAllConnections();
+			await closed;
+		},
 	};
 }

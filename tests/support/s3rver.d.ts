@@ -11,5 +11,7 @@ declare module 's3rver' {
 		});
 		run(): Promise<{ port: number }>;
 		close(): Promise<void>;
+		/** There once it runs. */
+		readonly httpServer: import('node:http').Server;
 	}
 }
