@@ -67,12 +67,12 @@ export function hostedEntrance(host: Host, origin: URL): Entrance {
 			comers.set(request, { person: found.person, sessionId: found.id, signedInAt: found.signedInAt });
 			const home = homeNamedBy(request.raw);
 			if (isOfHost(request.routeOptions.url) !== (home === null)) throw noSuchAddress(request);
-			if (home === null) return;
+			if (home === null) return turns.take(request, reply, route, found.person.id);
 			// Whether there is such a home is told to nobody who may not come in.
 			if (found.role === null) throw noSuchAddress(request);
 			refuseBeyondRole(found.role, route, request.method);
 			await openHome(request, home);
-			await turns.take(request, reply, route, found.person.id);
+			return turns.take(request, reply, route, found.person.id);
 		});
 	};
 	const routes = (app: App) => {

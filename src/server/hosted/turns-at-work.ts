@@ -3,7 +3,13 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { createTurnsOfEach, type TurnsOfEach } from '../../app/turns-of-each.ts';
 import { say } from '../../language/speak.ts';
 
-type Work = { readonly mostOfOne: number; readonly mostOfAll: number; readonly routes: readonly string[] };
+type Work = {
+	readonly mostOfOne: number;
+	readonly mostOfAll: number;
+	readonly routes: readonly string[];
+	/** The turn lasts as long as the line, not as the work. */
+	readonly isLine?: true;
+};
 
 /** Routes that ask much of this server, by what they ask, and how many requests of one person and of all it works on at once. */
 const WORK: readonly Work[] = [
@@ -34,7 +40,27 @@ const WORK: readonly Work[] = [
 			'POST /api/seasons/:id/palette/derive',
 			'POST /api/garments/import',
 			'POST /api/wears/import',
+			'POST /api/demo',
 		],
+	},
+	{
+		// A whole home on its way out, however slowly it is taken.
+		mostOfOne: 2,
+		mostOfAll: Number.POSITIVE_INFINITY,
+		routes: ['GET /api/backup'],
+	},
+	{
+		// A whole home on its way in: up to 64 GB on the disk of this machine, and as much again unpacked.
+		mostOfOne: 1,
+		mostOfAll: 4,
+		routes: ['POST /api/host/homes/bring'],
+	},
+	{
+		// Windows that listen for news: each is asked about in the database at every change.
+		mostOfOne: 32,
+		mostOfAll: Number.POSITIVE_INFINITY,
+		routes: ['GET /api/events'],
+		isLine: true,
 	},
 ];
 
@@ -50,14 +76,19 @@ type Turn = { readonly left: AbortSignal; isAtWork: boolean; readonly end: () =>
  */
 export function turnsAtWork(app: FastifyInstance) {
 	const turnsOf = new Map<string, TurnsOfEach>();
-	for (const { routes, ...most } of WORK) {
-		const turns = createTurnsOfEach({ ...most, refusal: () => say('hosting.tooMuchAtOnce') });
-		for (const route of routes) turnsOf.set(route, turns);
+	const lines = new Set<string>();
+	for (const { routes, isLine, mostOfOne, mostOfAll } of WORK) {
+		const turns = createTurnsOfEach({ mostOfOne, mostOfAll, refusal: () => say('hosting.tooMuchAtOnce') });
+		for (const route of routes) {
+			turnsOf.set(route, turns);
+			if (isLine) lines.add(route);
+		}
 	}
 	const taken = new WeakMap<FastifyRequest, Turn>();
 	app.addHook('onRoute', (route) => {
 		const { handler } = route;
-		if (!turnsOf.has(`${route.method} ${route.url}`)) return;
+		const name = `${route.method} ${route.url}`;
+		if (!turnsOf.has(name) || lines.has(name)) return;
 		route.handler = async function worked(request, reply) {
 			const turn = taken.get(request);
 			if (!turn) throw new TypeError('work was begun without its turn');

@@ -1,3 +1,5 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import type { RouteOptions } from 'fastify';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ROUTES_WITH_TURNS } from '../../../src/server/hosted/turns-at-work.ts';
@@ -86,5 +88,63 @@ describe.skipIf(!postgres.ok)('much that one person asks for at once', () => {
 		}
 		expect((await pick(ada)).status).toBe(200);
 		expect((await tryLight(ada)).status).toBe(200);
+	});
+
+	describe('over a line', () => {
+		let address: string;
+		const lines = new Set<AbortController>();
+		beforeAll(async () => {
+			address = await test.app.listen({ port: 0, host: '127.0.0.1' });
+		});
+		afterAll(() => {
+			for (const line of lines) line.abort();
+		});
+		/** Sends a request and stays on its line; resolves once it is answered. */
+		function line(who: Newcomer, method: string, path: string, init: RequestInit = {}) {
+			const leaving = new AbortController();
+			lines.add(leaving);
+			const headers = { cookie: who.cookie(), ...init.headers };
+			const answered = fetch(`${address}${path}`, { ...init, method, headers, signal: leaving.signal });
+			return { answered, leave: () => leaving.abort() };
+		}
+
+		it('is one archive on its way in, and keeps nobody else waiting', async () => {
+			const bring = (who: Newcomer, body: BodyInit) =>
+				line(who, 'POST', '/api/host/homes/bring?name=Mine', {
+					body,
+					headers: { 'content-type': 'application/x-tar' },
+					...{ duplex: 'half' },
+				});
+			const neverWhole = new ReadableStream({ start: (to) => to.enqueue(new Uint8Array(10_000)) });
+			const first = bring(ada, neverWhole);
+			const incoming = () =>
+				existsSync(join(test.host.workFolder, 'incoming')) &&
+				readdirSync(join(test.host.workFolder, 'incoming')).length > 0;
+			while (!incoming()) await new Promise(setImmediate);
+			let isSecondAnswered = false;
+			const second = bring(ada, 'no archive').answered.finally(() => {
+				isSecondAnswered = true;
+			});
+			expect((await bring(bo, 'no archive').answered).status).toBe(400);
+			expect(isSecondAnswered).toBe(false);
+			first.leave();
+			await expect(first.answered).rejects.toThrow();
+			expect((await second).status).toBe(400);
+		});
+
+		it('is 32 windows that listen, and the next one once one is closed', async () => {
+			const listen = (who: Newcomer) =>
+				line(who, 'GET', `/homes/${who.home}/api/events`, { headers: { accept: 'text/event-stream' } });
+			const open = Array.from({ length: 32 }, () => listen(ada));
+			for (const { answered } of open) expect((await answered).status).toBe(200);
+			let isNextAnswered = false;
+			const next = listen(ada).answered.finally(() => {
+				isNextAnswered = true;
+			});
+			expect((await listen(bo).answered).status).toBe(200);
+			expect(isNextAnswered).toBe(false);
+			open[0]!.leave();
+			expect((await next).status).toBe(200);
+		});
 	});
 });
