@@ -1,10 +1,16 @@
 import { type Kysely, sql } from 'kysely';
 import { keptWords } from '../language/kept-sentence.ts';
-import { inLanguage } from '../language/speak.ts';
+import { inLanguage, isSaid } from '../language/speak.ts';
 import { dropEntry } from './entry-rows.ts';
 import type { EntryKey } from './entry-state.ts';
 import type { SetAsideRow, Tables } from './schema.ts';
 import { misshapenIn } from './shapes.ts';
+
+/** What an entry of the kind is called; the kind as it is where this program has no word for it. */
+function nounOf(kind: string): string {
+	const noun = `nouns.${kind}`;
+	return isSaid(noun) ? keptWords(noun) : kind;
+}
 
 /** Before the kind, in the source of an entry that was set aside. */
 const ENTRIES = 'entries/';
@@ -31,7 +37,8 @@ async function setUnreadableEntriesAside(db: Kysely<Tables>, at: string): Promis
 	const entries = await db.selectFrom('entries').selectAll().where(isJson('body'), '=', 0).execute();
 	await setEntriesAside(db, entries, at);
 	const [first] = entries;
-	return first ? [keptWords('homeChecks.unreadRows', { count: entries.length, kind: first.kind, id: first.id })] : [];
+	if (!first) return [];
+	return [keptWords('homeChecks.unreadRows', { count: entries.length, what: nounOf(first.kind), id: first.id })];
 }
 
 async function setDecisionsAside(db: Kysely<Tables>, at: string): Promise<string[]> {
@@ -100,7 +107,8 @@ type Misshapen = { readonly kind: string; readonly id: string; readonly what: st
 function sentenceOf(found: readonly Misshapen[]): string[] {
 	const [first] = found;
 	if (!first) return [];
-	return [keptWords('homeChecks.otherForm', { count: found.length, kind: first.kind, id: first.id, what: first.what })];
+	const { kind, id, what: fault } = first;
+	return [keptWords('homeChecks.otherForm', { count: found.length, what: nounOf(kind), id, fault })];
 }
 
 /** Says again what {@link setMisshapenAside} set aside since `from`, whichever program did: one sentence at most. */

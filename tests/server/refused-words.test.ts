@@ -74,6 +74,6 @@ describe('ids that name nothing', () => {
 		const address = url.replace('GARMENT', garmentId).replace('SEASON', seasonId);
 		const answer = await test.send(method as 'POST', address, body());
 		expect(answer.status).toBe(404);
-		expect(answer.body.error.message).toMatch(/^Expected the id of a .+ that exists; ".+" names none\./);
+		expect(answer.body.error.message).toMatch(/^Expected the id of something that exists \(.+\); ".+" names none\./);
 	});
 });

@@ -32,7 +32,9 @@ describe('a season that does not exist', () => {
 			expect(answer.statusCode).toBe(404);
 			expect(answer.json().error).toMatchObject({
 				code: 'not-found',
-				message: expect.stringMatching(/^Expected the id of a season that exists; "no-such-season" names none\./),
+				message: expect.stringMatching(
+					/^Expected the id of something that exists \(season\); "no-such-season" names none\./,
+				),
 			});
 		},
 	);

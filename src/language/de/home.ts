@@ -2,24 +2,24 @@
 export const HOME = {
 	homeChecks: {
 		unreadRows_one:
-			'{{count}} Eintrag ließ sich nicht lesen ({{kind}} „{{id}}“): Er liegt beiseite in der Datenbank, nicht gelöscht. Eine Sicherung kann ihn noch ganz haben.',
+			'{{count}} Eintrag ließ sich nicht lesen ({{what}} „{{id}}“). Er liegt beiseite, nicht gelöscht. Eine frühere Sicherung hat ihn vielleicht noch ganz.',
 		unreadRows_other:
-			'{{count}} Einträge ließen sich nicht lesen, zum Beispiel {{kind}} „{{id}}“: Sie liegen beiseite in der Datenbank, nicht gelöscht. Eine Sicherung kann sie noch ganz haben.',
+			'{{count}} Einträge ließen sich nicht lesen, zum Beispiel {{what}} „{{id}}“. Sie liegen beiseite, nicht gelöscht. Eine frühere Sicherung hat sie vielleicht noch ganz.',
 		lostDecisions_one: '{{count}} Entscheidung lässt sich nicht mehr zurücknehmen: Was sie änderte, war nicht lesbar.',
 		lostDecisions_other:
 			'{{count}} Entscheidungen lassen sich nicht mehr zurücknehmen: Was sie änderten, war nicht lesbar.',
 		damagedReadings_one: 'Was von {{count}} Foto gelesen war, war beschädigt: Es wird noch einmal gelesen.',
 		damagedReadings_other: 'Was von {{count}} Fotos gelesen war, war beschädigt: Sie werden noch einmal gelesen.',
 		otherForm_one:
-			'{{count}} Eintrag hat eine andere Form, als dieses Programm kennt ({{kind}} „{{id}}“: {{what}}): Er liegt beiseite in der Datenbank, nicht gelöscht, und der Rest der Kleidung ist da. Ein neueres Programm oder eine Sicherung kann ihn noch kennen.',
+			'Diese Fassung von Dyelot kann {{count}} Eintrag nicht verwenden ({{what}} „{{id}}“: {{fault}}). Er liegt beiseite, nicht gelöscht, und alles andere ist da. Eine neuere Fassung kennt ihn vielleicht, oder eine frühere Sicherung hat ihn noch ganz.',
 		otherForm_other:
-			'{{count}} Einträge haben eine andere Form, als dieses Programm kennt, zum Beispiel {{kind}} „{{id}}“ ({{what}}): Sie liegen beiseite in der Datenbank, nicht gelöscht, und der Rest der Kleidung ist da. Ein neueres Programm oder eine Sicherung kann sie noch kennen.',
+			'Diese Fassung von Dyelot kann {{count}} Einträge nicht verwenden, zum Beispiel {{what}} „{{id}}“ ({{fault}}). Sie liegen beiseite, nicht gelöscht, und alles andere ist da. Eine neuere Fassung kennt sie vielleicht, oder eine frühere Sicherung hat sie noch ganz.',
 	},
 	home: {
 		keyReused:
 			'Erwartet wurde ein neuer Schlüssel für eine neue Anfrage; der Schlüssel „{{key}}“ kam schon mit einer anderen. Nichts wurde geändert.',
 		keptBeforeUpdate:
-			'Dieser Schrank wurde mit einer früheren Version von Dyelot angelegt und wird auf den neuen Stand gebracht. Die Datenbank, wie sie war, bleibt in {{place}}; Fotos ändern sich nicht. Um zurückzugehen, das Programm beenden und diese Datei an die Stelle von {{database}} setzen.',
+			'Deine Kleidung lag in einer früheren Fassung von Dyelot und wird auf den neuen Stand gebracht. Wie sie war, bleibt sie in der Datei {{place}}; Fotos ändern sich nicht. Um zurückzugehen, beende das Programm und setz diese Datei an die Stelle von {{database}}.',
 		damagedDecision:
 			'Erwartet wurde, zu lesen, was die letzte Entscheidung änderte; es hat nicht die Form, die dieses Programm schreibt. Sie lässt sich nicht zurücknehmen.',
 		noFolder:
@@ -40,9 +40,9 @@ export const HOME = {
 			'Erwartet wurde eine heile Datenbank in {{path}}; sie ist beschädigt ({{what}}). Nichts wurde geändert. Spiele deine letzte Sicherung mit „dyelot restore“ in einen neuen Ordner zurück.',
 		notPrivate:
 			'Erwartet wurde ein Ordner, den nur du lesen darfst; die Platte oder der Besitzer von {{path}} lässt das nicht zu. Andere an diesem Rechner können deine Kleidung sehen: Wähle mit --home einen eigenen Ordner.',
-		unknownKind: '„{{kind}}“ ist keine Art von Ding, die dieses Programm kennt',
-		anotherForm: 'er hat eine andere Form',
-		fieldOfAnotherForm: 'das Feld „{{field}}“ fehlt oder hat eine andere Form',
+		unknownKind: 'diese Fassung weiß nicht, was „{{kind}}“ ist',
+		anotherForm: 'anders geschrieben',
+		fieldOfAnotherForm: '„{{field}}“ fehlt oder ist anders geschrieben',
 		later:
 			'Erwartet wurde ein Ordner dieser oder einer früheren Fassung von Dyelot; dieser ist von einer späteren. Nichts wurde geändert: Starte das neuere Programm.',
 	},
@@ -76,23 +76,25 @@ export const HOME = {
 			'Erwartet wurde das Original dieses Fotos, wie es hinzukam; seine Datei hat eine andere Länge. Was davon gelesen wurde, bleibt. Hole es aus einer Sicherung oder gib das Foto noch einmal.',
 	},
 	photoChecks: {
-		missing_one: '{{count}} Foto hat seine Datei verloren; was davon gelesen wurde, bleibt: „{{name}}“.',
+		missing_one:
+			'{{count}} Foto hat seine Datei verloren: „{{name}}“. Seine Farben bleiben. Füge es noch einmal hinzu oder spiele eine Sicherung zurück, dann ist es wieder zu sehen.',
 		missing_other:
-			'{{count}} Fotos haben ihre Datei verloren; was davon gelesen wurde, bleibt, zum Beispiel „{{name}}“.',
-		changed_one: '{{count}} Fotodatei ist nicht, wie sie hinzukam; was davon gelesen wurde, bleibt: „{{name}}“.',
+			'{{count}} Fotos haben ihre Dateien verloren, zum Beispiel „{{name}}“. Ihre Farben bleiben. Füge sie noch einmal hinzu oder spiele eine Sicherung zurück, dann sind sie wieder zu sehen.',
+		changed_one:
+			'{{count}} Fotodatei ist nicht mehr, wie sie hinzukam: „{{name}}“. Die Farben bleiben. Füge das Foto noch einmal hinzu oder spiele eine Sicherung zurück.',
 		changed_other:
-			'{{count}} Fotodateien sind nicht, wie sie hinzukamen; was davon gelesen wurde, bleibt, zum Beispiel „{{name}}“.',
+			'{{count}} Fotodateien sind nicht mehr, wie sie hinzukamen, zum Beispiel „{{name}}“. Die Farben bleiben. Füge die Fotos noch einmal hinzu oder spiele eine Sicherung zurück.',
 		unmasked_one:
-			'{{count}} gezeichneter Umriss hat seine Datei verloren; das Foto wird ohne ihn noch einmal gelesen: „{{name}}“.',
+			'{{count}} gezeichneter Umriss ist verloren: „{{name}}“. Das Foto wird ohne ihn noch einmal gelesen. Zeichne ihn neu, wenn die Farben nicht stimmen.',
 		unmasked_other:
-			'{{count}} gezeichnete Umrisse haben ihre Datei verloren; die Fotos werden ohne sie noch einmal gelesen, zum Beispiel „{{name}}“.',
-		unshown_one: '{{count}} Foto hatte seine kleinen Bilder verloren: Es wird noch einmal gelesen, „{{name}}“.',
+			'{{count}} gezeichnete Umrisse sind verloren, zum Beispiel „{{name}}“. Die Fotos werden ohne sie noch einmal gelesen. Zeichne sie neu, wo die Farben nicht stimmen.',
+		unshown_one: '{{count}} Foto hatte seine kleinen Bilder verloren und wird noch einmal gelesen: „{{name}}“.',
 		unshown_other:
-			'{{count}} Fotos hatten ihre kleinen Bilder verloren: Sie werden noch einmal gelesen, zum Beispiel „{{name}}“.',
+			'{{count}} Fotos hatten ihre kleinen Bilder verloren und werden noch einmal gelesen, zum Beispiel „{{name}}“.',
 		orphans_one:
-			'{{count}} Fotodatei gehörte zu keinem Foto (ein Halt mitten im Hinzufügen): Sie liegt im Ordner „{{folder}}“.',
+			'{{count}} Fotodatei gehörte zu keinem Foto, wohl weil das Programm beim Hinzufügen anhielt. Sie liegt im Ordner „{{folder}}“: Füge sie noch einmal hinzu, wenn sie dir fehlt.',
 		orphans_other:
-			'{{count}} Fotodateien gehörten zu keinem Foto (ein Halt mitten im Hinzufügen): Sie liegen im Ordner „{{folder}}“.',
+			'{{count}} Fotodateien gehörten zu keinem Foto, wohl weil das Programm beim Hinzufügen anhielt. Sie liegen im Ordner „{{folder}}“: Füge noch einmal hinzu, was dir fehlt.',
 	},
 	systemErrors: {
 		EACCES: 'du darfst es nicht lesen oder ändern',

@@ -48,6 +48,8 @@ export const REFUSALS = {
 		readPhoto: 'gelesenes Foto',
 		pictureOf: 'Bild „{{name}}“ eines gelesenen Fotos',
 		garment: 'Kleidungsstück',
+		wear: 'Tragetag',
+		'pair-word': 'Wort zu zwei Stücken',
 		photo: 'Foto',
 		season: 'Saison',
 		inspiration: 'Bild der Wand',

@@ -2,23 +2,23 @@
 export const HOME = {
 	homeChecks: {
 		unreadRows_one:
-			'{{count}} entry could not be read, {{kind}} "{{id}}": it is set aside in the database, not deleted. A backup may still have it whole.',
+			'{{count}} entry could not be read ({{what}} "{{id}}"). It is set aside, not deleted. A backup from before may hold it whole.',
 		unreadRows_other:
-			'{{count}} entries could not be read, for example {{kind}} "{{id}}": they are set aside in the database, not deleted. A backup may still have them whole.',
+			'{{count}} entries could not be read, such as {{what}} "{{id}}". They are set aside, not deleted. A backup from before may hold them whole.',
 		lostDecisions_one: '{{count}} decision can no longer be taken back: what it changed could not be read.',
 		lostDecisions_other: '{{count}} decisions can no longer be taken back: what they changed could not be read.',
 		damagedReadings_one: 'What was read of {{count}} photo was damaged: this photo is read again.',
 		damagedReadings_other: 'What was read of {{count}} photos was damaged: these photos are read again.',
 		otherForm_one:
-			'{{count}} entry has another form than this program knows, {{kind}} "{{id}}" ({{what}}): it is set aside in the database, not deleted, and the rest of the wardrobe shows. A newer program or a backup may still know it.',
+			'This version of Dyelot cannot use {{count}} entry ({{what}} "{{id}}": {{fault}}). It is set aside, not deleted, and all else is here. A newer version may know it, or a backup from before hold it whole.',
 		otherForm_other:
-			'{{count}} entries have another form than this program knows, for example {{kind}} "{{id}}" ({{what}}): they are set aside in the database, not deleted, and the rest of the wardrobe shows. A newer program or a backup may still know them.',
+			'This version of Dyelot cannot use {{count}} entries, such as {{what}} "{{id}}" ({{fault}}). They are set aside, not deleted, and all else is here. A newer version may know them, or a backup from before hold them whole.',
 	},
 	home: {
 		keyReused:
 			'Expected a new key for a new request; the key "{{key}}" came with another one before. Nothing was changed.',
 		keptBeforeUpdate:
-			'This home was made by an earlier version of Dyelot and is brought up to date. Its database as it was is kept in {{place}}; photos are not changed. To go back, stop the program and put that file in the place of {{database}}.',
+			'Your wardrobe was kept by an earlier version of Dyelot and is brought up to date. As it was, it is kept in the file {{place}}; photos are not changed. To go back, stop the program and put that file in the place of {{database}}.',
 		damagedDecision:
 			'Expected to read what the last decision changed; it is not of the form that this program writes. It cannot be taken back.',
 		noFolder:
@@ -38,9 +38,9 @@ export const HOME = {
 			'Expected a whole database in {{path}}; it is damaged ({{what}}). Nothing was changed. Restore your last backup into a new folder with "dyelot restore".',
 		notPrivate:
 			'Expected a home that only you may read; the disk or the owner of {{path}} does not allow to set that. Others who use this computer may see your wardrobe: choose a folder of your own with --home.',
-		unknownKind: '"{{kind}}" is no kind of thing that this program knows',
-		anotherForm: 'it is of another form',
-		fieldOfAnotherForm: 'the field “{{field}}” is missing or of another form',
+		unknownKind: 'this version does not know what "{{kind}}" is',
+		anotherForm: 'it is written otherwise',
+		fieldOfAnotherForm: '“{{field}}” is missing or written otherwise',
 		later:
 			'Expected a home made by this version of Dyelot or an earlier one; this home was made by a later one. Nothing was changed: start the newer program.',
 	},
@@ -73,20 +73,24 @@ export const HOME = {
 			'Expected the original of this photo as it was added; its file has another length. What was read of it is kept. Restore it from a backup, or add the photo again.',
 	},
 	photoChecks: {
-		missing_one: '{{count}} photo has lost its file; what was read of it is kept: "{{name}}".',
-		missing_other: '{{count}} photos have lost their file; what was read of them is kept, for example "{{name}}".',
-		changed_one: '{{count}} photo file is not as it was added; what was read of it is kept: "{{name}}".',
+		missing_one:
+			'{{count}} photo has lost its file: "{{name}}". Its colours are kept. Add it again, or restore a backup, and it shows.',
+		missing_other:
+			'{{count}} photos have lost their files, such as "{{name}}". Their colours are kept. Add them again, or restore a backup, and they show.',
+		changed_one:
+			'{{count}} photo file is not as it was added: "{{name}}". Its colours are kept. Add the photo again, or restore a backup.',
 		changed_other:
-			'{{count}} photo files are not as they were added; what was read of them is kept, for example "{{name}}".',
-		unmasked_one: '{{count}} outline drawn by hand has lost its file; this photo is read again without: "{{name}}".',
+			'{{count}} photo files are not as they were added, such as "{{name}}". Their colours are kept. Add the photos again, or restore a backup.',
+		unmasked_one:
+			'{{count}} outline drawn by hand is lost: "{{name}}". The photo is read again without it. Draw it again where the colours are wrong.',
 		unmasked_other:
-			'{{count}} outlines drawn by hand have lost their file; these photos are read again without, for example "{{name}}".',
-		unshown_one: '{{count}} photo had lost its small pictures: it is read again, "{{name}}".',
-		unshown_other: '{{count}} photos had lost their small pictures: they are read again, for example "{{name}}".',
+			'{{count}} outlines drawn by hand are lost, such as that of "{{name}}". The photos are read again without them. Draw them again where the colours are wrong.',
+		unshown_one: '{{count}} photo had lost its small pictures and is read again: "{{name}}".',
+		unshown_other: '{{count}} photos had lost their small pictures and are read again, such as "{{name}}".',
 		orphans_one:
-			'{{count}} photo file belonged to no photo (a stop in the middle of adding it): it is kept in the folder "{{folder}}".',
+			'{{count}} photo file belonged to no photo, most likely because the program was stopped while it was added. It is kept in the folder "{{folder}}": add it again if you miss it.',
 		orphans_other:
-			'{{count}} photo files belonged to no photo (a stop in the middle of adding them): they are kept in the folder "{{folder}}".',
+			'{{count}} photo files belonged to no photo, most likely because the program was stopped while they were added. They are kept in the folder "{{folder}}": add again what you miss.',
 	},
 	systemErrors: {
 		EACCES: 'you may not read or change it',

@@ -17,7 +17,7 @@ export const REFUSALS = {
 		noScenario:
 			'Expected the demo scenario in {{folder}}; the file scenario.json is missing. Restore the folder demo-images.',
 		notFound:
-			'Expected the id of a {{what}} that exists; "{{id}}" names none. It may have been deleted: look in the bin.',
+			'Expected the id of something that exists ({{what}}); "{{id}}" names none. It may have been deleted: look in the bin.',
 		faultOfPhoto: 'A photo could not be read because of a fault in the program: {{error}}',
 		faultOfDevice: 'A note on a paired device could not be written: {{error}}',
 		changedOnDisk:
@@ -47,6 +47,8 @@ export const REFUSALS = {
 		readPhoto: 'photo that was read',
 		pictureOf: 'picture "{{name}}" of a photo that was read',
 		garment: 'garment',
+		wear: 'wear',
+		'pair-word': 'word on two garments',
 		photo: 'photo',
 		season: 'season',
 		inspiration: 'inspiration',
