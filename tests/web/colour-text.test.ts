@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { counted } from '../../src/wardrobe/words/counted.ts';
 import { labFromText } from '../../web/src/pages/direction/lab-text.ts';
 import { nextSeason } from '../../web/src/pages/seasons/season-dates.ts';
 import { colourNumbers, percentText } from '../../web/src/parts/colour-text.ts';
@@ -20,11 +19,6 @@ describe('numbers in words', () => {
 		expect(percentText(0)).toBe('0 %');
 		expect(percentText(0.001)).toBe('under 1 %');
 		expect(percentText(0.125)).toBe('13 %');
-	});
-
-	it('one is singular', () => {
-		expect(counted(1, 'garment')).toBe('1 garment');
-		expect(counted(0, 'wish', 'wishes')).toBe('0 wishes');
 	});
 
 	it('a typed price may have a comma, and nonsense is no number', () => {

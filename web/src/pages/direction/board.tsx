@@ -1,6 +1,5 @@
 import { useCallback, useState } from 'react';
 import { say } from '../../../../src/language/speak.ts';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import type { Inspiration, Season } from '../../../../src/wardrobe/words/season.ts';
 import { usePhotos } from '../../api/photos.ts';
 import { useInspirations } from '../../api/wardrobe.ts';
@@ -53,7 +52,9 @@ export function Board({ season }: { season: Season }) {
 				<Groups inspirations={inspirations} onOpen={setOpenId} />
 			)}
 			{inspirations.length > 0 ? (
-				<p className="quiet small">{say('board.count', { pictures: counted(inspirations.length, 'picture') })}</p>
+				<p className="quiet small">
+					{say('board.count', { pictures: say('counts.pictures', { count: inspirations.length }) })}
+				</p>
 			) : null}
 			{opened ? (
 				<PhotoDialog

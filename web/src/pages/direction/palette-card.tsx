@@ -26,7 +26,7 @@ function ColourWords({ colour: { origin, firmness, photos, weight } }: { colour:
 			{weighs}{' '}
 			{origin === 'by-hand'
 				? say('palette.byHand')
-				: `${say('palette.seen', { pictures: say('counts.pictures', { count: photos }) })} ${steadiness(firmness)}`}
+				: `${say('palette.seen', { pictures: say('counts.inPictures', { count: photos }) })} ${steadiness(firmness)}`}
 		</p>
 	);
 }

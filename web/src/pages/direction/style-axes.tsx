@@ -2,7 +2,6 @@ import { listText } from '../../../../src/language/numbers.ts';
 import { say } from '../../../../src/language/speak.ts';
 import type { AxisProfile, StyleProfile } from '../../../../src/wardrobe/fit/style.ts';
 import type { StyleAxis } from '../../../../src/wardrobe/fit/style-axes.ts';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { slotOfKind } from '../../../../src/wardrobe/words/kind.ts';
 import { KIND_FAMILIES, type KindFamily } from '../../../../src/wardrobe/words/kind-family.ts';
 import { SLOTS } from '../../../../src/wardrobe/words/slot.ts';
@@ -41,7 +40,7 @@ function Axis({ axis }: { axis: AxisProfile }) {
 					: say('styleShown.towards', {
 							value: Math.round(at(mean)),
 							end: say(more),
-							pictures: counted(axis.photos, 'picture'),
+							pictures: say('counts.pictures', { count: axis.photos }),
 						})}
 			</span>
 		</li>
@@ -111,7 +110,9 @@ export function StyleAxes({ style }: { style: StyleProfile }) {
 					{style.contrast ? <Contrast contrast={style.contrast} /> : null}
 				</div>
 				<table>
-					<caption>{say('styleShown.wornIn', { pictures: counted(style.wornPhotos, 'picture') })}</caption>
+					<caption>
+						{say('styleShown.wornIn', { pictures: say('counts.pictures', { count: style.wornPhotos }) })}
+					</caption>
 					<tbody>
 						{SLOTS.filter((slot) => style.slots[slot] > 0).map((slot) => (
 							<tr key={slot}>

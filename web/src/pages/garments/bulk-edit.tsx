@@ -1,5 +1,4 @@
 import { say } from '../../../../src/language/speak.ts';
-import { counted } from '../../../../src/wardrobe/words/counted.ts';
 import { type Garment, type GarmentDetails, PLACES, YEAR_PARTS } from '../../../../src/wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../../../../src/wardrobe/words/kind.ts';
 import { call } from '../../api/call.ts';
@@ -92,7 +91,9 @@ export function BulkEdit({
 		<div className="bulk">
 			<div className="row">
 				<span role="status">
-					{length === 0 ? say('bulk.none') : say('bulk.chosen', { garments: counted(length, 'garment') })}
+					{length === 0
+						? say('bulk.none')
+						: say('bulk.chosen', { garments: say('counts.garments', { count: length }) })}
 				</span>
 				<Button small onPress={onAll}>
 					{say('bulk.all', { count: shownCount })}
