@@ -12,7 +12,9 @@ const entries = (catalogue: Catalogue) =>
 	);
 const english = entries(ENGLISH);
 const german = new Map(entries(GERMAN).map(({ key, text }) => [key, text]));
-const blanksIn = (text: string) => (text.match(/\{\{\w+\}\}/g) ?? []).toSorted();
+/** A blank with a capital is the same one. */
+const blanksIn = (text: string) =>
+	(text.match(/\{\{\w+\}\}/g) ?? []).map((blank) => `{{${blank.charAt(2).toLowerCase()}${blank.slice(3)}`).toSorted();
 
 const sourcesBelow = (folder: string): string[] =>
 	readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -91,10 +93,16 @@ describe('speaking', () => {
 		expect(inLanguage('de', () => [1, 2].map(garments))).toEqual(['1 Kleidungsstück', '2 Kleidungsstücke']);
 	});
 
+	it('writes a colour as a noun where German does: after "in"', () => {
+		const gap = () => say('gaps.someMissing', { colour: 'waldgrün' });
+		expect(inLanguage('de', gap)).toMatch(/^Du hast zu wenig in Waldgrün: /);
+		expect(inLanguage('de', () => say('gaps.allMissing', { colour: 'waldgrün' }))).toMatch(/ ist waldgrün\.$/);
+	});
+
 	it('shows names as they are, whatever signs they hold', () => {
 		const name = '<b>{{x}} $t(kinds.shirt) & "Ada"</b>';
 		expect(say('gaps.stored' satisfies SentenceKey, { name })).toBe(
-			`First bring ${name} back: it is stored and could fill it.`,
+			`First bring ${name} back: it is stored and could fill this gap.`,
 		);
 	});
 });

@@ -55,7 +55,7 @@ const report = (changes: Partial<SeasonInput> = {}): Report => seasonReport(aSea
 const sorting = (id: string, changes: Partial<SeasonInput> = {}) =>
 	report(changes).garments.find(({ garmentId }) => garmentId === id)!.sorting.sentence;
 const neverWorn = (id: string, changes: Partial<SeasonInput> = {}) =>
-	report(changes).wornOutfits.neverWorn.find(({ garmentId }) => garmentId === id)!.sentence;
+	report(changes).wornOutfits.neverWorn.find(({ garmentIds }) => garmentIds.includes(id))!.sentence;
 const gap = (id: RegExp, changes: Partial<SeasonInput> = {}) =>
 	report(changes).gaps.find((one) => id.test(one.id))!.sentence;
 const candidate = (changes: Parameters<typeof aCandidate>[0] = {}, more: Partial<SeasonInput> = {}) =>

@@ -21,7 +21,7 @@ export const jsonOfPalette = (palette: Palette): object => ({
 /** How sure a colour is, in words. */
 function surenessOf({ photos, firmness, origin }: PaletteColour): string {
 	if (origin === 'by-hand') return say('cli.byHand');
-	const seen = say('cli.inPictures', { count: photos });
+	const seen = say('counts.inPictures', { count: photos });
 	// A board of one picture cannot be resampled: nothing can be said of firmness.
 	if (firmness >= 0.5 || (photos <= 1 && firmness === 0)) return seen;
 	return say('cli.tentative', { seen, percent: Math.round(firmness * 100) });

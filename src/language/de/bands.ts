@@ -10,7 +10,7 @@ export const BANDS = {
 		held: 'Vorhanden: {{colour}}, {{share}} des Stoffs, in {{garments}}; {{rest}}.',
 		surplus: '{{share}} hängen lose: mehr als gefragt',
 		allAsked: 'alles davon ist gefragt',
-		thread: '{{held}} deckt {{share}} der Palette in {{asked}} ({{through}}: {{garments}}).',
+		thread: '{{held}} deckt {{share}} der Palette in {{Asked}} ({{through}}: {{garments}}).',
 		colour: 'Farbe',
 		askedTitle: 'Was die Palette verlangt',
 		askedShare: 'Gefragt',

@@ -73,8 +73,6 @@ export const CLI = {
 		restored_one: '{{count}} Datei geprüft und nach {{home}} zurückgespielt.',
 		restored_other: '{{count}} Dateien geprüft und nach {{home}} zurückgespielt.',
 		numbers: 'Erwartet wurden {{numbers}} Zahlen mit Kommas dazwischen für {{option}}; gegeben wurde „{{received}}“.',
-		inPictures_one: 'in {{count}} Bild',
-		inPictures_other: 'in {{count}} Bildern',
 		neutralsTooMany_one:
 			'Erwartet wurde --neutral einmal, oder zweimal für ein Weiß und ein Grau; es kam {{count}}-mal.',
 		neutralsTooMany_other:

@@ -58,8 +58,8 @@ export const LINE_UP = {
 		outfits: 'Paare, die zusammenpassen, von allen möglichen',
 		weight: 'zählt: {{weight}}',
 		details: 'Wie das gerechnet ist',
-		better_one: 'Eine bessere Auswahl wurde gefunden: {{count}} Stück ist ein anderes. {{sentence}}',
-		better_other: 'Eine bessere Auswahl wurde gefunden: {{count}} Stücke sind andere. {{sentence}}',
+		better_one: 'Eine bessere Auswahl ist gefunden, mit {{count}} anderen Stück. {{sentence}}',
+		better_other: 'Eine bessere Auswahl ist gefunden, mit {{count}} anderen Stücken. {{sentence}}',
 		takeBetter: 'Die bessere nehmen',
 	},
 	outfits: {

@@ -60,7 +60,8 @@ export const PICTURES = {
 		completesNone: 'Allein macht es kein Bild tragbar.',
 		nearest: 'Am nächsten kommt von deinen Sachen: {{garment}}.',
 		nothing: 'So etwas besitzt du nicht.',
-		perhaps: 'Vielleicht tut es {{garment}}, vielleicht ist es zu weit weg: Halte es bei Tageslicht neben das Bild.',
-		unsure: 'Was für ein Teil es ist, ist geraten: Sieh die Bilder an.',
+		perhaps: 'Vielleicht genügt „{{garment}}“, vielleicht ist es zu anders: Halte es bei Tageslicht neben das Bild.',
+		unsure: 'Seine Art ist geraten: Sieh die Bilder an.',
+		seenAll: 'In jedem deiner {{total}} Bilder.',
 	},
 } as const;

@@ -73,8 +73,6 @@ export const CLI = {
 		restored_one: '{{count}} file checked and restored into {{home}}.',
 		restored_other: '{{count}} files checked and restored into {{home}}.',
 		numbers: 'Expected {{numbers}} numbers with commas between for {{option}}; received "{{received}}".',
-		inPictures_one: 'in {{count}} picture',
-		inPictures_other: 'in {{count}} pictures',
 		neutralsTooMany_one: 'Expected --neutral once, or twice for a white and a grey; received it {{count}} times.',
 		neutralsTooMany_other: 'Expected --neutral once, or twice for a white and a grey; received it {{count}} times.',
 		badLab: 'Expected [L, a, b] as "lab" of colour {{number}} in {{file}}; received {{received}}.',

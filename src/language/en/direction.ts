@@ -44,7 +44,7 @@ export const DIRECTION = {
 		png: 'PNG card',
 		byHand: 'Added by hand.',
 		weighs: '{{percent}} of the palette.',
-		seen: 'Seen in {{pictures}}.',
+		seen: 'Seen {{pictures}}.',
 		firm: 'Steady: other pictures like these would bring it back.',
 		middling: 'Fairly steady: most pictures like these would bring it back.',
 		tentative: 'Tentative: other pictures might not bring it back.',

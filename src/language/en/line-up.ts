@@ -58,8 +58,8 @@ export const LINE_UP = {
 		outfits: 'pairs that go together, of all that could be',
 		weight: 'counts: {{weight}}',
 		details: 'How that was worked out',
-		better_one: 'A better set was found: {{count}} piece of it is another. {{sentence}}',
-		better_other: 'A better set was found: {{count}} pieces of it are others. {{sentence}}',
+		better_one: 'A better set was found, with {{count}} other piece. {{sentence}}',
+		better_other: 'A better set was found, with {{count}} other pieces. {{sentence}}',
 		takeBetter: 'Take the better set',
 	},
 	outfits: {

@@ -60,7 +60,8 @@ export const PICTURES = {
 		completesNone: 'It alone completes no picture.',
 		nearest: 'Nearest of what you own: {{garment}}.',
 		nothing: 'You own nothing like it.',
-		perhaps: 'Your {{garment}} may stand in for it, or be too far: hold it beside the picture in daylight.',
-		unsure: 'What kind of piece it is, is a guess: look at the pictures.',
+		perhaps: 'Your {{garment}} may do, or be too far off: hold it beside the picture in daylight.',
+		unsure: 'Its kind is a guess: look at the pictures.',
+		seenAll: 'In each of your {{total}} pictures.',
 	},
 } as const;

@@ -12,7 +12,7 @@ export const REPORTS = {
 		gone: 'A garment that must be kept is no longer in the wardrobe.',
 		notHere: '{{name}} must be kept, but is {{place}}: it is not in the set. Put it back on the rail.',
 		both: '{{name}} is both to be kept and never to be used; it is kept, since you can still take it out.',
-		though: '{{name}} must be kept, though {{out}}.',
+		though: '{{name}} must be kept, but {{out}}.',
 	},
 	paletteChange: {
 		neither: 'Neither year has a palette yet.',

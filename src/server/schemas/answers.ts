@@ -41,6 +41,7 @@ import type { PicturesReport, ToldPiece } from '../../wardrobe/pictures/pictures
 import type { PieceAnswer } from '../../wardrobe/pictures/piece-answer.ts';
 import type { GarmentReport } from '../../wardrobe/season/garment-report.ts';
 import type { LookBack } from '../../wardrobe/season/look-back.ts';
+import type { NeverWorn } from '../../wardrobe/season/never-worn.ts';
 import type { Report } from '../../wardrobe/season/report.ts';
 import type { SortingSuggestion } from '../../wardrobe/season/sorting.ts';
 import type { Station } from '../../wardrobe/season/stations.ts';
@@ -1677,6 +1678,16 @@ export const lookBack = Type.Unsafe<LookBack>({
 	title: 'LookBack',
 });
 
+export const neverWorn = Type.Unsafe<NeverWorn>({
+	...exact({
+		garmentIds: Type.Array(Type.String()),
+		why: Type.Union([oneOf(['loner', 'no-partner', 'season', 'season-passed']), Type.Null()]),
+		sentence: Type.String(),
+	}),
+	title: 'NeverWorn',
+	description: 'What was not worn in twelve months, for one reason; null where nothing speaks for one.',
+});
+
 export const wornOutfits = Type.Unsafe<WornOutfits>({
 	...exact({
 		wornAgain: told(
@@ -1690,14 +1701,8 @@ export const wornOutfits = Type.Unsafe<WornOutfits>({
 			'Favourites, loved dearly or worn often, that go together and were never worn on one day; each of them once.',
 		),
 		neverWorn: told(
-			Type.Array(
-				exact({
-					garmentId: Type.String(),
-					why: Type.Union([oneOf(['loner', 'no-partner', 'season', 'season-passed']), Type.Null()]),
-					sentence: Type.String(),
-				}),
-			),
-			'What was never worn in twelve months, and why that may be; null where nothing speaks for a reason.',
+			Type.Array(neverWorn),
+			'What was never worn in twelve months, and why that may be; what has one reason and one advice together.',
 		),
 	}),
 	title: 'WornOutfits',

@@ -102,7 +102,9 @@ export function colourGap(
 					piece: worn.kind ? say(`kinds.${worn.kind}`) : say(`slots.${slot}`),
 					pictures: say('counts.pictures', { count: worn.pictures }),
 				})
-			: say('gaps.notSeen', { slot: say(`slots.${slot}`) }),
+			: outfitsAdded.to > 0
+				? say('gaps.notSeen', { slot: say(`slots.${slot}`) })
+				: say('gaps.notSeenAlone'),
 		outfitsAdded.to > 0 ? say('gaps.adds', { outfits: outfitsText(outfitsAdded) }) : '',
 		tentative ? say('gaps.tentative') : '',
 	];

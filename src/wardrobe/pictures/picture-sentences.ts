@@ -60,7 +60,11 @@ export function wishedPieceSentence(piece: WishedPiece, total: number, names: Na
 	const nearest = nearestGarmentId !== null && (nearestDistance ?? Number.POSITIVE_INFINITY) <= NEAREST_WITHIN;
 	const garment = nearest ? names.get(nearestGarmentId) : undefined;
 	const seen = (count: number) =>
-		total === 1 ? say('wishedPieces.seenOnly') : say('wishedPieces.seen', { count, total });
+		total === 1
+			? say('wishedPieces.seenOnly')
+			: count === total
+				? say('wishedPieces.seenAll', { total })
+				: say('wishedPieces.seen', { count, total });
 	if (perhaps)
 		return [seen(shownIn), say('wishedPieces.perhaps', { garment: names.get(nearestGarmentId ?? '') ?? '' })].join(' ');
 	return [

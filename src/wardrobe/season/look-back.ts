@@ -70,14 +70,16 @@ export function lookBack(
 	const wearsThisYear = told.reduce((sum, one) => sum + one.wearsThisYear, 0);
 	const tells = wearsTell(here, wears);
 	const neverWorn = here.filter((garment) => tells(garment) && wearsOf(garment.id) === 0).map(({ id }) => id);
+	const numbers = {
+		wears: say('counts.wears', { count: wearsThisYear }),
+		garments: say('counts.garments', { count: here.filter(tells).length }),
+	};
 	const sentence =
 		wearsThisYear === 0
 			? say('lookBack.none')
-			: say('lookBack.some', {
-					wears: say('counts.wears', { count: wearsThisYear }),
-					never: neverWorn.length,
-					garments: say('counts.garments', { count: here.filter(tells).length }),
-				});
+			: neverWorn.length === 0
+				? say('lookBack.all', numbers)
+				: say('lookBack.some', { ...numbers, count: neverWorn.length });
 	return {
 		garments: told,
 		byColour: colourShares(here, wearsOf, palette),

@@ -1,13 +1,12 @@
 import { say } from '../../language/speak.ts';
-import { outOfSeason } from '../days/in-season.ts';
 import type { Loner } from '../pairs/loner.ts';
 import type { PairTable } from '../pairs/pair-table.ts';
-import { daysBetween } from '../words/days-between.ts';
 import type { Garment } from '../words/garment.ts';
 import { garmentWears, WORN_OFTEN } from '../words/garment-wears.ts';
 import { slotOfKind } from '../words/kind.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { SLOTS } from '../words/slot.ts';
+import { type NeverWorn, neverWorn } from './never-worn.ts';
 
 /** What the wears say beyond single garments. */
 export type WornOutfits = {
@@ -19,12 +18,8 @@ export type WornOutfits = {
 	}[];
 	/** Favourites, loved dearly or worn often, that go together and were never worn on one day; each of them once. */
 	readonly neverCombined: readonly { readonly garmentIds: readonly [string, string]; readonly sentence: string }[];
-	/** What was never worn in twelve months, and why that may be; null where nothing speaks for a reason. */
-	readonly neverWorn: readonly {
-		readonly garmentId: string;
-		readonly why: 'season' | 'season-passed' | 'loner' | 'no-partner' | null;
-		readonly sentence: string;
-	}[];
+	/** What was never worn in twelve months, and why that may be; what has one reason and one advice together. */
+	readonly neverWorn: readonly NeverWorn[];
 };
 
 /** Most of each kind that are told. */
@@ -107,47 +102,6 @@ function wornOnOneDay(table: PairTable, one: number, other: number, wears: Seaso
 	return [...daysOf(other)].some((day) => days.has(day));
 }
 
-/** In so many days every part of the year has come. */
-const WHOLE_YEAR_DAYS = 365;
-
-/** Wears noted for a shorter time than a season say nothing against a piece. */
-const ONE_SEASON_DAYS = 90;
-
-/** Days in which wears of the garment could be noted: since it was owned and known, and any wear was noted at all. */
-function notedDays({ addedAt, boughtOn }: Garment, { wears, today }: SeasonInput): number {
-	// biome-ignore lint/complexity/useMathMinMax: days are texts, not numbers
-	const first = wears.reduce((earliest, { on }) => (on < earliest ? on : earliest), today);
-	const [since] = [addedAt.slice(0, 10), boughtOn ?? '', first].sort().reverse();
-	return daysBetween(since!, today);
-}
-
-/** Why a garment may not have been worn: its part of the year has not come yet, or came and went; it goes with nothing, or with nothing on the rail. */
-function whyUnworn(
-	table: PairTable,
-	index: number,
-	loner: Loner | undefined,
-	input: SeasonInput,
-): Omit<WornOutfits['neverWorn'][number], 'garmentId'> {
-	const garment = table.garments[index]!;
-	const { name } = garment;
-	const out = outOfSeason(garment, input.season);
-	if (out !== null)
-		return notedDays(garment, input) < WHOLE_YEAR_DAYS
-			? { why: 'season', sentence: say('lookBack.unwornSeason', { name, out }) }
-			: { why: 'season-passed', sentence: say('lookBack.unwornSeasonPassed', { name, out }) };
-	if (loner?.flagged) {
-		const carrier = table.garments.find(({ id }) => id === loner.carrierId)?.name ?? '';
-		return { why: 'loner', sentence: say('lookBack.unwornLoner', { name, carrier }) };
-	}
-	const hasPartner = table.garments.some(
-		({ place }, other) =>
-			other !== index && place === 'rail' && table.together(index, other) && table.supported(index, other),
-	);
-	if (!hasPartner) return { why: 'no-partner', sentence: say('lookBack.unwornNoPartner', { name }) };
-	const early = notedDays(garment, input) < ONE_SEASON_DAYS;
-	return { why: null, sentence: say(early ? 'lookBack.unwornEarly' : 'lookBack.unwornNoReason', { name }) };
-}
-
 /** Outfits worn again and again, favourites never combined, and what was never worn. Empty where no wears are noted. */
 export function wornOutfits(
 	input: SeasonInput,
@@ -156,15 +110,9 @@ export function wornOutfits(
 	neverWornIds: readonly string[],
 ): WornOutfits {
 	if (input.wears.length === 0) return { wornAgain: [], neverCombined: [], neverWorn: [] };
-	const indexOf = new Map(table.garments.map(({ id }, index) => [id, index]));
 	return {
 		wornAgain: wornAgain(table.garments, input),
 		neverCombined: neverCombined(table, input),
-		neverWorn: neverWornIds.flatMap((garmentId) => {
-			const index = indexOf.get(garmentId);
-			if (index === undefined || table.garments[index]!.place === 'leaving') return [];
-			const loner = loners.find((one) => one.garmentId === garmentId);
-			return [{ garmentId, ...whyUnworn(table, index, loner, input) }];
-		}),
+		neverWorn: neverWorn(input, table, loners, neverWornIds),
 	};
 }

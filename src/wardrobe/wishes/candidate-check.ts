@@ -57,7 +57,7 @@ function filledBy(garment: Garment, input: SeasonInput, owned: readonly Garment[
 	if (sought)
 		return say('candidates.fillsPicture', {
 			name: sought.name,
-			pictures: say('counts.pictures', { count: sought.pictures }),
+			pictures: say('counts.inPictures', { count: sought.pictures }),
 		});
 	const main = mainSwatch(garment);
 	const nearest = main && nearestColour(main.lab, input.palette, garment.trust);

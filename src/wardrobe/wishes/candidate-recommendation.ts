@@ -1,4 +1,4 @@
-import { moneyText, numberText } from '../../language/numbers.ts';
+import { numberText } from '../../language/numbers.ts';
 import { say } from '../../language/speak.ts';
 import { FITS_FROM_PERCENT, NEAR_FROM_PERCENT } from '../fit/fit-score.ts';
 import { outfitsText } from '../pairs/outfit-range.ts';
@@ -7,7 +7,7 @@ import type { Candidate, SeasonInput } from '../words/season-input.ts';
 import type { Wish } from '../words/wish.ts';
 import type { CandidateFacts, CandidateRecommendation, Recommendation } from './candidate.ts';
 
-/** Whether a new piece is allowed, and why; null for a used one. */
+/** Whether a new piece is allowed, and why; null for a used one, and where somebody who wishes for it waits for nothing. */
 function newness(
 	{ used }: Candidate,
 	wish: Wish | null,
@@ -15,20 +15,26 @@ function newness(
 ): { allowed: boolean; sentence: string } | null {
 	if (used) return null;
 	if (!wish) return { allowed: false, sentence: say('candidates.newNoWish') };
+	if (season.waitingDays === 0) return null;
 	const wanted = Math.max(0, daysBetween(wish.wantedSince, today));
 	const left = season.waitingDays - wanted;
 	return left > 0
-		? { allowed: false, sentence: say('candidates.newWaits', { days: say('counts.days', { count: left }) }) }
-		: { allowed: true, sentence: say('candidates.newOpen', { days: say('counts.days', { count: wanted }) }) };
+		? { allowed: false, sentence: say('candidates.newWaits', { days: say('counts.inDays', { count: left }) }) }
+		: { allowed: true, sentence: say('candidates.newOpen', { days: say('counts.forDays', { count: wanted }) }) };
 }
 
-function costSentence({ expectedCostPerWear, usualCostPerWear }: CandidateFacts): string {
-	if (expectedCostPerWear === null) return say('candidates.noPrice');
+/** An amount that rests on a guess of how often a piece is worn: two digits. */
+const aboutText = (amount: number): string => numberText(Number(amount.toPrecision(2)));
+
+/** What a wear would cost; null where nobody expects to wear it. */
+function costSentence({ expectedCostPerWear, usualCostPerWear }: CandidateFacts, price: number | null): string | null {
+	if (price === null) return say('candidates.noPrice');
+	if (expectedCostPerWear === null) return null;
 	if (expectedCostPerWear === 0) return say('candidates.free');
-	const cost = moneyText(expectedCostPerWear);
+	const cost = aboutText(expectedCostPerWear);
 	return usualCostPerWear === null
 		? say('candidates.costs', { cost })
-		: say('candidates.costsUsual', { cost, usual: moneyText(usualCostPerWear) });
+		: say('candidates.costsUsual', { cost, usual: aboutText(usualCostPerWear) });
 }
 
 /** A recommendation with the reason that weighs most. */
@@ -86,10 +92,9 @@ export function recommendationOf(
 			: null;
 	const partners =
 		partnerCount > 0
-			? say('candidates.goesWith', {
-					count: partnerCount,
-					outfits: outfitsText(outfitsAdded),
-				})
+			? outfitsAdded.to > 0
+				? say('candidates.goesWith', { count: partnerCount, outfits: outfitsText(outfitsAdded) })
+				: say('candidates.goesWithAlone', { count: partnerCount })
 			: say('candidates.goesWithNothing');
 	const reasons = [
 		fit.sentence,
@@ -97,7 +102,7 @@ export function recommendationOf(
 		twin,
 		partners,
 		price,
-		costSentence(check),
+		costSentence(check, candidate.price),
 		fresh?.sentence ?? null,
 	].filter((reason) => reason !== null);
 	if (ownedName !== null)

@@ -1,3 +1,4 @@
+import { listText } from '../../language/numbers.ts';
 import { say } from '../../language/speak.ts';
 import { missingPart } from '../gaps/colour-gap.ts';
 import type { Gap } from '../gaps/gap.ts';
@@ -117,7 +118,7 @@ const REASONS = {
 	price: 'wishes.becausePrice',
 } as const satisfies Record<PriorityPart, string>;
 
-/** What speaks for a wish, the weightiest first; what is the same for every wish of one season, or was never told, is no reason. */
+/** What speaks for a wish, the weightiest first; what is the same for every wish of one season, was never told, or costs more than half of the dearest, is no reason. */
 function reasonsFor(parts: WishStanding['parts'], { yearParts, priceLimit }: Wish): string[] {
 	const isReason: Readonly<Record<PriorityPart, boolean>> = {
 		pictures: true,
@@ -125,7 +126,7 @@ function reasonsFor(parts: WishStanding['parts'], { yearParts, priceLimit }: Wis
 		palette: true,
 		waiting: true,
 		seasons: yearParts.length > 1,
-		price: priceLimit !== null,
+		price: priceLimit !== null && parts.price >= WEIGHTS.price / 2,
 	};
 	return PRIORITY_PARTS.filter((part) => isReason[part] && parts[part] > 0)
 		.sort((a, b) => parts[b] - parts[a])
@@ -133,8 +134,11 @@ function reasonsFor(parts: WishStanding['parts'], { yearParts, priceLimit }: Wis
 		.map((part) => say(REASONS[part]));
 }
 
-/** Where a wish stands among the open ones, and why; an only wish stands nowhere. `tied`: wishes that are about as worthwhile. */
-function placeSentence(place: number, count: number, tied: number, reasons: readonly string[]): string {
+/** Wishes that are about as worthwhile as one, and whether one of them has waited just as long. */
+type Tied = { readonly tied: number; readonly isAlike: boolean };
+
+/** Where a wish stands among the open ones, and why; an only wish stands nowhere. */
+function placeSentence(place: number, count: number, { tied, isAlike }: Tied, reasons: readonly string[]): string {
 	if (count === 1) return '';
 	const words = { place, count, reasons: reasons.join(say('wishes.andReason')) };
 	const because = reasons.length > 0;
@@ -142,15 +146,16 @@ function placeSentence(place: number, count: number, tied: number, reasons: read
 		place === 1
 			? say(because ? 'wishes.firstBecause' : 'wishes.first', words)
 			: say(because ? 'wishes.laterBecause' : 'wishes.later', words),
-		tied > 0 ? say('wishes.tied', { count: tied }) : '',
+		tied > 0 ? say(isAlike ? 'wishes.tiedAlike' : 'wishes.tied', { count: tied }) : '',
 	]
 		.filter(Boolean)
 		.join(' ');
 }
 
-function waitSentence(wantedDays: number, newInDays: number): string {
-	if (newInDays > 0) return say('wishes.wait', { days: say('counts.days', { count: newInDays }) });
-	return say('wishes.open', { days: say('counts.days', { count: wantedDays }) });
+function waitSentence(wantedDays: number, newInDays: number, waitingDays: number): string {
+	if (waitingDays === 0) return say('wishes.openAtOnce');
+	if (newInDays > 0) return say('wishes.wait', { days: say('counts.inDays', { count: newInDays }) });
+	return say('wishes.open', { days: say('counts.forDays', { count: wantedDays }) });
 }
 
 /** Priorities that differ by less change places when the clothes are photographed again: measured over re-reads of six made-up homes, see `bench/stability.ts`. */
@@ -171,11 +176,15 @@ function inOrder(standings: readonly Unplaced[], wishes: ReadonlyMap<string, Wis
 	const placed = tiedGroups(standings, ({ priority }) => priority, PRIORITY_STEP).flatMap((group) =>
 		[...group]
 			.sort((a, b) => b.wantedDays - a.wantedDays || toldPoints(b) - toldPoints(a) || (text(a) < text(b) ? -1 : 1))
-			.map((standing) => ({ ...standing, tied: group.length - 1 })),
+			.map((standing) => ({
+				...standing,
+				tied: group.length - 1,
+				isAlike: group.some((other) => other !== standing && other.wantedDays === standing.wantedDays),
+			})),
 	);
-	return placed.map(({ tied, ...standing }, index) => {
+	return placed.map(({ tied, isAlike, ...standing }, index) => {
 		const reasons = reasonsFor(standing.parts, wishes.get(standing.wishId)!);
-		const place = placeSentence(index + 1, placed.length, tied, reasons);
+		const place = placeSentence(index + 1, placed.length, { tied, isAlike }, reasons);
 		return { ...standing, place: index + 1, sentence: [place, standing.sentence].filter(Boolean).join(' ') };
 	});
 }
@@ -223,17 +232,15 @@ export function wishStandings(
 			makers: newInDays === 0 ? input.makers : [],
 			storedFirst: stored?.id ?? null,
 			sentence: [
-				completes > 0 ? say('wishes.completes', { pictures: say('counts.pictures', { count: completes }) }) : '',
+				completes > 0 ? say('wishedPieces.completes', { count: completes }) : '',
 				outfitsAdded.to > 0 ? say('wishes.adds', { outfits: outfitsText(outfitsAdded) }) : '',
 				// Among several wishes this is a reason for its place.
 				coverage > 0 && open.length === 1 ? say(ANSWERS[missingPart(coverage)]) : '',
 				wish.yearParts.length > 1
-					? say('wishes.serves', {
-							parts: wish.yearParts.map((part) => say(`yearParts.${part}`)).join(say('inSeason.and')),
-						})
+					? say('wishes.serves', { parts: listText(wish.yearParts.map((part) => say(`yearParts.${part}`))) })
 					: '',
 				stored ? say('wishes.stored', { name: stored.name }) : '',
-				waitSentence(wantedDays, newInDays),
+				waitSentence(wantedDays, newInDays, input.season.waitingDays),
 			]
 				.filter(Boolean)
 				.join(' '),

@@ -68,7 +68,7 @@ describe('the look-back', () => {
 		expect(back.neverWorn).toEqual(['lime skirt', 'rust shirt']);
 		expect(of('lime skirt')).toMatchObject({ lastWorn: null, unwornDays: null, costPerWear: null });
 		expect(back.wearsThisYear).toBe(4);
-		expect(back.sentence).toBe('4 wears in the last twelve months; 2 of 4 garments not worn once.');
+		expect(back.sentence).toBe('4 wears in the last twelve months; 2 of 4 garments were never worn.');
 	});
 
 	it('compares what is worn with what is owned, by colour and by slot', () => {

@@ -37,11 +37,41 @@ describe('what the wears say of outfits', () => {
 
 	it('says why something may not have been worn', () => {
 		const unworn = told(worn('2026-01-01', 'oat shirt', 'ink trousers', 'teal skirt')).neverWorn;
-		expect(unworn.map(({ garmentId, why }) => [garmentId, why])).toEqual([
+		expect(unworn.map(({ garmentIds, why }) => [...garmentIds, why])).toEqual([
 			['rust shirt', null],
 			['shorts', 'season'],
 		]);
 		expect(unworn[1]!.sentence).toBe('shorts: not worn yet; it is for summer, not spring. Its time is still to come.');
+	});
+
+	it('says a reason once for all that share it, and leaves each its own advice where that names another garment', () => {
+		const early = [...garments, aGarment({ id: 'oat jumper', kind: 'jumper', lab: OAT })];
+		const unworn = (more: typeof garments) =>
+			seasonReport(
+				aSeasonInput({ garments: more, wears: worn('2026-01-01', 'oat shirt', 'ink trousers', 'teal skirt') }),
+			).wornOutfits.neverWorn;
+		expect(unworn(early)[0]).toEqual({
+			garmentIds: ['oat jumper', 'rust shirt'],
+			why: null,
+			sentence: 'Not worn yet, though something on the rail goes with each: oat jumper; rust shirt. Try them.',
+		});
+		const skis = aGarment({ id: 'ski trousers', kind: 'trousers', lab: INK, yearParts: ['winter'] });
+		expect(unworn([...garments, skis]).at(-1)!.sentence).toBe(
+			'Not worn yet, since their time is still to come: shorts; ski trousers.',
+		);
+	});
+
+	it('names a stored partner where nothing on the rail goes with a piece', () => {
+		const lime = aGarment({ id: 'lime skirt', kind: 'skirt', lab: [85, -40, 75] });
+		const stored = aGarment({ id: 'lime top', kind: 'top', lab: [85, -40, 75], place: 'stored' });
+		const input = aSeasonInput({
+			garments: [garments[1]!, lime, stored],
+			wears: worn('2026-01-01', 'ink trousers', 'lime top'),
+			pairWords: [{ garmentA: 'lime skirt', garmentB: 'lime top', word: 'approved' }],
+		});
+		expect(seasonReport(input).wornOutfits.neverWorn.map(({ sentence }) => sentence)).toEqual([
+			'lime skirt: not worn, perhaps because nothing on the rail is known to go with it. lime top does, and is stored: bring it back.',
+		]);
 	});
 
 	it('does not excuse by the season what was not worn in a whole year', () => {
@@ -50,7 +80,7 @@ describe('what the wears say of outfits', () => {
 		const unworn = (since: string) =>
 			seasonReport(aSeasonInput({ garments: old, wears: [...wears, ...worn(since, 'oat shirt')] })).wornOutfits
 				.neverWorn;
-		expect(unworn('2025-02-01').find(({ garmentId }) => garmentId === 'shorts')).toMatchObject({
+		expect(unworn('2025-02-01').find(({ garmentIds }) => garmentIds.includes('shorts'))).toMatchObject({
 			why: 'season-passed',
 			sentence: 'shorts: not worn for a whole year, its own season included (it is for summer, not spring). Let it go?',
 		});

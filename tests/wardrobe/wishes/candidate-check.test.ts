@@ -69,14 +69,14 @@ describe('the check of a candidate', () => {
 	it('counts a piece that fills a gap as wanted, though no wish was written', () => {
 		const filling = check({}, { wishes: [] });
 		expect(filling).toMatchObject({ recommendation: 'take', wishId: null });
-		expect(filling.sentence).toBe('Take it. It is rust, of which the season still lacks some.');
+		expect(filling.sentence).toBe('Take it. It is rust, of which you still have too little.');
 	});
 
 	it('knows the very photo of an owned piece', () => {
 		const owned = aGarment({ id: 'mine', kind: 'shirt', lab: TEAL, photoIds: ['photo'], name: 'My jumper' });
 		expect(check({}, { garments: [...garments, owned] })).toMatchObject({
 			recommendation: 'own',
-			sentence: 'You own this: My jumper has the very same photo, or looks the same.',
+			sentence: 'You own this: My jumper has the very same photo.',
 		});
 	});
 
@@ -100,10 +100,10 @@ describe('the check of a candidate', () => {
 
 	it('holds new pieces back until the waiting time is over', () => {
 		expect(check({ used: false })).toMatchObject({ recommendation: 'take' });
-		expect(check({ used: false }).reasons.join(' ')).toContain('open now: wanted for 68 days');
+		expect(check({ used: false }).reasons.join(' ')).toContain('new is allowed: you have wanted it for 68 days');
 		const young = { wishes: [aWish({ wantedSince: '2026-03-01' })] };
 		expect(check({ used: false }, young)).toMatchObject({ recommendation: 'think' });
-		expect(check({ used: false }, young).reasons.join(' ')).toContain('new is open in 21 days');
+		expect(check({ used: false }, young).reasons.join(' ')).toContain('New is allowed in 21 days');
 		expect(check({ used: true }, young)).toMatchObject({ recommendation: 'take' });
 	});
 
@@ -134,7 +134,7 @@ describe('the check of a candidate', () => {
 	it('says plainly what a missing or zero price means', () => {
 		const untold = check({ price: null });
 		expect(untold.expectedCostPerWear).toBeNull();
-		expect(untold.reasons.join(' ')).toContain('No price is told');
+		expect(untold.reasons.join(' ')).toContain('Tell its price to see what it would cost a wear.');
 		expect(check({ price: 0 }).reasons.join(' ')).toContain('It costs nothing.');
 		expect(check({}, { wishes: [aWish({ expectedWearsPerYear: 0 })] }).expectedCostPerWear).toBeNull();
 	});
@@ -161,7 +161,7 @@ describe('the check of a candidate', () => {
 		}));
 		const { swatches } = aGarment({ id: 'x', kind: 'coat', lab: plum });
 		const result = check({ kind: 'coat', swatches }, { inspirations, wishes: [] });
-		expect(result.fills).toMatch(/^This is the .*coat of 2 pictures, which you lack\.$/);
+		expect(result.fills).toMatch(/^It is the .*coat that you lack, seen in 2 pictures\.$/);
 		expect(check({ kind: 'hat', swatches }, { inspirations, wishes: [] }).fills).toBeNull();
 	});
 });

@@ -35,10 +35,10 @@ describe('a wish', () => {
 	it('opens new, from makers you trust, only after your own waiting time', () => {
 		const [waiting] = standings([aWish({ wantedSince: '2026-02-09' })]);
 		expect(waiting).toMatchObject({ wantedDays: 29, newInDays: 1, makers: [] });
-		expect(waiting!.sentence).toContain('used; in 1 day,');
+		expect(waiting!.sentence).toContain('used. If you still want it in 1 day, look for a new one too');
 		const [ripe] = standings([aWish({ wantedSince: '2026-02-08' })]);
 		expect(ripe).toMatchObject({ wantedDays: 30, newInDays: 0, makers });
-		expect(ripe!.sentence).toContain('a real wish');
+		expect(ripe!.sentence).toContain('so your waiting time is over');
 	});
 
 	it('wanted from a day that has not come waits its whole time', () => {
@@ -68,7 +68,7 @@ describe('a wish', () => {
 		const stored = aGarment({ id: 'stored rust shirt', kind: 'shirt', lab: RUST, place: 'stored' });
 		const [standing] = standings([aWish()], { garments: [...garments, stored] });
 		expect(standing!.storedFirst).toBe('stored rust shirt');
-		expect(standing!.sentence).toContain('stored rust shirt is stored and could fill it first');
+		expect(standing!.sentence).toContain('First bring stored rust shirt back: it is stored and could do.');
 	});
 
 	it('that is answered or dropped is no longer ranked', () => {
@@ -83,14 +83,40 @@ describe('a wish', () => {
 			likely: id === 'new' ? 1 : 0,
 		}));
 		expect([first!.place, second!.place]).toEqual([1, 2]);
-		expect(first!.sentence).toMatch(/^Look for it first: you have waited for it, and it adds outfits\. /);
-		expect(second!.sentence).toMatch(/^Number 2 of 2: it may complete a picture, and it adds outfits\. /);
+		expect(first!.sentence).toMatch(/^Look for it first: you have wanted it for a while, and it would add outfits\. /);
+		expect(second!.sentence).toMatch(/^Number 2 of 2: it may complete a picture, and it would add outfits\. /);
 		const [only] = wishStandings(aSeasonInput({ wishes: wishes.slice(0, 1) }), [], () => ({
 			outfits: [4],
 			pictures: 0,
 			likely: 0,
 		}));
 		expect(only!.sentence).not.toContain('first:');
+	});
+
+	it('says that the longest wanted comes first only where that is so', () => {
+		const sentences = (...wishes: Parameters<typeof aWish>[0][]) =>
+			standings(wishes.map((wish, index) => aWish({ id: `${index}`, ...wish }))).map(({ sentence }) => sentence);
+		const longest = 'One other wish is worth about as much: the one wanted longer comes first.';
+		expect(sentences({}, { wantedSince: '2025-12-01' }).every((one) => one.includes(longest))).toBe(true);
+		for (const one of sentences({}, {})) expect(one).toContain('take whichever you find first');
+	});
+
+	it('is called cheap only where its limit is low beside the dearest', () => {
+		const reasons = (priceLimit: number) =>
+			wishStandings(
+				aSeasonInput({ wishes: [200, priceLimit].map((limit) => aWish({ id: `${limit}`, priceLimit: limit })) }),
+				[],
+				() => ({ outfits: [0], pictures: 0, likely: 0 }),
+			).find(({ wishId }) => wishId === `${priceLimit}`)!;
+		expect(reasons(50).sentence).toContain('it need not cost much');
+		expect(reasons(170).parts.price).toBeGreaterThan(0);
+		expect(reasons(170).sentence).not.toContain('it need not cost much');
+	});
+
+	it('speaks of no waiting time to somebody who waits for nothing', () => {
+		const { season } = aSeasonInput();
+		const [only] = standings([aWish({ wantedSince: '2026-03-10' })], { season: { ...season, waitingDays: 0 } });
+		expect(only!.sentence).toMatch(/ Look for it used first, then new from makers you trust\.$/);
 	});
 
 	it('of a gap holds words alone in its note, since figures change and the note stays', () => {
@@ -111,6 +137,6 @@ describe('a wish', () => {
 		expect(old.parts).toMatchObject({ pictures: 35, outfits: 5, waiting: 40 });
 		for (const one of [young, old])
 			expect(one.priority).toBe(Object.values(one.parts).reduce((sum, points) => sum + points, 0));
-		expect(old.sentence).toContain('It would make 2 pictures wearable.');
+		expect(old.sentence).toContain('With it you could wear 2 more pictures.');
 	});
 });
