@@ -153,7 +153,7 @@ describe.skipIf(!postgres.ok || !hasBrowser())('a host in a browser', () => {
 		await guest.page.getByLabel('Name').fill('Cleo');
 		await guest.page.getByRole('button', { name: 'Come in with a passkey' }).click();
 		await guest.page.getByRole('link', { name: 'My wardrobe' }).click();
-		await guest.page.getByText('You look at “My wardrobe”').waitFor();
+		await guest.page.getByText('You may look at “My wardrobe”').waitFor();
 		await isSound(guest.page);
 		await guest.context.close();
 	});

@@ -83,11 +83,14 @@ export const FIT = {
 		andOthers_other: '{{names}} und {{count}} weitere Teile',
 	},
 	loners: {
-		question: 'Passt „{{name}}“ zu etwas? Es liegt außerhalb der Palette und weit weg von dem meisten, was du hast. „{{carrier}}“ könnte es tragen: Zieh beides zusammen an, dann ist es entschieden. {{sure}}',
+		question:
+			'Passt „{{name}}“ zu etwas? Es liegt außerhalb der Palette und weit weg von dem meisten, was du hast. „{{carrier}}“ könnte es tragen: Zieh beides zusammen an, dann ist es entschieden. {{sure}}',
 		steady: 'Neue Fotos sagten sehr wahrscheinlich dasselbe.',
 		unsteady: 'Neue Fotos sagen vielleicht etwas anderes.',
 		notAlone: '„{{name}}“ liegt außerhalb der Palette, aber nicht allein: „{{carrier}}“ hat fast dieselbe Farbe.',
-		notFar: '„{{name}}“ liegt außerhalb der Palette, aber nicht weit von dem, was du hast; „{{carrier}}“ könnte es tragen.',
-		notClearly: '„{{name}}“ steht für sich, aber nicht deutlich: Neue Fotos sagen vielleicht etwas anderes. „{{carrier}}“ könnte es tragen.',
+		notFar:
+			'„{{name}}“ liegt außerhalb der Palette, aber nicht weit von dem, was du hast; „{{carrier}}“ könnte es tragen.',
+		notClearly:
+			'„{{name}}“ steht für sich, aber nicht deutlich: Neue Fotos sagen vielleicht etwas anderes. „{{carrier}}“ könnte es tragen.',
 	},
 };

@@ -1,8 +1,7 @@
 /** Where many homes are kept: signing in, letting people in, homes and sessions. */
 export const HOSTING = {
 	hosting: {
-		notSignedIn:
-			'Erwartet wurde jemand, der angemeldet ist; niemand ist es, oder die Sitzung ist zu Ende. Melde dich neu an.',
+		notSignedIn: 'Erwartet wurde, dass du angemeldet bist; du bist es nicht oder nicht mehr. Melde dich neu an.',
 		wrongSignIn:
 			'Erwartet wurden ein Name und sein Passwort; sie gehören nicht zusammen. Versuch es noch einmal oder nimm einen Passkey.',
 		wrongPasskey:
@@ -12,7 +11,7 @@ export const HOSTING = {
 		tooManyTries:
 			'Erwartet wurden weniger Versuche; es waren zu viele in kurzer Zeit. Warte eine Viertelstunde oder nimm einen Passkey.',
 		tooMuchAtOnce:
-			'Erwartet wurden weniger Anfragen zugleich, die viel Arbeit machen; deine anderen, oder die von vielen, sind noch nicht beantwortet. Frag gleich noch einmal.',
+			'Erwartet wurde weniger Arbeit auf einmal; was du oder viele andere vorhin verlangt haben, läuft noch. Versuch es gleich noch einmal.',
 		tooShort:
 			'Erwartet wurden mindestens {{least}} Zeichen für ein Passwort; {{came}} kamen. Ein Satz aus mehreren Wörtern ist leicht zu merken.',
 		tooPlain:
@@ -26,25 +25,26 @@ export const HOSTING = {
 		linkForNewcomers: 'Erwartet wurde jemand Neues für diesen Link; du bist schon hier. Gib ihn einer anderen Person.',
 		firstHome: 'Meine Garderobe',
 		onlyLooking:
-			'Erwartet wurde jemand, der hier ändern darf; du darfst nur ansehen. Bitte die Besitzerin, dich planen zu lassen.',
-		onlyOwners: 'Erwartet wurde dafür jemand, dem dieses Zuhause gehört; du bist dort zu Gast. Frag nach.',
+			'Erwartet wurde jemand, der hier ändern darf; du darfst nur ansehen. Frag, wem das Zuhause gehört, ob du mitplanen darfst.',
+		onlyOwners: 'Erwartet wurde dafür jemand, dem dieses Zuhause gehört; du bist dort zu Gast. Frag, wem es gehört.',
 		mostHomes: 'Erwartet wurden höchstens {{most}} Zuhause einer Person; du hast so viele. Entferne zuerst eins.',
 		lastOwner:
-			'Erwartet wurde jemand anderes, dem es auch gehört, oder ein Gast; die letzte Besitzerin bleibt. Entferne stattdessen das Zuhause.',
+			'Erwartet wurde jemand anderes, dem es auch gehört, oder ein Gast; eine Person muss bleiben, der es gehört. Entferne stattdessen das Zuhause.',
 		lastPasskey:
 			'Erwartet wurde ein anderer Weg, dich anzumelden; dieser Passkey ist dein einziger. Setz zuerst ein Passwort oder füg einen hinzu.',
 		signInAgain:
 			'Erwartet wurde eine Anmeldung in der letzten Stunde; deine ist älter. Melde dich ab und wieder an und ändere dann, womit du dich anmeldest.',
-		noText: 'Erwartet wurden Zeichen, die sich schreiben lassen; es kam eines, das keines ist.',
+		noText: 'Erwartet wurden Zeichen, die sich speichern lassen; eines lässt sich nicht speichern. Lass es weg.',
 		wrongOldPassword: 'Erwartet wurde dein jetziges Passwort; ein anderes kam. Nichts wurde geändert.',
 		hostStays: 'Erwartet wurde jemand anderes; wer dies hier betreibt, bleibt.',
-		stopping: 'Erwartet wurde ein Server, der Anfragen nimmt; dieser hält gerade an. Gleich antwortet ein anderer.',
+		stopping:
+			'Erwartet wurde, dass Dyelot arbeitet; hier hält es gerade an. Versuch es gleich noch einmal: Dann antwortet ein anderer Teil.',
 		elsewhere:
-			'Erwartet wurde eine Antwort des Ortes, an dem alles liegt; gerade kommt keine. Nichts Beantwortetes ist verloren: Versuch es gleich noch einmal.',
+			'Erwartet wurde eine Antwort des Ortes, an dem alles liegt; gerade kommt keine. Nichts, was du gespeichert hast, ist verloren: Versuch es gleich noch einmal.',
 	},
 	doorway: {
 		signIn: 'Anmelden',
-		signInPurpose: 'Deine Garderobe liegt hier neben anderen. Jede sehen nur die, die ihre Besitzerin hereinlässt.',
+		signInPurpose: 'Deine Garderobe liegt hier neben anderen. Nur wen du hereinlässt, sieht sie.',
 		withPasskey: 'Mit Passkey anmelden',
 		passkeyHint: 'Der Schlüssel, den dein Telefon oder Rechner aufbewahrt; Finger, Gesicht oder PIN öffnet ihn.',
 		orPassword: 'Oder mit Name und Passwort',
@@ -72,7 +72,8 @@ export const HOSTING = {
 		nameOfHome: 'Name des Zuhauses',
 		makeHome: 'Anlegen',
 		bringHome: 'Ein Zuhause mitbringen',
-		bringPurpose: 'Das Archiv, das „Alles als ein Archiv“ gibt, von einem Rechner oder von anderswo.',
+		bringPurpose:
+			'Das Archiv, das „Alles als ein Archiv“ gibt, von deinem eigenen Rechner oder von einem anderen Ort wie diesem.',
 		archive: 'Archiv (.tar)',
 		bring: 'Mitbringen',
 		bringing: 'Unterwegs …',
@@ -81,19 +82,19 @@ export const HOSTING = {
 		member: 'Person',
 		may: 'Darf',
 		since: 'Seit',
-		putOut: 'Hinausbitten',
-		putOutNamed: '{{name}} hinausbitten',
+		putOut: 'Entfernen',
+		putOutNamed: '{{name}} aus diesem Zuhause entfernen',
 		leave: 'Verlassen',
 		leaveNamed: '{{home}} verlassen',
 		letPlan: 'Ein Link, der jemanden mitplanen lässt',
 		letLook: 'Ein Link, der jemanden ansehen lässt',
-		linkOnce: 'Gib diesen Link einer Person. Er gilt einmal und einen Tag lang; er steht nur jetzt hier.',
+		linkOnce: 'Gib diesen Link einer Person. Er gilt einmal, einen Tag lang. Er steht nur jetzt hier: Kopier ihn.',
 		link: 'Link',
 		copy: 'Kopieren',
 		copied: 'Kopiert',
 		rename: 'Name dieses Zuhauses',
 		takeAlong: 'Mitnehmen',
-		takeAlongHow: 'Alles als ein Archiv, für einen eigenen Rechner oder anderswohin',
+		takeAlongHow: 'Alles als ein Archiv, für deinen eigenen Rechner oder einen anderen Ort wie diesen',
 		removeHome: 'Dieses Zuhause entfernen',
 		removeHomeHow:
 			'Mit allen Fotos, Kleidern und Saisons, für immer. Nimm es vorher mit. Tipp zur Sicherheit seinen Namen.',
@@ -107,7 +108,7 @@ export const HOSTING = {
 		removePersonHow:
 			'{{name}} geht, mit jedem Zuhause, das sonst niemandem gehört, für immer. Tipp zur Sicherheit den Namen.',
 		account: 'Du',
-		accountPurpose: 'Angemeldet als {{name}}. Hier steht, wo du angemeldet bist und womit.',
+		accountPurpose: 'Angemeldet als {{name}}. Hier siehst du, wo du angemeldet bist und womit.',
 		sessions: 'Wo du angemeldet bist',
 		device: 'Gerät',
 		signedIn: 'Angemeldet',
@@ -116,7 +117,7 @@ export const HOSTING = {
 		end: 'Abmelden',
 		endNamed: '{{device}}, angemeldet {{at}}, abmelden',
 		endOthers: 'Überall sonst abmelden',
-		endsAlone: 'Nach 14 Tagen ohne Gebrauch endet eine Sitzung von selbst, und 90 Tage nach ihrem Beginn.',
+		endsAlone: 'Nach 14 Tagen ohne Gebrauch wirst du abgemeldet, spätestens 90 Tage nach der Anmeldung.',
 		passkeys: 'Passkeys',
 		noPasskeys: 'Noch keiner.',
 		addPasskey: 'Einen Passkey hinzufügen',
@@ -124,10 +125,10 @@ export const HOSTING = {
 		removePasskeyNamed: 'Den Passkey von {{device}}, hinzugefügt {{at}}, entfernen',
 		oldPassword: 'Jetziges Passwort',
 		newPassword: 'Neues Passwort',
-		setPassword: 'Setzen',
-		passwordSet: 'Gesetzt. Überall sonst bist du abgemeldet.',
+		setPassword: 'Neues Passwort setzen',
+		passwordSet: 'Das neue Passwort gilt. Überall sonst bist du abgemeldet.',
 		signOut: 'Abmelden',
-		lookingOnly: 'Du siehst dir „{{home}}“ an; was du hier änderst, bleibt nicht.',
+		lookingOnly: 'Du darfst dir „{{home}}“ ansehen, nicht ändern: Frag, wem es gehört, ob du mitplanen darfst.',
 		where: 'Zuhause',
 	},
 	hostCommands: {

@@ -8,7 +8,8 @@ export const REPORTS = {
 			'Gewünscht war ein Mantel oder eine Jacke für kalte Tage mit {{degrees}} Grad; nichts Wählbares ist so warm.',
 		keptNotWarm:
 			'Gewünscht war ein Mantel oder eine Jacke für kalte Tage mit {{degrees}} Grad; was bleiben muss, nimmt alle Plätze ein, und nichts davon ist so warm.',
-		lastCoat: '„{{name}}“ passt nicht zur Palette, aber nichts anderes ist warm genug für kalte Tage mit {{degrees}} Grad: Es bleibt, bis du einen passenden Mantel findest. Mach daraus einen Wunsch.',
+		lastCoat:
+			'„{{name}}“ passt nicht zur Palette, aber nichts anderes ist warm genug für kalte Tage mit {{degrees}} Grad: Es bleibt, bis du einen passenden Mantel findest. Mach daraus einen Wunsch.',
 		gone: 'Ein Kleidungsstück, das bleiben muss, ist nicht mehr da.',
 		notHere: '„{{name}}“ muss bleiben, ist aber {{place}}: Es ist nicht dabei. Hänge es zurück auf die Stange.',
 		both: '„{{name}}“ soll bleiben und nie dabei sein; es bleibt, denn du kannst es noch herausnehmen.',

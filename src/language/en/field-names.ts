@@ -121,7 +121,7 @@ export const FIELD_NAMES = {
 		response: 'answer of the passkey',
 		token: 'secret of the link',
 		passkey: 'passkey',
-		old: 'password of now',
+		old: 'present password',
 		home: 'home',
 		person: 'person',
 		body: 'what was sent',

@@ -86,7 +86,7 @@ describe('a line-up', () => {
 			{ ...input, garments },
 			wanting({ top: 2 }, { mustKeep: ['linen shirt'] }),
 		);
-		expect(problems).toContain('linen shirt must be kept, though it is for summer, not spring.');
+		expect(problems).toContain('linen shirt must be kept, but it is for summer, not spring.');
 		expect(garmentIds).toContain('linen shirt');
 	});
 
