@@ -1,6 +1,7 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util';
 import { say } from '../language/speak.ts';
 import { COMMANDS, type CommandName, type CommandWords, type OptionWords } from './command-words.ts';
+import { placeholder } from './placeholder.ts';
 import { UsageError } from './usage.ts';
 
 type Value<Option extends OptionWords> = Option extends { readonly value: string }
@@ -37,7 +38,7 @@ function checkOption(command: CommandName, name: string, rawName: string, value:
 		throw new UsageError(say('cli.noOption', { command, known: taken.join(', '), received: rawName }), command);
 	}
 	if (option.value !== undefined && (value === undefined || value.trim() === ''))
-		throw new UsageError(say('cli.noValue', { value: option.value, option: name }), command);
+		throw new UsageError(say('cli.noValue', { value: placeholder(option.value), option: name }), command);
 	if (option.value === undefined && value !== undefined)
 		throw new UsageError(say('cli.valueToo', { option: name, value }), command);
 }
@@ -55,8 +56,8 @@ function checkRest(command: CommandName, rest: readonly string[]): void {
 		most === 0
 			? say('cli.onlyOptions')
 			: most === 1
-				? say('cli.oneOf', { what: takes })
-				: say('cli.someOf', { what: takes.replace('...', '') });
+				? say('cli.oneOf', { what: placeholder(takes) })
+				: say('cli.someOf', { what: placeholder(takes.replace('...', '')) });
 	throw new UsageError(say('cli.words', { expected, command, received }), command);
 }
 

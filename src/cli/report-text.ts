@@ -1,6 +1,7 @@
 import { dayText } from '../language/numbers.ts';
 import { say } from '../language/speak.ts';
 import type { Report } from '../wardrobe/season/report.ts';
+import type { Wish } from '../wardrobe/words/wish.ts';
 import { textOfPalette } from './commands/palette.ts';
 
 const heading = (text: string) => `\n${text}\n${'-'.repeat(text.length)}`;
@@ -8,8 +9,9 @@ const heading = (text: string) => `\n${text}\n${'-'.repeat(text.length)}`;
 /** Twins and pieces too close to tell apart that the terminal's report names. */
 const TWINS_TOLD = 6;
 
-/** The season's report for a terminal: the same numbers and sentences as the page. */
-export function textOfReport(report: Report): string {
+/** The season's report for a terminal: the same numbers and sentences as the page. `wished`: the season's wishes, which have the names. */
+export function textOfReport(report: Report, wished: readonly Pick<Wish, 'id' | 'name'>[]): string {
+	const wishNames = new Map(wished.map(({ id, name }) => [id, name]));
 	const { season, palette, held, garments, loners, gaps, wishes, lookBack } = report;
 	const fits = garments.map(({ name, fit, partnerCount, sorting }) => {
 		const range = say('reportText.range', { low: Math.round(fit.low), high: Math.round(fit.high) });
@@ -40,7 +42,7 @@ export function textOfReport(report: Report): string {
 		...(gaps.length > 0 ? gaps.map(({ sentence }) => `  ${sentence}`) : [`  ${say('cli.none')}`]),
 		heading(say('reportText.wishes')),
 		...(wishes.length > 0
-			? wishes.map(({ sentence, priority }) => `  ${String(priority).padStart(3)}  ${sentence}`)
+			? wishes.map(({ wishId, sentence }) => `  ${wishNames.get(wishId)}: ${sentence}`)
 			: [`  ${say('cli.none')}`]),
 		heading(say('reportText.lookBack')),
 		`  ${lookBack.sentence}`,

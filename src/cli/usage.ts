@@ -1,5 +1,6 @@
 import { say } from '../language/speak.ts';
 import { COMMAND_NAMES, COMMANDS, type CommandName, type CommandWords, type OptionWords } from './command-words.ts';
+import { placeholder } from './placeholder.ts';
 
 /** A call that cannot be understood; the command ends with status 2 and shows how `command` is called (null = all of them). */
 export class UsageError extends Error {
@@ -13,7 +14,7 @@ export class UsageError extends Error {
 
 const WIDTH = 78;
 
-const optionWords = (name: string, { value }: OptionWords) => `--${name}${value ? ` ${value}` : ''}`;
+const optionWords = (name: string, { value }: OptionWords) => `--${name}${value ? ` ${placeholder(value)}` : ''}`;
 
 /** Folded at blanks so that no line is longer than a narrow terminal. */
 function folded(text: string, indent: string): string {
@@ -31,7 +32,7 @@ const callOf = (name: CommandName): string => {
 	const switches = Object.entries(options).map(
 		([option, words]) => `[${optionWords(option, words)}]${words.several ? '...' : ''}`,
 	);
-	return ['dyelot', name, takes, ...switches].filter((word) => word !== '').join(' ');
+	return ['dyelot', name, placeholder(takes), ...switches].filter((word) => word !== '').join(' ');
 };
 
 /** What `dyelot COMMAND --help` prints. */

@@ -38,7 +38,8 @@ describe('the language of the command line', () => {
 
 	it('is taken before or after the command, and refusals come in it', async () => {
 		expect(await runCli(['--language', 'de', 'read'])).toBe(2);
-		expect(out.join('\n')).toContain('Erwartet wurde');
+		expect(out.join('\n')).toContain('Erwartet wurde einmal oder mehrmals FOTO für „read“');
+		expect(out.join('\n')).toContain('dyelot read FOTO... [--shades N]');
 		expect(await runCli(['check', '--language', 'de'])).toBe(2);
 	});
 

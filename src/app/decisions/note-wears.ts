@@ -1,4 +1,5 @@
 import { keepDay, keptWords } from '../../language/kept-sentence.ts';
+import { dayText } from '../../language/numbers.ts';
 import { say } from '../../language/speak.ts';
 import type { Asked } from '../../store/store.ts';
 import type { Wear } from '../../wardrobe/words/wear.ts';
@@ -15,7 +16,8 @@ export function noteWears(
 ): Promise<{ added: number }> {
 	const today = todayOf(services);
 	const tooLate = wears.find(({ on }) => on > today);
-	if (tooLate) throw new UserError('bad-request', say('refusals.wearLater', { today, day: tooLate.on }));
+	if (tooLate)
+		throw new UserError('bad-request', say('refusals.wearLater', { today: dayText(today), day: dayText(tooLate.on) }));
 	return decide(services, asked, async (home) => {
 		const names = new Map<string, string>();
 		for (const id of new Set(wears.map(({ garmentId }) => garmentId)))

@@ -21,8 +21,9 @@ export async function demoCommand(words: readonly string[]): Promise<number> {
 		try {
 			if (!values.json) console.error(say('cli.readingDemo'));
 			const season = await loadDemo(services, UNASKED);
-			const report = seasonReport(await loadSeasonInput(services, season));
-			console.log(values.json ? spokenJson(JSON.stringify(report)) : spoken(textOfReport(report)));
+			const input = await loadSeasonInput(services, season);
+			const report = seasonReport(input);
+			console.log(values.json ? spokenJson(JSON.stringify(report)) : spoken(textOfReport(report, input.wishes)));
 			return 0;
 		} finally {
 			await services.close();

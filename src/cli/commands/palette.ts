@@ -1,6 +1,6 @@
 import { say } from '../../language/speak.ts';
 import { derivePalette } from '../../wardrobe/palette/palette.ts';
-import { colourWord, type Palette, type PaletteColour } from '../../wardrobe/words/palette-colour.ts';
+import { colourWord, PALETTE_ROLES, type Palette, type PaletteColour } from '../../wardrobe/words/palette-colour.ts';
 import type { Reading } from '../../wardrobe/words/reading.ts';
 import { parsedWords } from '../parsed-words.ts';
 import { readInOrder } from '../read-photos.ts';
@@ -24,16 +24,17 @@ function surenessOf({ photos, firmness, origin }: PaletteColour): string {
 	const seen = say('counts.inPictures', { count: photos });
 	// A board of one picture cannot be resampled: nothing can be said of firmness.
 	if (firmness >= 0.5 || (photos <= 1 && firmness === 0)) return seen;
-	return say('cli.tentative', { seen, percent: Math.round(firmness * 100) });
+	return say('cli.tentative', { seen });
 }
 
 /** One line a colour, for people. */
 export function textOfPalette(palette: Palette): string {
+	const width = Math.max(...PALETTE_ROLES.map((role) => say(`roles.${role}`).length));
 	return palette.colours
 		.map((colour) => {
 			const { lab, weight, role, name } = colour;
 			const shown = lab.map((n) => n.toFixed(1).padStart(6)).join('');
-			return `  ${role.padEnd(6)} ${String(Math.round(weight * 100)).padStart(3)} %  L*a*b*${shown}  ${colourWord(colour)} (${name}), ${surenessOf(colour)}`;
+			return `  ${say(`roles.${role}`).padEnd(width)} ${String(Math.round(weight * 100)).padStart(3)} %  L*a*b*${shown}  ${colourWord(colour)} (${name}), ${surenessOf(colour)}`;
 		})
 		.join('\n');
 }

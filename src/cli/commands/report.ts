@@ -28,8 +28,9 @@ export async function reportCommand(words: readonly string[]): Promise<number> {
 					: say('cli.noSeason', { known: names }),
 			);
 		}
-		const report = seasonReport(await loadSeasonInput({ store: home.store, now }, season));
-		console.log(values.json ? spokenJson(JSON.stringify(report)) : spoken(textOfReport(report)));
+		const input = await loadSeasonInput({ store: home.store, now }, season);
+		const report = seasonReport(input);
+		console.log(values.json ? spokenJson(JSON.stringify(report)) : spoken(textOfReport(report, input.wishes)));
 		return 0;
 	} finally {
 		await home.close();

@@ -37,6 +37,15 @@ export const CLI = {
 		usage:
 			"dyelot: real colours from photos, and a small seasonal wardrobe judged by them.\nNothing leaves this machine.\n\n{{summaries}}\n\n  dyelot COMMAND --help    what a command takes, with an example\n  dyelot --version         the program's version\n  --language LANGUAGE      en-GB, en-US or de; left out: as the terminal is set\n\nX,Y are pixels of the upright picture. A colour on a screen is not the cloth.\nExit status: 0 all went well, 1 a photo or task failed, 2 the call was wrong.",
 	},
+	placeholders: {
+		FOLDER: 'FOLDER',
+		FILE: 'FILE',
+		PLACE: 'PLACE',
+		NAME: 'NAME',
+		ADDRESS: 'ADDRESS',
+		PHOTO: 'PHOTO',
+		KIND: 'KIND',
+	},
 	cli: {
 		noCommand: 'Expected a command ({{commands}}); received "{{received}}".',
 		noLanguage: 'Expected a language ({{known}}) after --language; received "{{received}}".',
@@ -57,7 +66,7 @@ export const CLI = {
 		caution: '  A colour on a screen is not the cloth: look at the piece in daylight before you buy.',
 		readingDemo: 'Reading the demo pictures ...',
 		byHand: 'added by hand',
-		tentative: '{{seen}}, tentative: {{percent}} % of resampled boards bring it back',
+		tentative: '{{seen}}, tentative: other pictures might not bring it back',
 		photoNotRead: '{{photo}}\n  not read: {{message}}\n',
 		scene: 'a scene: the whole frame counts',
 		ofFrame: '{{percent}} % of the frame',

@@ -205,7 +205,7 @@ export const SEASON = {
 		answersAll: 'Nothing you have is of its colour.',
 		answersMost: 'You have too little of its colour.',
 		answersSome: 'You could do with a little more of its colour.',
-		wornAs: 'Your pictures wear it mostly as: {{piece}}.',
+		wornAs: 'Your pictures wear it as: {{piece}}.',
 		fromPictures: 'As your pictures wear it.',
 		serves: 'It serves {{parts}}.',
 		stored: 'First bring {{name}} back: it is stored and could do.',
