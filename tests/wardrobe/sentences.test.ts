@@ -20,8 +20,8 @@ const TOLD: readonly (readonly [judgement: string, data: string, english: string
 	[
 		'fit, unsure',
 		'a grey-oat shirt in bad light',
-		'100 % of it is some way from oat. Unsure, likely near: the photo leaves room for anything from off to fitting (the lamp is unknown). Look at it in daylight.',
-		'100 % davon liegt ein Stück weg von Oat. Unsicher, wohl nahe dran: Das Foto lässt Raum für alles von unpassend bis passend (the lamp is unknown). Schau es bei Tageslicht an.',
+		'100 % of it is some way from oat. Unsure, likely near: by the photo it may be anything from off to fitting (the lamp is unknown). Look at it in daylight.',
+		'100 % davon liegt ein Stück weg von Oat. Unsicher, wohl nahe dran: Nach dem Foto kann es alles von unpassend bis passend sein (the lamp is unknown). Schau es bei Tageslicht an.',
 	],
 	[
 		'fit, no palette',

@@ -17,7 +17,7 @@ export const FIT = {
 		fits: 'Es passt.',
 		nearVerdict: 'Es liegt nahe an der Palette, nicht darin.',
 		off: 'Es passt nicht zur Palette.',
-		unsure: 'Unsicher, {{likely}}: Das Foto lässt Raum für {{range}}{{why}}. Schau es bei Tageslicht an.',
+		unsure: 'Unsicher, {{likely}}: Nach dem Foto kann es {{range}} sein{{why}}. Schau es bei Tageslicht an.',
 		why: ' ({{reason}})',
 		offOrNear: 'unpassend oder nahe dran',
 		anything: 'alles von unpassend bis passend',

@@ -17,7 +17,7 @@ export const FIT = {
 		fits: 'It fits.',
 		nearVerdict: 'It is near the palette, not in it.',
 		off: 'It is off the palette.',
-		unsure: 'Unsure, {{likely}}: the photo leaves room for {{range}}{{why}}. Look at it in daylight.',
+		unsure: 'Unsure, {{likely}}: by the photo it may be {{range}}{{why}}. Look at it in daylight.',
 		why: ' ({{reason}})',
 		offOrNear: 'off or near',
 		anything: 'anything from off to fitting',
