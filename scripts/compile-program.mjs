@@ -13,6 +13,7 @@ const PROGRAMS = [
 	'cli/run-cli',
 	'app/prove-worker',
 	'app/beside/worker',
+	'app/beside/judge-worker',
 	'photo/readers/reader-process',
 	'photo/readers/worker',
 ];

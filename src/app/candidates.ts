@@ -1,6 +1,5 @@
 import type { HomeReads } from '../store/store.ts';
 import type { CandidateCheck } from '../wardrobe/wishes/candidate.ts';
-import { checkCandidate } from '../wardrobe/wishes/candidate-check.ts';
 import type { CandidateDetails } from '../wardrobe/words/wish.ts';
 import { foundIn } from './found-in.ts';
 import { loadSeasonInput } from './load-season.ts';
@@ -13,9 +12,8 @@ export async function candidatesOf(home: HomeReads, seasonId: string): Promise<C
 }
 
 /** What speaks for and against a piece found for sale. */
-export async function candidateCheckOf({ store, now }: Services, id: string): Promise<CandidateCheck> {
+export async function candidateCheckOf({ store, now, judge }: Services, id: string): Promise<CandidateCheck> {
 	const details = await foundIn(store.candidates, 'candidate')(id);
 	const season = await foundIn(store.seasons, 'season')(details.seasonId);
-	const input = await loadSeasonInput({ store, now }, season);
-	return checkCandidate(input.candidates.find((one) => one.id === id)!, input);
+	return judge('candidate', await loadSeasonInput({ store, now }, season), id);
 }

@@ -1,5 +1,5 @@
 import type { HomeReads } from '../store/store.ts';
-import { type Report, seasonReport } from '../wardrobe/season/report.ts';
+import type { Report } from '../wardrobe/season/report.ts';
 import { appearanceOf } from '../wardrobe/words/appearance.ts';
 import { EMPTY_PALETTE, type Palette } from '../wardrobe/words/palette-colour.ts';
 import { withWordsApart } from '../wardrobe/words/palette-words.ts';
@@ -86,10 +86,7 @@ export async function loadSeasonInput(
 }
 
 /** The season's whole report. */
-export async function reportOf(
-	services: Pick<Services, 'now'> & { readonly store: HomeReads },
-	seasonId: string,
-): Promise<Report> {
+export async function reportOf(services: Pick<Services, 'now' | 'store' | 'judge'>, seasonId: string): Promise<Report> {
 	const season = await foundIn(services.store.seasons, 'season')(seasonId);
-	return seasonReport(await loadSeasonInput(services, season));
+	return services.judge('report', await loadSeasonInput(services, season), null);
 }

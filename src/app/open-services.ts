@@ -6,9 +6,11 @@ import { writeBackup } from '../store/backup.ts';
 import { INCOMING_FOLDER, receiveFile } from '../store/incoming-file.ts';
 import { openHome } from '../store/open-home.ts';
 import type { Store } from '../store/store.ts';
+import { createJudgeBeside } from './beside/judge-beside.ts';
 import { workBeside } from './beside/work-beside.ts';
 import { createEventHub } from './events.ts';
 import { followPhotos } from './follow-photos.ts';
+import { judgeHere } from './judging.ts';
 import { keepToldPieces } from './keep-told-pieces.ts';
 import { noteGaps } from './note-gaps.ts';
 import { createPhotoJobs } from './photo-jobs.ts';
@@ -38,6 +40,9 @@ const openSharing = (store: Store, { log }: OpenSettings, now: () => Date): Prom
 		report: (error) => log(say('refusals.faultOfDevice', { error: String(error) })),
 	});
 
+/** A thread that judges is kept for the next season of the same batch. */
+const GONE_AFTER_MS = 1000;
+
 /** Everything that the program does its work with, over one opened home. Photos that waited when it was closed are read now. */
 export async function openServices(settings: OpenSettings): Promise<Services & { close(): Promise<void> }> {
 	const now = () => new Date();
@@ -45,6 +50,8 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 	const { store } = home;
 	const pool = settings.pool ?? createReaderPool({ voice: () => 'kept' });
 	const events = createEventHub();
+	// What nobody asked for. Started only where it is large, and gone soon after.
+	const beside = createJudgeBeside({ threads: 1, warmMs: GONE_AFTER_MS });
 	const following = followPhotos(store, events, (id) => jobs.enqueue(id));
 	const jobs = createPhotoJobs({
 		store,
@@ -59,7 +66,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		},
 		onAllRead: async () => {
 			await following.followGroundsRead();
-			await noteGaps({ store, events, now });
+			await noteGaps({ store, events, now, judge: beside.judge });
 		},
 		report: (error) => settings.log(say('refusals.faultOfPhoto', { error: String(error) })),
 	});
@@ -71,6 +78,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 		jobs,
 		events,
 		sharing: settings.share ? await openSharing(store, settings, now) : null,
+		judge: judgeHere,
 		beside: workBeside(settings.homePath, { events, enqueue: (id) => jobs.enqueue(id) }),
 		backup: async (to) => {
 			for (const path of await writeBackup(settings.homePath, to))
@@ -86,6 +94,7 @@ export async function openServices(settings: OpenSettings): Promise<Services & {
 			await jobs.cancelWaiting();
 			await jobs.close();
 			await pool.close();
+			await beside.close();
 			await home.close();
 		},
 	};

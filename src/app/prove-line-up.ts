@@ -5,7 +5,7 @@ import { columnOf, lineUpModel } from '../wardrobe/line-up/line-up-model.ts';
 import { bestSet } from '../wardrobe/line-up/line-up-search.ts';
 import { type LineUpRequest, lineUpSetup } from '../wardrobe/line-up/line-up-setup.ts';
 import type { SeasonInput } from '../wardrobe/words/season-input.ts';
-import type { ProofAnswer, ProofTask } from './prove-worker.ts';
+import type { ProofAnswer, ProofTask } from './proof-task.ts';
 
 /** Long enough for nearly all wardrobes of 60 garments (4 to 11 s measured); larger ones get a bound. */
 const PROOF_SECONDS = 15;

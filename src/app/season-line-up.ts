@@ -1,13 +1,12 @@
 import type { HomeReads } from '../store/store.ts';
-import { buildLineUp, type LineUpResult } from '../wardrobe/line-up/line-up.ts';
+import type { LineUpResult } from '../wardrobe/line-up/line-up.ts';
 import type { LineUpRequest } from '../wardrobe/line-up/line-up-setup.ts';
-import { swapsFor } from '../wardrobe/line-up/swaps.ts';
-import { type WhatIf, whatIf } from '../wardrobe/line-up/what-if.ts';
+import type { swapsFor } from '../wardrobe/line-up/swaps.ts';
+import type { WhatIf, whatIf } from '../wardrobe/line-up/what-if.ts';
 import type { LineUpChoice, Season } from '../wardrobe/words/season.ts';
 import { idsIn, lineUpOf } from './chosen-set.ts';
 import { foundIn } from './found-in.ts';
 import { loadSeasonInput } from './load-season.ts';
-import { proveLineUp } from './prove-line-up.ts';
 import { refuseUnknownGarments } from './refuse-unknown.ts';
 import type { Services } from './services.ts';
 
@@ -42,7 +41,8 @@ export async function builtLineUp(
 	const season = await seasonFor(services, seasonId, [...garmentIds, ...idsIn(wanted)]);
 	const input = await loadSeasonInput(services, season);
 	const request: LineUpRequest = { quotas: season.quotas, targetCount: season.targetCount, ...wanted };
-	return prove ? proveLineUp(input, request, { garmentIds, signal }) : buildLineUp(input, request);
+	const { judge } = services;
+	return prove ? judge('proof', input, { request, garmentIds }, signal) : judge('lineUp', input, request, signal);
 }
 
 /** What would become of a set with some garments less and some more. */
@@ -52,11 +52,11 @@ export async function lineUpIf(
 	change: Parameters<typeof whatIf>[1],
 ): Promise<WhatIf> {
 	const season = await seasonFor(services, seasonId, [...change.garmentIds, ...change.remove, ...change.add]);
-	return whatIf(await loadSeasonInput(services, season), change);
+	return services.judge('whatIf', await loadSeasonInput(services, season), change);
 }
 
 /** What the set would be with each garment that could stand in for one of it. */
 export async function swapsInLineUp(services: Services, seasonId: string, asked: Parameters<typeof swapsFor>[1]) {
 	const season = await seasonFor(services, seasonId, [...asked.garmentIds, asked.garmentId]);
-	return swapsFor(await loadSeasonInput(services, season), asked);
+	return services.judge('swaps', await loadSeasonInput(services, season), asked);
 }

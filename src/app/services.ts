@@ -6,6 +6,7 @@ import type { Light } from '../wardrobe/words/light.ts';
 import type { Reading } from '../wardrobe/words/reading.ts';
 import type { LargeWork } from './beside/large-work.ts';
 import type { EventHub } from './events.ts';
+import type { Judge } from './judging.ts';
 import type { PhotoJobs } from './photo-jobs.ts';
 import type { RestoreHome } from './restore-home.ts';
 import type { Sharing } from './sharing.ts';
@@ -20,6 +21,8 @@ export type Services = {
 	readonly sharing: Sharing | null;
 	/** Does large work in a thread of its own and gives its answer; null where the store is not on local disk. */
 	readonly beside: ((work: LargeWork) => Promise<unknown>) | null;
+	/** Works out what is asked of a season; where many share the program, what is large in a thread. */
+	readonly judge: Judge;
 	/** Writes the whole home as one archive; null where the store is not on local disk. */
 	readonly backup: ((to: NodeJS.WritableStream) => Promise<void>) | null;
 	/** Goes back to an archive; null where that cannot be done while the program runs. */

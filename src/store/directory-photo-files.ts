@@ -1,4 +1,4 @@
-import { readFile, rm, stat } from 'node:fs/promises';
+import { readFile, rm, rmdir, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { moveDurably, writeDurably } from './durable-write.ts';
 import { filesBelow } from './files-below.ts';
@@ -35,6 +35,10 @@ export function directoryPhotoFiles(root: string): PhotoFiles {
 		},
 		async removeAll() {
 			for (const folder of ['photos', 'derived']) await rm(join(root, folder), { recursive: true, force: true });
+			await rmdir(root).catch((error: NodeJS.ErrnoException) => {
+				// Never made, or it holds more than photos.
+				if (error.code !== 'ENOENT' && error.code !== 'ENOTEMPTY') throw error;
+			});
 		},
 	};
 }

@@ -1,6 +1,7 @@
 import { copyFileSync, existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { createEventHub } from '../../src/app/events.ts';
+import { judgeHere } from '../../src/app/judging.ts';
 import type { Services } from '../../src/app/services.ts';
 import { buildApp } from '../../src/server/app.ts';
 import { ownEntrance } from '../../src/server/entrance.ts';
@@ -44,6 +45,7 @@ export async function openStage() {
 		jobs: { enqueue: async () => {}, cancelWaiting: async () => [], settled: async () => {}, close: async () => {} },
 		events: createEventHub(),
 		sharing: null,
+		judge: judgeHere,
 		beside: null,
 		backup: null,
 		restore: null,

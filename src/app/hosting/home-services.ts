@@ -14,7 +14,7 @@ export class HomeGoneError extends Error {}
 
 /** What one home of many is worked with. Throws {@link HomeGoneError}. */
 export async function openHomeServices(shared: Shared, homeId: string): Promise<Services> {
-	const { database, queue, pool, filesOf, workFolder, now, newId } = shared;
+	const { database, queue, pool, judge, filesOf, workFolder, now, newId } = shared;
 	if (!(await isHome(database.accounts, homeId))) throw new HomeGoneError();
 	const files = filesOf(homeId);
 	const { store, findings } = await openHomeStore(database, homeId, files, now);
@@ -25,6 +25,7 @@ export async function openHomeServices(shared: Shared, homeId: string): Promise<
 	return {
 		store,
 		pool,
+		judge,
 		jobs,
 		events,
 		sharing: null,

@@ -1,13 +1,15 @@
 import { randomUUID } from 'node:crypto';
-import { createReaderPool } from '../../photo/readers/pool.ts';
+import { createReaderPool, readerThreads } from '../../photo/readers/pool.ts';
 import type { AccountsDatabase } from '../../store/postgres/accounts/tables.ts';
 import { openDatabase } from '../../store/postgres/database.ts';
 import { type Notices, openNotices } from '../../store/postgres/notices.ts';
 import { openPhotoQueue } from '../../store/postgres/photo-queue.ts';
+import { createJudgeBeside } from '../beside/judge-beside.ts';
 import type { Services } from '../services.ts';
 import { openHomeServices } from './home-services.ts';
 import { createHostedEvents } from './hosted-events.ts';
 import type { HostSettings, Shared } from './shared.ts';
+import { clearWorkFolder } from './work-folder.ts';
 
 /** Everything that a process works with where many homes are kept. */
 export type Host = Shared & {
@@ -92,11 +94,13 @@ async function openParts(settings: HostSettings, kept: <T extends Part>(part: T)
 	};
 	notices = kept(await openNotices({ connectionString, onNotice: events.heard, onGap, report }));
 	const pool = kept(createReaderPool({ threads: settings.threads, voice: () => 'kept' }));
+	const { judge } = kept(createJudgeBeside({ threads: readerThreads() }));
 	// Last, to be closed first: it finishes what is being read, which the others are needed for.
 	const queue = kept(
 		await openPhotoQueue({ connectionString, report, ...(expireSeconds === undefined ? {} : { expireSeconds }) }),
 	);
 	const own = { inBackground: background.start, now: () => new Date(), newId: randomUUID };
-	const shared: Shared = { ...settings, database, queue, pool, events, ...own };
+	background.start(clearWorkFolder(settings.workFolder, own.now()));
+	const shared: Shared = { ...settings, database, queue, pool, judge, events, ...own };
 	return { ...shared, accounts: database.accounts, homeServices: homes.get, forget: homes.forget };
 }

@@ -2,6 +2,7 @@ import type { ReaderPool } from '../../photo/readers/pool.ts';
 import type { PhotoFiles } from '../../store/photo-files.ts';
 import type { HostedDatabase } from '../../store/postgres/database.ts';
 import type { PhotoQueue } from '../../store/postgres/photo-queue.ts';
+import type { Judge } from '../judging.ts';
 import type { HostedEvents } from './hosted-events.ts';
 
 /** Where many homes are kept, and how this process works with them. */
@@ -29,6 +30,7 @@ export type Shared = HostSettings & {
 	readonly database: HostedDatabase;
 	readonly queue: PhotoQueue;
 	readonly pool: ReaderPool;
+	readonly judge: Judge;
 	readonly events: HostedEvents;
 	/** Lets work go on that no request waits for; its faults are reported, and closing waits for it. */
 	readonly inBackground: (work: Promise<void>) => void;

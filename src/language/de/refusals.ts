@@ -30,6 +30,8 @@ export const REFUSALS = {
 			'Erwartet wurden die 8 Ziffern, die der Rechner zum Koppeln dieses Geräts zeigt; gegeben wurden andere. {{count}} Versuch bleibt.',
 		codeWrong_other:
 			'Erwartet wurden die 8 Ziffern, die der Rechner zum Koppeln dieses Geräts zeigt; gegeben wurden andere. {{count}} Versuche bleiben.',
+		tooLongToJudge:
+			'Erwartet wurde eine Saison, die sich in {{seconds}} Sekunden beurteilen lässt; dafür ist hier zu viel. Leg in den Papierkorb, was dir nicht mehr gehört, und frag noch einmal.',
 		tooManyPhotos: 'Erwartet wurden weniger Fotos zugleich; andere kommen noch an. Schicke dieses gleich noch einmal.',
 		noPng: 'Erwartet wurde ein PNG-Bild für den berichtigten Umriss; gegeben wurde etwas anderes.',
 		readFault:

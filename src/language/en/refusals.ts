@@ -28,6 +28,8 @@ export const REFUSALS = {
 			'Expected the 8 digits shown on the computer for pairing this device; received others. {{count}} try is left.',
 		codeWrong_other:
 			'Expected the 8 digits shown on the computer for pairing this device; received others. {{count}} tries are left.',
+		tooLongToJudge:
+			'Expected a season that can be judged within {{seconds}} seconds; this home holds too much for that. Put what is no longer yours into the bin, then ask again.',
 		tooManyPhotos:
 			'Expected fewer photos on their way at once; others are still coming in. Send this one again in a moment.',
 		noPng: 'Expected a PNG picture for the corrected outline; received something else.',
