@@ -1,3 +1,4 @@
+import { fieldWord } from '../../language/field-word.ts';
 import { say } from '../../language/speak.ts';
 import { GARMENT_CELLS, type GarmentColumn } from '../../store/export/garments-csv.ts';
 import type { GarmentDetails } from '../../wardrobe/words/garment.ts';
@@ -31,7 +32,7 @@ export type GarmentImport = {
 type Row = TableRow<GarmentColumn>;
 
 const expected = (what: string, column: string, received: string): LineError =>
-	new LineError(say('tables.expected', { what, column, received: received.slice(0, 60) }));
+	new LineError(say('tables.expected', { what, column: fieldWord(column), received: received.slice(0, 60) }));
 
 const entriesOf = ({ cells }: Row) => Object.entries(cells) as [GarmentColumn, string][];
 

@@ -1,3 +1,4 @@
+import { fieldWord } from '../../language/field-word.ts';
 import { say } from '../../language/speak.ts';
 import { textOfCell } from '../../store/export/csv.ts';
 import { encodingOf } from './table-encoding.ts';
@@ -140,7 +141,7 @@ export function readTable<Column extends string>(
 		return refuse(
 			say('tables.noColumn', {
 				count: missing.length,
-				missing: listed(missing),
+				missing: listed(missing.map(fieldWord)),
 				heading: listed(heading.slice(0, 12)),
 			}),
 		);

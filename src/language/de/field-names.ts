@@ -129,5 +129,6 @@ export const FIELD_NAMES = {
 		params: 'die Adresse',
 		headers: 'die Kopfzeilen',
 		number: 'Nr. {{number}}',
+		day: 'Tag',
 	},
 };

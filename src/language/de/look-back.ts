@@ -15,7 +15,7 @@ export const LOOK_BACK = {
 		nextYearLabel: 'Notizen, die zur selben Saison wiederkommen',
 		tables: 'Getragenes aus einer Tabelle holen oder mitnehmen',
 		takeAlong: 'Alles Getragene als Tabelle mitnehmen (CSV)',
-		tableLabel: 'Eine Tabelle (CSV) mit den Spalten day und garment',
+		tableLabel: 'Eine Tabelle (CSV) mit den Spalten Tag und Kleidungsstück',
 		byGarment: 'Nach Kleidungsstück',
 		mostFirst: 'am meisten getragen zuerst',
 		leastFirst: 'am wenigsten getragen zuerst',

@@ -23,14 +23,14 @@ export const TABLES = {
 		noHeading: 'Erwartet wurde eine Tabelle (CSV) mit Überschrift; gegeben wurde eine Datei ohne lesbare Zeile.',
 		openQuote:
 			'Erwartet wurde ein schließendes Anführungszeichen einer Zelle; das hier geöffnete wird nie geschlossen. Schließe oder entferne es.',
-		noDay: 'Erwartet wurde ein Tag des Kalenders wie 2026-03-14 für „day“; gegeben wurde „{{received}}“.',
-		laterDay: 'Erwartet wurde ein Tag bis heute ({{today}}) für „day“; gegeben wurde „{{received}}“.',
+		noDay: 'Erwartet wurde ein Tag des Kalenders wie 2026-03-14 für „Tag“; gegeben wurde „{{received}}“.',
+		laterDay: 'Erwartet wurde ein Tag bis heute ({{today}}) für „Tag“; gegeben wurde „{{received}}“.',
 		severalGarments_one:
-			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „garment“; gegeben wurde „{{received}}“, und {{count}} heißen so.',
+			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „Kleidungsstück“; gegeben wurde „{{received}}“, und {{count}} heißen so.',
 		severalGarments_other:
-			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „garment“; gegeben wurde „{{received}}“, und {{count}} heißen so.',
+			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „Kleidungsstück“; gegeben wurde „{{received}}“, und {{count}} heißen so.',
 		noGarment:
-			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „garment“; gegeben wurde „{{received}}“, und keines heißt so.',
+			'Erwartet wurde Name oder Kennung eines Kleidungsstücks für „Kleidungsstück“; gegeben wurde „{{received}}“, und keines heißt so.',
 		noColumn_one: 'Erwartet wurde eine Spalte {{missing}} in der Überschrift der Tabelle; gegeben wurde {{heading}}.',
 		noColumn_other: 'Erwartet wurden Spalten {{missing}} in der Überschrift der Tabelle; gegeben wurde {{heading}}.',
 	},
@@ -38,7 +38,7 @@ export const TABLES = {
 		title: 'Kleidung aus einer Tabelle übernehmen oder mitnehmen',
 		takeAlong: 'Alle Kleidung als Tabelle mitnehmen (CSV)',
 		how: 'Ändere sie in einem Tabellenprogramm und bring sie hierher zurück: Was du geändert hast, wird geändert, nichts verdoppelt sich.',
-		label: 'Eine Tabelle mit Kleidung (CSV) mit den Spalten name und kind',
+		label: 'Eine Tabelle mit Kleidung (CSV) mit den Spalten Name und Art',
 		added: '{{count}} neu.',
 		addedNamed: '{{count}} neu: {{names}}.',
 		likeOthers_one: '{{count}} davon hat Namen und Art eines Stücks, das du hast: Sieh nach, ob es dasselbe ist.',

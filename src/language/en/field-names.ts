@@ -129,5 +129,6 @@ export const FIELD_NAMES = {
 		params: 'the address',
 		headers: 'the headers',
 		number: 'no. {{number}}',
+		day: 'day',
 	},
 } as const;
