@@ -75,7 +75,7 @@ export const SEASON = {
 		near: 'seine Farbe liegt nahe an denen der Saison',
 		likelyNear: 'seine Farbe liegt wohl nahe an denen der Saison',
 		loner: 'es passt vielleicht zu nichts anderem, was du hast',
-		twin: '„{{name}}“ ist fast gleich und wurde {{wears}}-mal getragen, dieses {{own}}-mal; beide hast du seit {{date}}',
+		twin: '„{{name}}“ ist fast gleich und wurde {{wears}}, dieses {{own}}-mal; beide hast du seit {{date}}',
 		loved: 'du liebst es sehr',
 		notLoved: 'du hast gesagt, dass du es nicht liebst',
 		wornOften: 'in zwölf Monaten {{count}}-mal getragen',

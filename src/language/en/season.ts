@@ -76,7 +76,7 @@ export const SEASON = {
 		near: 'its colour is near the season’s',
 		likelyNear: 'its colour is likely near the season’s',
 		loner: 'it may go with nothing else you have',
-		twin: '{{name}} is nearly the same and was worn {{wears}} times, this one {{own}}; you have had both since {{date}}',
+		twin: '{{name}} is nearly the same and has {{wears}} noted, this one {{own}}; you have had both since {{date}}',
 		loved: 'you love it dearly',
 		notLoved: 'you said you do not love it',
 		wornOften: 'worn {{count}} times in twelve months',

@@ -79,7 +79,12 @@ function reasonsFor(
 		(loner?.flagged ?? false) && { weight: -1, words: say('sorting.loner') },
 		wornMore !== null && {
 			weight: -1,
-			words: say('sorting.twin', { ...wornMore, own: wear.wears, date: dayText(wornMore.since) }),
+			words: say('sorting.twin', {
+				name: wornMore.name,
+				wears: say('counts.wears', { count: wornMore.wears }),
+				own: wear.wears,
+				date: dayText(wornMore.since),
+			}),
 		},
 		garment.loved === 3 && { weight: 3, words: say('sorting.loved') },
 		garment.loved === 0 && { weight: -1, words: say('sorting.notLoved') },

@@ -126,7 +126,7 @@ describe('sorting', () => {
 		expect(sorted(lime, ['2026-02-01'], { wornMore: twin }).reasons).toEqual([
 			'it is worn out, as you said on 14 Feb 2026',
 			'its colour is off the palette of Spring, from 1 Mar 2026 on',
-			'the other is nearly the same and was worn 9 times, this one 1; you have had both since 1 Jun 2025',
+			'the other is nearly the same and has 9 wears noted, this one 1; you have had both since 1 Jun 2025',
 		]);
 		const { conditionSince: _untold, ...older } = lime;
 		expect(sorted(older, ['2026-02-01']).reasons[0]).toBe('it is worn out');
