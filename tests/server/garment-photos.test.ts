@@ -129,7 +129,7 @@ describe('a photo that shows two garments', () => {
 			boxes: [LEFT, RIGHT],
 		});
 		expect(answer.status).toBe(404);
-		expect(answer.body.error.message).toMatch(/^Expected the id of a photo of .+ that exists/);
+		expect(answer.body.error.message).toMatch(/^Expected the id of something that exists \(photo of .+\)/);
 	});
 });
 
