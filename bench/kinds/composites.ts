@@ -103,8 +103,15 @@ async function cutOut({ photo, outline }: Source, boxWidth: number, boxHeight: n
 	return sharp(trimmed).resize(boxWidth, boxHeight, { fit: 'inside' }).raw().toBuffer({ resolveWithObject: true });
 }
 
-/** A picture of garments cut out along their outlines and laid side by side on the ground of another photo. */
-export async function composite(sources: readonly Source[], seed: number): Promise<Composite> {
+/** How garments lie: side by side, or so much nearer the middle and larger that they touch and cover each other. */
+export type LaidHow = 'apart' | 'touching';
+const NEARER = { apart: 1, touching: 0.72 } as const;
+const LARGER = { apart: 1, touching: 1.15 } as const;
+/** Share of the picture that must be left to see of a covered garment. */
+const LEAST_SEEN = 0.02;
+
+/** A picture of garments cut out along their outlines and laid on the ground of another photo, later ones over earlier ones. */
+export async function composite(sources: readonly Source[], seed: number, how: LaidHow): Promise<Composite> {
 	const draw = drawing(seed);
 	for (let i = 0; i < 8; i++) draw();
 	const pick = <T>(from: readonly T[]): T => from[Math.floor(draw() * from.length)]!;
@@ -114,7 +121,7 @@ export async function composite(sources: readonly Source[], seed: number): Promi
 	const garments: Placed[] = [];
 	for (const [left, top, width, height] of layout) {
 		const source = pick(sources);
-		const size = 0.8 + 0.18 * draw();
+		const size = (0.8 + 0.18 * draw()) * LARGER[how];
 		const { data, info } = await cutOut(
 			source,
 			Math.round(width * WIDTH * size),
@@ -122,8 +129,8 @@ export async function composite(sources: readonly Source[], seed: number): Promi
 			Math.round(20 * draw() - 10),
 		);
 		const [x0, y0] = [
-			Math.round((left + width / 2) * WIDTH - info.width / 2),
-			Math.round((top + height / 2) * HEIGHT - info.height / 2),
+			Math.round((0.5 + (left + width / 2 - 0.5) * NEARER[how]) * WIDTH - info.width / 2),
+			Math.round((0.5 + (top + height / 2 - 0.5) * NEARER[how]) * HEIGHT - info.height / 2),
 		];
 		const marks = new Uint8Array(WIDTH * HEIGHT);
 		for (let y = 0; y < info.height; y++)
@@ -132,11 +139,14 @@ export async function composite(sources: readonly Source[], seed: number): Promi
 				const at = (y + y0) * WIDTH + x + x0;
 				const share = data[from + 3]! / 255;
 				for (let c = 0; c < 3; c++) rgb[at * 3 + c] = data[from + c]! * share + rgb[at * 3 + c]! * (1 - share);
-				if (share > 0.5) marks[at] = 1;
+				if (share <= 0.5) continue;
+				marks[at] = 1;
+				for (const below of garments) below.marks[at] = 0;
 			}
 		garments.push({ kind: source.kind, marks });
 	}
-	return { pixels: { widthPx: WIDTH, heightPx: HEIGHT, rgb, alpha: null }, garments };
+	const seen = garments.filter(({ marks }) => marks.reduce((sum, mark) => sum + mark, 0) >= LEAST_SEEN * marks.length);
+	return { pixels: { widthPx: WIDTH, heightPx: HEIGHT, rgb, alpha: null }, garments: seen };
 }
 
 /** Photos and outlines of a list of names "KIND_NAME", as bench/parser/outlines.ts wrote them. */

@@ -1,13 +1,15 @@
 import { deltaE2000 } from '../colour/delta-e.ts';
 import { medianLab } from '../colour/median-lab.ts';
-import { laidOutGarments, splitProposal } from '../reading/kinds/laid-out.ts';
+import { garmentMarks } from '../reading/apart/garment-marks.ts';
+import { clothRegions, laidOutGarments, splitProposal } from '../reading/apart/laid-out.ts';
 import type { PieceBox } from '../reading/kinds/piece-box.ts';
 import { kindGuesses } from '../reading/outline/kind-guesses.ts';
 import type { LabelMap, Pixels } from '../reading/pixels.ts';
 import { sampleOf } from '../reading/swatches/cloth-pixels.ts';
 import { type Kind, slotOfKind } from '../wardrobe/words/kind.ts';
 import type { LikelyKind, PictureBox, Piece, Reading } from '../wardrobe/words/reading.ts';
-import { parsePhoto } from './networks/outline/parser.ts';
+import { waysToMiddles } from './networks/apart/apart-network.ts';
+import { type ParsedPhoto, parsePhoto } from './networks/outline/parser.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
 import { kindsKept, ownSwatches, type PictureOfPieces, sureKind } from './piece-of-photo.ts';
 
@@ -33,6 +35,9 @@ function partOf({ rgb, widthPx, heightPx }: Pixels, box: PieceBox): Pixels {
 		part.set(rgb.subarray((row * widthPx + left) * 3, (row * widthPx + right) * 3), to);
 	return { widthPx: right - left, heightPx: bottom - top, rgb: part, alpha: null };
 }
+
+/** From this probability on it is looked where garments part: nearly all pictures of several, 7 % of photos of one (the outline network's training report). */
+const SEVERAL_FROM = 0.05;
 
 /** Kinds that come in twos: both together are one garment. */
 const PAIRED: ReadonlySet<Kind> = new Set([
@@ -108,14 +113,16 @@ async function pieceOf(picture: PictureOfPieces, { kinds, marks }: SeenGarment):
 	];
 }
 
-/** The garments that a photo without a person shows apart from each other; fewer than two where it shows one. */
-export async function garmentsApart(pixels: Pixels, labels: LabelMap): Promise<SeenGarment[]> {
-	const garments = laidOutGarments(labels);
+/** The garments that a photo without a person shows apart from each other, touching or not; fewer than two where it shows one. */
+export async function garmentsApart(pixels: Pixels, labels: LabelMap, parse: ParsedPhoto): Promise<SeenGarment[]> {
+	if (parse.several < SEVERAL_FROM && clothRegions(labels) < 2) return [];
+	const numbers = garmentMarks(labels, parse.picture.frame, await waysToMiddles(parse.picture, labels));
+	const garments = laidOutGarments(numbers, labels.widthPx);
 	if (garments.length < 2) return [];
 	const seen: SeenGarment[] = [];
 	for (const { marks, box } of garments) {
-		const parse = await parsePhoto(partOf(pixels, box));
-		seen.push({ kinds: kindGuesses(parse.garmentKind), boxes: [box], marks });
+		const { garmentKind } = await parsePhoto(partOf(pixels, box));
+		seen.push({ kinds: kindGuesses(garmentKind), boxes: [box], marks });
 	}
 	return pairsJoined(pixels, seen);
 }
@@ -127,8 +134,9 @@ export async function garmentsApart(pixels: Pixels, labels: LabelMap): Promise<S
 export async function piecesLaidOut(
 	picture: PictureOfPieces,
 	labels: LabelMap,
+	parse: ParsedPhoto,
 ): Promise<Pick<Reading, 'pieces' | 'proposal'>> {
-	const apart = await garmentsApart(picture.pixels, labels);
+	const apart = await garmentsApart(picture.pixels, labels, parse);
 	if (apart.length < 2) return {};
 	const pieces: Piece[] = [];
 	for (const one of apart) pieces.push(...(await pieceOf(picture, one)));

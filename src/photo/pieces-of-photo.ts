@@ -1,10 +1,10 @@
 import { type MarkedPiece, markedPieces } from '../reading/kinds/marked-pieces.ts';
+import type { OutlinePicture } from '../reading/outline/outline-picture.ts';
 import type { LabelMap } from '../reading/pixels.ts';
 import { KIND_SURE_FROM } from '../wardrobe/words/kind.ts';
 import type { Pattern, Piece } from '../wardrobe/words/reading.ts';
 import type { Slot } from '../wardrobe/words/slot.ts';
 import { kindsOfPieces } from './networks/kinds/kinds.ts';
-import type { OutlinePicture } from './networks/outline/outline-picture.ts';
 import { patternOf } from './networks/pattern/pattern.ts';
 import { kindsKept, ownSwatches, type PictureOfPieces, sureKind } from './piece-of-photo.ts';
 

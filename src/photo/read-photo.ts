@@ -123,7 +123,7 @@ async function readDecoded(photo: DecodedPhoto, options: ReadOptions): Promise<O
 					}),
 				}
 			: {}),
-		...(photoKind === 'single' && !mask && !analysis.alpha ? await piecesLaidOut(picture, labels) : {}),
+		...(photoKind === 'single' && !mask && !analysis.alpha ? await piecesLaidOut(picture, labels, parse) : {}),
 		light,
 		ownLight,
 		trust,

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { readPhoto } from '../../src/photo/read-photo.ts';
 import type { Reading } from '../../src/wardrobe/words/reading.ts';
-import { collage } from '../support/collage.ts';
+import { collage, overlapping } from '../support/collage.ts';
 
 const demo = (name: string) => fileURLToPath(new URL(`../../demo-images/${name}.jpg`, import.meta.url));
 
@@ -22,6 +22,17 @@ describe('a photo of garments side by side', () => {
 		expect(second.left).toBeGreaterThan(0.4);
 		const lightness = (slot: string) => pieces.find((piece) => piece.slot === slot)!.swatches[0]!.lab[0];
 		expect(lightness('top')).toBeGreaterThan(lightness('bottom') + 30);
+	});
+
+	it('tells a skirt that lies over the hem of a jumper from it, each with its own pattern', async () => {
+		const { pieces = [], proposal } = await readingOf(await overlapping('plain-06-jumper', 'checked-03-skirt'));
+		expect(pieces.map(({ slot, pattern }) => [slot, pattern.type]).sort()).toEqual([
+			['bottom', 'checked'],
+			['top', 'plain'],
+		]);
+		expect(proposal?.pieces).toBe(2);
+		const [skirt, jumper] = [...proposal!.boxes].sort((one, other) => other.top - one.top);
+		expect(skirt!.bottom).toBeGreaterThan(jumper!.bottom);
 	});
 
 	it('is not seen in photos of one garment, a pair of boots among them', async () => {

@@ -10,4 +10,6 @@ export type Parse = LabelMap & {
 	readonly garmentKind: readonly number[];
 	/** Probability that nothing can be told piece by piece: a face, a crowd, a rail, a drawing, furniture, a street. */
 	readonly noPieces: number;
+	/** Probability that more than one garment is seen, where nobody wears any. */
+	readonly several: number;
 };

@@ -6,7 +6,7 @@ const fileOf = (path: string) => readFileSync(new URL(`../../../src/photo/networ
 
 type Report = { readonly sha256: string; readonly figures: Readonly<Record<string, unknown>> };
 
-describe.each(['outline', 'kinds', 'pattern'])('the report beside the network "%s"', (name) => {
+describe.each(['outline', 'kinds', 'pattern', 'apart'])('the report beside the network "%s"', (name) => {
 	const report = JSON.parse(fileOf(`${name}/training-report.json`).toString()) as Report;
 
 	it('is of the file that ships', () => {

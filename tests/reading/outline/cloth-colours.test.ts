@@ -10,7 +10,16 @@ const isMiddle = (x: number, y: number) => Math.abs(x - WIDTH / 2) < 30 && Math.
 function clothesByColour(pixels: Pixels, clothes: Uint8Array): Uint8Array {
 	const { widthPx, heightPx } = pixels;
 	const classes = clothes.map((value) => (value > 127 ? 1 : 0));
-	const parse = { widthPx, heightPx, classes, clothes, photoKind: [0, 1, 0], garmentKind: [], noPieces: 0 } as const;
+	const parse = {
+		widthPx,
+		heightPx,
+		classes,
+		clothes,
+		photoKind: [0, 1, 0],
+		garmentKind: [],
+		noPieces: 0,
+		several: 0,
+	} as const;
 	return labelsByColour(pixels, parse, 1).classes.map((label) => (isClothes(label) ? 1 : 0));
 }
 

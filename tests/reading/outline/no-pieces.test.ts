@@ -23,6 +23,7 @@ const parseWith = (noPieces: number, sureOfKind: number): Parse => ({
 	photoKind: [0.01, 0.98, 0.01],
 	garmentKind: [sureOfKind, 1 - sureOfKind],
 	noPieces,
+	several: 0,
 });
 
 describe('a picture that may show nothing to tell piece by piece', () => {

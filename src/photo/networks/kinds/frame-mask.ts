@@ -1,4 +1,4 @@
-import type { Frame } from '../outline/outline-picture.ts';
+import type { Frame } from '../../../reading/outline/outline-picture.ts';
 import { MASK_HEIGHT, MASK_WIDTH } from './kinds-network.ts';
 
 /** Samples a cell along each axis: a cell holds about four pixels of an analysed picture. */

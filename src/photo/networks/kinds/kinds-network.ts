@@ -3,9 +3,9 @@ import { type InferenceSession, Tensor } from 'onnxruntime-node';
 import { CROP_SIDE } from '../../../reading/kinds/piece-crop.ts';
 import { NUMBER_COUNT } from '../../../reading/kinds/piece-numbers.ts';
 import { SCORE_COUNT } from '../../../reading/kinds/told-kinds.ts';
+import type { OutlinePicture } from '../../../reading/outline/outline-picture.ts';
 import { SLOTS, type Slot } from '../../../wardrobe/words/slot.ts';
 import { loadedNetwork } from '../network-session.ts';
-import type { OutlinePicture } from '../outline/outline-picture.ts';
 import { planesOf } from '../picture-planes.ts';
 
 /** Size of a mask over the whole photo: three eighths of the outline network's picture. */

@@ -3,8 +3,8 @@ import type { MarkedPiece } from '../../../reading/kinds/marked-pieces.ts';
 import { pieceBox } from '../../../reading/kinds/piece-box.ts';
 import { pieceCrop } from '../../../reading/kinds/piece-crop.ts';
 import { pieceNumbers } from '../../../reading/kinds/piece-numbers.ts';
+import type { OutlinePicture } from '../../../reading/outline/outline-picture.ts';
 import type { LabelMap, Pixels } from '../../../reading/pixels.ts';
-import type { OutlinePicture } from '../outline/outline-picture.ts';
 import { frameMask } from './frame-mask.ts';
 import { kindScores, type PieceInput } from './kinds-network.ts';
 

@@ -16,6 +16,8 @@ export type NetworkAnswer = {
 	readonly garmentKind: Float32Array;
 	/** Log odds that nothing in the picture can be told piece by piece. */
 	readonly noPieces: number;
+	/** Log odds that more than one garment is seen, where nobody wears any. */
+	readonly several: number;
 };
 
 /** The loaded garment parser: takes an RGB picture of exactly its input size. */
@@ -48,6 +50,7 @@ async function loadNetwork(): Promise<ParserNetwork> {
 				photoKind: floats('photo_kind'),
 				garmentKind: floats('garment_kind'),
 				noPieces: floats('no_pieces')[0]!,
+				several: floats('several')[0]!,
 			};
 		},
 	};

@@ -1,8 +1,8 @@
 import sharp from 'sharp';
+import type { Frame, OutlinePicture } from '../../../reading/outline/outline-picture.ts';
 import type { Parse } from '../../../reading/outline/parse.ts';
 import { CLASSES, isClothes, type Pixels, visiblePixels } from '../../../reading/pixels.ts';
 import { softmax } from '../softmax.ts';
-import type { Frame, OutlinePicture } from './outline-picture.ts';
 import { type NetworkAnswer, parserNetwork } from './parser-network.ts';
 
 /** What the network says of a photo, and what it was shown. */
@@ -144,6 +144,8 @@ function labelled(answer: NetworkAnswer, frame: Frame, pixels: Pixels): { classe
 	return { classes, clothes };
 }
 
+const chance = (logOdds: number): number => 1 / (1 + Math.exp(-logOdds));
+
 /** Labels every pixel of the photo. Deterministic; any shape of photo; transparent pixels are background. */
 export async function parsePhoto(pixels: Pixels): Promise<ParsedPhoto> {
 	const network = await parserNetwork();
@@ -163,7 +165,8 @@ export async function parsePhoto(pixels: Pixels): Promise<ParsedPhoto> {
 		clothes,
 		photoKind: softmax(answer.photoKind) as [number, number, number],
 		garmentKind: softmax(answer.garmentKind),
-		noPieces: 1 / (1 + Math.exp(-answer.noPieces)),
+		noPieces: chance(answer.noPieces),
+		several: chance(answer.several),
 		picture: { frame, rgb, widthPx: network.widthPx, heightPx: network.heightPx },
 	};
 }

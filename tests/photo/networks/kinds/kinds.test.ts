@@ -4,10 +4,10 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { frameMask } from '../../../../src/photo/networks/kinds/frame-mask.ts';
 import { kindsOfPieces } from '../../../../src/photo/networks/kinds/kinds.ts';
 import { MASK_HEIGHT, MASK_WIDTH } from '../../../../src/photo/networks/kinds/kinds-network.ts';
-import type { OutlinePicture } from '../../../../src/photo/networks/outline/outline-picture.ts';
 import { parsePhoto } from '../../../../src/photo/networks/outline/parser.ts';
 import { type MarkedPiece, markedPieces } from '../../../../src/reading/kinds/marked-pieces.ts';
 import { TOLD_KINDS } from '../../../../src/reading/kinds/told-kinds.ts';
+import type { OutlinePicture } from '../../../../src/reading/outline/outline-picture.ts';
 import type { LabelMap, Pixels } from '../../../../src/reading/pixels.ts';
 
 const MODEL = fileURLToPath(new URL('../../../../src/photo/networks/kinds/kinds.onnx', import.meta.url));

@@ -28,7 +28,7 @@ describe('the garment parser as it ships', () => {
 		expect(answer.widthPx / answer.heightPx).toBeCloseTo(network.widthPx / network.heightPx, 6);
 		expect(answer.photoKind).toHaveLength(3);
 		expect(answer.garmentKind).toHaveLength(14);
-		for (const scores of [answer.logits, answer.photoKind, answer.garmentKind, [answer.noPieces]])
+		for (const scores of [answer.logits, answer.photoKind, answer.garmentKind, [answer.noPieces, answer.several]])
 			expect(scores.every(Number.isFinite)).toBe(true);
 	});
 

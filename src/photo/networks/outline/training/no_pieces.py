@@ -14,66 +14,17 @@ import pathlib
 
 import numpy as np
 import onnx
-import onnxruntime
-from onnx import TensorProto, helper, numpy_helper
-from scipy import optimize
 
 import beside  # noqa: F401
+from linear_answer import Hearing, fit, with_answer, without_answer
 from no_pieces_lots import LOTS, Sources
-from photos import fitted
 from reported import hash_of
 
 OUTPUT = "no_pieces"
-# Weights are held back by this much (30 and 300 give about the same, more finds fewer faces and drawings); the share of each lot that figures are measured on.
-HELD_BACK = 100.0
+# The share of each lot that figures are measured on.
 KEPT_SHARE = 0.3
 # From this probability on the program calls a picture a scene (src/reading/outline/outline.ts).
 SAID_FROM = 0.7
-
-
-def heard_by_heads(graph):
-    """Name of what the heads' first layer takes in: the node before the bend before `photo_kind`."""
-    by_output = {node.output[0]: node for node in graph.node}
-    bend = by_output[by_output["photo_kind"].input[0]]
-    return by_output[bend.input[0]].input[0]
-
-
-def without_answer(model):
-    """The file without the answer that an earlier run gave it."""
-    graph = model.graph
-    mine = [node for node in graph.node if any(name.startswith(OUTPUT) for name in node.output)]
-    for things, gone in ((graph.node, mine), (graph.output, [one for one in graph.output if one.name == OUTPUT]), (graph.initializer, [one for one in graph.initializer if one.name.startswith(OUTPUT)])):
-        for one in gone:
-            things.remove(one)
-    return model
-
-
-def with_answer(model, weights, bias):
-    """The file with the answer: weights in half precision, turned back when it is loaded, as its others are."""
-    graph = model.graph
-    graph.initializer.extend([numpy_helper.from_array(weights[:, None].astype("float16"), OUTPUT + "_h"), numpy_helper.from_array(np.array([bias], "float32"), OUTPUT + "_b")])
-    graph.node.extend([
-        helper.make_node("Cast", [OUTPUT + "_h"], [OUTPUT + "_w"], to=TensorProto.FLOAT),
-        helper.make_node("Gemm", [heard_by_heads(graph), OUTPUT + "_w", OUTPUT + "_b"], [OUTPUT]),
-    ])  # fmt: skip
-    graph.output.append(helper.make_tensor_value_info(OUTPUT, TensorProto.FLOAT, [1, 1]))
-    onnx.checker.check_model(model)
-    return model
-
-
-class Hearing:
-    """What the heads hear of a picture."""
-
-    def __init__(self, model):
-        copy = onnx.ModelProto()
-        copy.CopyFrom(model)
-        self.name = heard_by_heads(copy.graph)
-        copy.graph.output.append(helper.make_tensor_value_info(self.name, TensorProto.FLOAT, None))
-        self.session = onnxruntime.InferenceSession(copy.SerializeToString(), providers=["CPUExecutionProvider"])
-
-    def __call__(self, photo):
-        image = fitted(photo, None)[0].transpose(2, 0, 1)[None].astype("float32") / 255
-        return self.session.run([self.name], {"image": image})[0][0]
 
 
 def seen_otherwise(rng, photo):
@@ -99,23 +50,6 @@ def lots(hearing, sources, is_learnt):
     return {name: lot(hearing, sources, make, round(count * share), [at, int(is_learnt)], is_learnt) for at, (name, (_, count, make)) in enumerate(LOTS.items())}
 
 
-def fit(heard, wanted):
-    """Weights and bias of a logistic regression on evened numbers, as they apply to the numbers themselves."""
-    centre, width = heard.mean(0), heard.std(0) + 1e-3
-    evened = ((heard - centre) / width).astype("float64")
-    sign = np.where(wanted, 1.0, -1.0)
-
-    def loss(values):
-        weights, bias = values[:-1], values[-1]
-        odds = sign * (evened @ weights + bias)
-        slope = -sign / (1 + np.exp(odds))
-        return np.logaddexp(0, -odds).sum() + HELD_BACK / 2 * weights @ weights, np.append(evened.T @ slope + HELD_BACK * weights, slope.sum())
-
-    values = optimize.minimize(loss, np.zeros(heard.shape[1] + 1), jac=True, method="L-BFGS-B", options={"maxiter": 500}).x
-    weights = values[:-1] / width
-    return weights, float(values[-1] - weights @ centre)
-
-
 def figures(heard, weights, bias):
     """Of each lot: pictures, and the share of them that is called a scene."""
     weights = weights.astype("float16").astype("float32")
@@ -129,7 +63,7 @@ def main():
         parser.add_argument(name)
     options = parser.parse_args()
     archives = (options.outfits, options.garments, options.garments_more, options.outlines)
-    model = without_answer(onnx.load(options.network))
+    model = without_answer(onnx.load(options.network), OUTPUT)
     hearing = Hearing(model)
     learnt = lots(hearing, Sources(*archives, kept=False), True)
     wanted = np.concatenate([np.full(len(one), not LOTS[name][0]) for name, one in learnt.items()])
@@ -137,7 +71,7 @@ def main():
     told = figures(lots(hearing, Sources(*archives, kept=True), False), weights, bias)
     for name, one in told.items():
         print(f"{name}: {one}")
-    onnx.save(with_answer(model, weights, bias), options.network)
+    onnx.save(with_answer(model, OUTPUT, weights, bias), options.network)
     report = pathlib.Path(options.report)
     said = json.loads(report.read_text())
     said |= {"sha256": hash_of(options.network), OUTPUT: {"learnt": {name: len(one) for name, one in learnt.items()}, "said from": SAID_FROM, "kept out": told}}

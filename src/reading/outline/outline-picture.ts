@@ -1,4 +1,4 @@
-/** Where the photo lies inside the network's picture: shares of its width and height. */
+/** Where the photo lies inside a network's picture: shares of its width and height. */
 export type Frame = {
 	readonly left: number;
 	readonly top: number;

@@ -1,29 +1,40 @@
 import type { PictureBox, SplitProposal } from '../../wardrobe/words/reading.ts';
-import { isClothes, type LabelMap } from '../pixels.ts';
-import { regionsOf } from './marked-pieces.ts';
-import { type PieceBox, pieceBox } from './piece-box.ts';
+import { regionsOf } from '../kinds/marked-pieces.ts';
+import { type PieceBox, pieceBox } from '../kinds/piece-box.ts';
+import { areaByMark, isClothes, type LabelMap } from '../pixels.ts';
 
-/** One garment that lies apart from others. */
+/** One garment of several in a photo without a person. */
 export type LaidOut = {
 	/** One byte a pixel of the picture, 1 = the garment. */
 	readonly marks: Uint8Array;
 	readonly box: PieceBox;
 };
 
-/** Share of the frame from which a region may be a garment of its own. */
+/** Share of the frame from which something is a garment of its own. */
 const LEAST_OF_FRAME = 0.015;
 /** Share of the largest region from which another is no part of it that the outline broke off. */
 const LEAST_OF_LARGEST = 0.12;
 /** More are a heap or a rail, where nobody would split a photo. */
 const MOST_GARMENTS = 8;
 
-/** The regions of cloth in a photo without a person that may each be a garment, the largest first; none where they are too many. */
-export function laidOutGarments({ classes, widthPx }: LabelMap): LaidOut[] {
+/** How many regions of cloth, with ground between them, may each be a garment. */
+export function clothRegions({ classes, widthPx }: LabelMap): number {
 	const cloth = classes.map((label) => (isClothes(label) ? 1 : 0));
 	const regions = regionsOf(cloth, widthPx, LEAST_OF_FRAME * classes.length);
-	const large = regions.filter(({ area }) => area >= LEAST_OF_LARGEST * regions[0]!.area);
-	if (large.length > MOST_GARMENTS) return [];
-	return large.map(({ marks }) => ({ marks, box: pieceBox(marks, widthPx, 1, 1)! }));
+	return regions.filter(({ area }) => area >= LEAST_OF_LARGEST * regions[0]!.area).length;
+}
+
+/** The garments of a photo, the largest first, by the number of each in every pixel (0 none); none where they are too many. */
+export function laidOutGarments(garments: Uint8Array, widthPx: number): LaidOut[] {
+	const areas = areaByMark(garments);
+	const told = Array.from(areas.keys()).filter((one) => one > 0 && areas[one]! >= LEAST_OF_FRAME * garments.length);
+	if (told.length > MOST_GARMENTS) return [];
+	return told
+		.sort((one, other) => areas[other]! - areas[one]!)
+		.map((one) => {
+			const marks = garments.map((mark) => (mark === one ? 1 : 0));
+			return { marks, box: pieceBox(marks, widthPx, 1, 1)! };
+		});
 }
 
 const around = (boxes: readonly PictureBox[]): PictureBox => ({
