@@ -8,14 +8,14 @@ import { temporaryFolder } from '../support/temporary-home.ts';
 import { atLeast, type Figures, noneOf } from './figure.ts';
 import { type Client, clientOf } from './http-client.ts';
 
-/** Longest time that a server is left at work before it is killed. */
+/** Longest time that a server is left at work, once it has answered a change, before it is killed: however busy the machine is, each round has some. */
 const LONGEST_MS = 2_500;
 
 /** Every answered change, as it must be found again. */
 type Acknowledged = { readonly photos: Set<string>; readonly garments: Map<string, string> };
 
-/** Imports photos and decides on their garments, noting what was answered, until the server is gone. */
-async function work(client: Client, round: number, acknowledged: Acknowledged): Promise<void> {
+/** Imports photos and decides on their garments, noting what was answered, until the server is gone; `begun` hears of each. */
+async function work(client: Client, round: number, acknowledged: Acknowledged, begun: () => void): Promise<void> {
 	try {
 		for (let step = 0; ; step++) {
 			const bytes = await cutOut([20 + (step % 60), (round * 7) % 60, step % 40]);
@@ -29,6 +29,7 @@ async function work(client: Client, round: number, acknowledged: Acknowledged): 
 			if (changed.status >= 300)
 				throw new Error(`a change was answered ${changed.status} ${JSON.stringify(changed.body)}`);
 			acknowledged.garments.set(entryId, name);
+			begun();
 		}
 	} catch (error) {
 		// The connection broke: that is the kill. Anything else is a fault of the program.
@@ -45,7 +46,11 @@ export async function serverKills(kills: number): Promise<Figures> {
 	const lost: string[] = [];
 	for (let round = 0; round < kills; round++) {
 		const server = await startServer(homePath);
-		const working = work(clientOf(server.address), round, acknowledged);
+		let working = Promise.resolve();
+		const answered = new Promise<void>((resolve) => {
+			working = work(clientOf(server.address), round, acknowledged, resolve);
+		});
+		await Promise.race([answered, working]);
 		await new Promise((resolve) => setTimeout(resolve, 200 + random() * LONGEST_MS));
 		await server.stop('SIGKILL');
 		await working;
