@@ -4,7 +4,7 @@ export const FULL_UP_TO = 5;
 /** From here on it counts for nothing: CIEDE2000 20, the distance at which garments stop being near each other (measured for loners, see `loners.ts`). */
 export const NOTHING_FROM = 20;
 
-/** A garment fits from this percentage on: what a swatch at the palette's reach, a distance of 10,, scores. */
+/** A garment fits from this percentage on: what a swatch at the palette's reach, a distance of 10, scores. */
 export const FITS_FROM_PERCENT = 75;
 
 /** Under this it is off: what a swatch at {@link OFF_FROM} scores. */

@@ -1,19 +1,18 @@
+import { SAME_SIDE_BY_SIDE } from '../../colour/same-colour.ts';
 import { say } from '../../language/speak.ts';
+import { reachOf } from '../palette/palette-reach.ts';
 import { asSentence } from '../words/as-sentence.ts';
 import { colourWord, type Palette, type PaletteColour } from '../words/palette-colour.ts';
 import type { Trust } from '../words/reading.ts';
 import { saidColour } from '../words/said-colour.ts';
 import type { Fit, SwatchFit } from './fit-result.ts';
-import { FITS_FROM_PERCENT, NEAR_FROM_PERCENT, NOTHING_FROM } from './fit-score.ts';
+import { NOTHING_FROM } from './fit-score.ts';
 
 const shareText = (share: number): string => say('fit.share', { percent: Math.round(share * 100) });
 
-/** CIEDE2000 up to which a colour matches another to most eyes, and up to which it is close to it: the thresholds of fit. */
-const MATCHES_UP_TO = 3;
-const CLOSE_UP_TO = 10;
-
-const closeness = (distance: number): string =>
-	say(distance <= MATCHES_UP_TO ? 'fit.matches' : distance <= CLOSE_UP_TO ? 'fit.close' : 'fit.some');
+/** What counts as a palette colour is close to it at least: how far it reaches is the one rule. */
+const closeness = (distance: number, colour: PaletteColour): string =>
+	say(distance <= SAME_SIDE_BY_SIDE ? 'fit.matches' : distance <= reachOf(colour) ? 'fit.close' : 'fit.some');
 
 /** One swatch in words, such as "62 % of it, sage, is close to oat". */
 export function swatchFitSentence(fit: Omit<SwatchFit, 'sentence'>, colour: PaletteColour | null): string {
@@ -22,7 +21,7 @@ export function swatchFitSentence(fit: Omit<SwatchFit, 'sentence'>, colour: Pale
 	if (fit.distance >= NOTHING_FROM) return say('fit.partNothing', blanks);
 	const asked = colourWord(colour);
 	return fit.within
-		? say('fit.partMatches', { ...blanks, closeness: closeness(fit.distance), asked })
+		? say('fit.partMatches', { ...blanks, closeness: closeness(fit.distance, colour), asked })
 		: say('fit.partTooFar', { ...blanks, asked });
 }
 
@@ -30,13 +29,14 @@ export function swatchFitSentence(fit: Omit<SwatchFit, 'sentence'>, colour: Pale
 export const likelyWords = (likely: Fit['likely']): string =>
 	say(({ fits: 'fit.likelyFits', near: 'fit.likelyNear', off: 'fit.likelyOff' } as const)[likely]);
 
-function closing(fit: Omit<Fit, 'sentence'>, trust: Trust): string {
+/** The verdicts that the photo's error leaves room for: with all of the piece as far from the palette as it may be, and as near. */
+export type VerdictRoom = { readonly worst: Fit['likely']; readonly best: Fit['likely'] };
+
+function closing(fit: Omit<Fit, 'sentence'>, trust: Trust, { worst, best }: VerdictRoom): string {
 	if (fit.verdict === 'fits') return say('fit.fits');
 	if (fit.verdict === 'near') return say('fit.nearVerdict');
 	if (fit.verdict === 'off') return say('fit.off');
-	const range = say(
-		fit.high < FITS_FROM_PERCENT ? 'fit.offOrNear' : fit.low < NEAR_FROM_PERCENT ? 'fit.anything' : 'fit.nearOrFits',
-	);
+	const range = say(best === 'near' ? 'fit.offOrNear' : worst === 'off' ? 'fit.anything' : 'fit.nearOrFits');
 	const why = trust.reasons[0] ? say('fit.why', { reason: trust.reasons[0] }) : '';
 	return say('fit.unsure', { likely: likelyWords(fit.likely), range, why });
 }
@@ -65,11 +65,11 @@ const ODD_UNDER = 0.5;
 const ODD_TOLD_FROM = 0.05;
 
 /** The reasons of a fit: what of it lies near which colour, the heaviest part first, the heaviest odd part, and how sure it is. */
-export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: Palette): string {
+export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: Palette, room: VerdictRoom): string {
 	const told = nearParts(fit, palette)
 		.slice(0, 2)
 		.map(({ colour, share, distance }) =>
-			say('fit.near', { share: shareText(share), closeness: closeness(distance), asked: colourWord(colour) }),
+			say('fit.near', { share: shareText(share), closeness: closeness(distance, colour), asked: colourWord(colour) }),
 		);
 	const odd = fit.swatches
 		.filter(({ score, swatch }) => score < ODD_UNDER && (swatch.share >= ODD_TOLD_FROM || told.length === 0))
@@ -78,7 +78,7 @@ export function fitSentence(fit: Omit<Fit, 'sentence'>, trust: Trust, palette: P
 	// Where nothing of it matches anything, the reason says the verdict already.
 	const isSaid = fit.verdict === 'off' && told.length === 1 && odd !== undefined && odd.distance >= NOTHING_FROM;
 	const reasons = `${asSentence(told.join('; '))}.`;
-	return isSaid ? reasons : `${reasons} ${closing(fit, trust)}`;
+	return isSaid ? reasons : `${reasons} ${closing(fit, trust, room)}`;
 }
 
 /** From this share on a colour is all of a piece, as far as anybody would say. */
@@ -91,7 +91,7 @@ function oddSentence({ swatch, distance, paletteColourId }: SwatchFit, palette: 
 	return distance < NOTHING_FROM && colour
 		? say(isAll ? 'fit.oddAllSome' : 'fit.oddSome', {
 				...blanks,
-				closeness: closeness(distance),
+				closeness: closeness(distance, colour),
 				asked: colourWord(colour),
 			})
 		: say(isAll ? 'fit.oddAllNothing' : 'fit.oddNothing', blanks);

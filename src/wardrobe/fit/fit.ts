@@ -128,8 +128,9 @@ function swatchFit(swatch: Swatch, nearest: NearestColour | null): SwatchFit {
  * colours gives 0 with `unsure`, and the sentence says which is missing.
  */
 export function fitOf(appearance: Appearance, palette: Palette): Fit {
-	const nearest = appearance.swatches.map(({ lab }) => nearestColour(lab, palette, appearance.trust));
-	const swatches = appearance.swatches.map((swatch, index) => swatchFit(swatch, nearest[index]!));
+	const swatches = appearance.swatches.map((swatch) =>
+		swatchFit(swatch, nearestColour(swatch.lab, palette, appearance.trust)),
+	);
 	const area = swatches.reduce((sum, { swatch }) => sum + swatch.share, 0);
 	const isEmpty = vouchingColours(palette).length === 0;
 	if (isEmpty || !(area > 0)) {
@@ -144,11 +145,12 @@ export function fitOf(appearance: Appearance, palette: Palette): Fit {
 			swatches,
 		};
 	}
-	const parts = swatches.map(({ swatch: { share } }, index) => ({ share, margin: nearest[index]!.margin }));
+	const parts = partsOf(appearance, palette);
 	const error = appearance.trust.error * ALONG_ONE_DIRECTION;
 	const [percent, low, high] = [percentOf(parts, 0), percentOf(parts, error), percentOf(parts, -error)];
 	const likely = verdictOf(parts, 0);
-	const verdict: Verdict = verdictOf(parts, error) === verdictOf(parts, -error) ? likely : 'unsure';
+	const room = { worst: verdictOf(parts, error), best: verdictOf(parts, -error) };
+	const verdict: Verdict = room.worst === room.best ? likely : 'unsure';
 	const fit = { percent, low, high, verdict, likely, swatches };
-	return { ...fit, sentence: fitSentence(fit, appearance.trust, palette) };
+	return { ...fit, sentence: fitSentence(fit, appearance.trust, palette, room) };
 }

@@ -25,6 +25,19 @@ const piece = (swatches: readonly (readonly [Lab65, number])[], error = 3): Appe
 	trust: { error, reasons: ['the lamp is unknown'], advice: null },
 });
 
+const LOUD: Lab65 = [60, 80, -40];
+
+/** A second opinion on CIEDE2000 (npm `culori`). */
+const apart = differenceCiede2000();
+const told = ([l, a, b]: Lab65) => ({ mode: 'lab65' as const, l, a, b });
+
+/** Darker than oat by so much, CIEDE2000. */
+function darker(away: number): Lab65 {
+	let lightness = OAT[0];
+	while (apart(told(OAT), told([lightness, OAT[1], OAT[2]])) < away) lightness -= 0.01;
+	return [lightness, OAT[1], OAT[2]];
+}
+
 describe('the fit of a garment', () => {
 	it('is 100 for a garment made of palette colours, in any mix', () => {
 		fc.assert(
@@ -129,7 +142,6 @@ describe('the fit of a garment', () => {
 	});
 
 	it('does not tell of a part as small as a button, unless nothing else is to be told', () => {
-		const LOUD: Lab65 = [60, 80, -40];
 		expect(
 			fitOf(
 				piece([
@@ -169,12 +181,39 @@ describe('the fit of a garment', () => {
 		expect(fit.swatches[0]!.sentence).toMatch(/^62 % of it, .+, matches oat\.$/);
 	});
 
-	it('says what an unsure verdict could be, and why', () => {
-		const { sentence } = fitOf(piece([[[67.5, 1, 11], 1]], 9), aPalette());
-		expect(sentence).toContain('Unsure, likely near: by the photo it may be ');
-		expect(sentence).toMatch(
-			/may be (off or near|near or fitting|anything from off to fitting) \(the lamp is unknown\)\./,
-		);
+	it.each([
+		[
+			'near or fitting',
+			[
+				[darker(9), 0.79],
+				[darker(16), 0.21],
+			],
+			8,
+		],
+		['anything from off to fitting', [[darker(12.5), 1]], 12],
+		// A fifth of it in a colour that no error brings near keeps it from fitting, though the rest may match in full.
+		[
+			'off or near',
+			[
+				[darker(9.2), 0.79],
+				[LOUD, 0.21],
+			],
+			9,
+		],
+	] as const)('says what an unsure verdict could be, "%s", and why', (room, parts, error) => {
+		const { verdict, sentence } = fitOf(piece(parts, error), { colours: [aPaletteColour('oat', OAT)] });
+		expect(verdict).toBe('unsure');
+		expect(sentence).toContain(`: by the photo it may be ${room} (the lamp is unknown).`);
+	});
+
+	it('says of cloth within the reach of a wide colour that it is close, not some way off', () => {
+		const wide = { colours: [aPaletteColour('oat', OAT, { spread: 12.5 })] };
+		expect(fitOf(piece([[darker(11.5), 1]], 1), wide)).toMatchObject({
+			sentence: '100 % of it is close to oat. It fits.',
+			swatches: [{ within: true, sentence: expect.stringContaining('is close to oat') }],
+		});
+		const usual = { colours: [aPaletteColour('oat', OAT)] };
+		expect(fitOf(piece([[darker(11.5), 1]], 1), usual).sentence).toContain('is some way from oat');
 	});
 
 	it('never calls a piece fitting that is 15 or more from every palette colour, however wide the colours are', () => {
@@ -214,12 +253,7 @@ describe('the fit of a garment', () => {
 		[14.5, 'fits'],
 		[15.5, 'near'],
 	])('holds a quarter of it that lies %d from the palette for a piece that %s', (away, likely) => {
-		// By a second opinion on CIEDE2000 (npm `culori`), darker than oat by so much.
-		const apart = differenceCiede2000();
-		const told = ([l, a, b]: Lab65) => ({ mode: 'lab65' as const, l, a, b });
-		let lightness = OAT[0];
-		while (apart(told(OAT), told([lightness, OAT[1], OAT[2]])) < away) lightness -= 0.01;
-		const odd: Lab65 = [lightness, OAT[1], OAT[2]];
+		const odd = darker(away);
 		const parts: [Lab65, number][] = [
 			[OAT, 0.75],
 			[odd, 0.25],
