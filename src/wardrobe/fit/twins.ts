@@ -69,7 +69,7 @@ function relationsIn(wardrobe: readonly Coloured[]): (one: Coloured, other: Colo
 		const alike = tells && liesWithin(one.lab, other.lab, SAME_SIDE_BY_SIDE);
 		if (!alike && !mayBeOneColour(one, other)) return null;
 		const distance = distanceAcrossPhotos(one.lab, other.lab, [one.trust, other.trust]);
-		const chance = chanceOf(one, other, counts.get(one.kind) ?? 2);
+		const chance = chanceOf(one, other, counts.get(one.kind)!);
 		return { distance, chance, sureness: alike ? 'alike' : 'maybe' };
 	};
 }
@@ -90,17 +90,17 @@ const likeliestFirst = (one: Relation, other: Relation): number =>
 /** Most twins of one piece that are named. */
 const NAMED_AT_MOST = 3;
 
-/** Of pieces that are owned the likely twins of one that is not, the likeliest first, at most three. */
+/** Of pieces that are owned the likely twins of one that is not, as if it were: the likeliest first, at most three. */
 export function twinsAmong(piece: TwinSide, owned: readonly Garment[]): Twin[] {
+	const [one] = coloured(piece);
+	if (!one) return [];
 	const all = owned.flatMap(coloured);
-	const relationOf = relationsIn(all);
-	return coloured(piece)
-		.flatMap((one) =>
-			all.flatMap((other) => {
-				const relation = relationOf(one, other);
-				return relation && isTold(relation) ? [{ other, relation }] : [];
-			}),
-		)
+	const relationOf = relationsIn([...all, one]);
+	return all
+		.flatMap((other) => {
+			const relation = relationOf(one, other);
+			return relation && isTold(relation) ? [{ other, relation }] : [];
+		})
 		.sort((a, b) => likeliestFirst(a.relation, b.relation))
 		.slice(0, NAMED_AT_MOST)
 		.map(({ other, relation }) => twinFrom(piece, other, relation));

@@ -54,6 +54,26 @@ describe('twins', () => {
 		expect(twinsAmong(aGarment({ id: 'find', kind: 'jumper', lab: [45, 0, 0] }), same)).toHaveLength(3);
 	});
 
+	it('of a find are those that it has once it is owned, as likely as then', () => {
+		const bad = trust(9, true);
+		const rusts = [45, 50, 55, 60].map((L) =>
+			aGarment({ id: `rust ${L}`, kind: 'shirt', lab: [L, 38, 38], trust: bad }),
+		);
+		const find = aGarment({ id: 'find', kind: 'shirt', lab: [48, 37, 40], trust: bad });
+		for (let count = 1; count <= rusts.length; count++) {
+			const owned = rusts.slice(0, count);
+			const chances = (twins: readonly { garmentA: string; garmentB: string; chance: number }[]) =>
+				Object.fromEntries(
+					twins
+						.filter(({ garmentA, garmentB }) => garmentA === 'find' || garmentB === 'find')
+						.map(({ garmentA, garmentB, chance }) => [garmentA === 'find' ? garmentB : garmentA, chance.toFixed(9)]),
+				);
+			const told = chances(twinsAmong(find, owned));
+			expect(told).toEqual(chances(twinsOf([...owned, find])));
+			if (count === 1) expect(Object.keys(told)).toHaveLength(1);
+		}
+	});
+
 	it('are not of different kinds, nor of clearly different patterns, but plain and mottled may be', () => {
 		expect(twinsOf([one, aGarment({ id: 'two', kind: 'jumper', lab: RUST })])).toEqual([]);
 		const patterned = (type: 'striped' | 'mottled', sure: number) =>
