@@ -22,7 +22,7 @@ export type OutfitTallies = {
 	readonly held: Tally;
 	/** In the order of the pieces. */
 	readonly added: readonly Tally[];
-	/** What a piece of that slot which goes with everything would add, as read. */
+	/** What a piece of that slot and look which goes with everything would add, as read. */
 	readonly most: readonly number[];
 };
 
@@ -125,8 +125,10 @@ export function outfitTallies(
 		const slot = slotOfKind(kind);
 		const piece = held.length + index;
 		const goes: Goes = (one, other) => one === piece || other === piece || asRead(one, other);
-		if (!mostOf.has(slot)) mostOf.set(slot, countOutfits({ ...table, goes }, shapes[index]!, weights));
-		return mostOf.get(slot)!;
+		const weight = weights[piece]!;
+		// Every outfit through the piece counts its weight once, which differs from look to look.
+		if (!mostOf.has(slot)) mostOf.set(slot, countOutfits({ ...table, goes }, shapes[index]!, weights) / weight);
+		return mostOf.get(slot)! * weight;
 	});
 	return {
 		held: [first.held, ...again.map((round) => round.held)],

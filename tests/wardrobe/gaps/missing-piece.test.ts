@@ -22,6 +22,18 @@ describe('the missing piece', () => {
 		expect(bottoms.map(({ shareOfBest }) => shareOfBest)).toEqual([1, 1, 0.5, 0.5]);
 	});
 
+	it('is held against a piece of its own look that goes with everything, whatever looks the others have', () => {
+		const garments = [
+			aGarment({ id: 'oat shirt', kind: 'shirt', lab: OAT }),
+			aGarment({ id: 'rust skirt', kind: 'skirt', lab: RUST }),
+			aGarment({ id: 'lime skirt', kind: 'skirt', lab: [85, -40, 75] }),
+		];
+		const tops = missingIn(aSeasonInput({ garments })).filter(({ slot }) => slot === 'top');
+		const shares = Object.fromEntries(tops.map(({ paletteColourId, shareOfBest }) => [paletteColourId, shareOfBest]));
+		// Oat and ink are base and go with both skirts, rust and teal with the rust one alone; a second oat shirt counts half.
+		expect(shares).toEqual({ oat: 1, ink: 1, rust: 0.5, teal: 0.5 });
+	});
+
 	it('of a wardrobe without partners adds nothing, and without a palette there is none', () => {
 		const hat = aSeasonInput({ garments: [aGarment({ id: 'hat', kind: 'hat', lab: OAT })] });
 		for (const { outfitsAdded, shareOfBest } of missingIn(hat)) {
