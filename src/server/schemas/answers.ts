@@ -1346,7 +1346,10 @@ export const loner = Type.Unsafe<Loner>({
 	...exact({
 		garmentId: Type.String(),
 		rank: told(Type.Number(), '1 = the most alone.'),
-		flagged: told(Type.Boolean(), 'True for at most three: those for which it holds in 70 % of re-reads.'),
+		flagged: told(
+			Type.Boolean(),
+			'True for at most three, the most alone of those for which it holds in 70 % of re-reads.',
+		),
 		aloneness: told(Type.Number(), 'How alone, see `alonenessOf`.'),
 		nearestDistance: told(Type.Number(), 'CIEDE2000 to the nearest main colour of a possible partner.'),
 		carrierId: told(Type.String(), 'The possible partner that could carry it.'),

@@ -3,7 +3,7 @@ export type Loner = {
 	readonly garmentId: string;
 	/** 1 = the most alone. */
 	readonly rank: number;
-	/** True for at most three: those for which it holds in 70 % of re-reads. */
+	/** True for at most three, the most alone of those for which it holds in 70 % of re-reads. */
 	readonly flagged: boolean;
 	/** How alone, see `alonenessOf`. */
 	readonly aloneness: number;

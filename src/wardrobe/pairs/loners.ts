@@ -124,28 +124,31 @@ export function lonersOf(
 			const packed = packLabs(partners.map((partner) => shifted(partner, mains[partner]!)));
 			return alone(shifted(index, main), packed) >= ALONE_FROM;
 		}).length / rereads.length;
-	return furthest.map((candidate, position) => {
-		const { garment, main, aloneness } = candidate;
+	const judged = furthest.map((candidate) => {
 		const partners = candidate.partners.map((partner) => table.garments[partner]!);
-		const labs = candidate.partners.map((partner) => mains[partner]!);
-		const echo = echoOf(main, garment.trust, partners);
-		const isAlone = aloneness >= ALONE_FROM && !echo;
-		const held = isAlone ? heldShare(candidate) : 0;
+		const echo = echoOf(candidate.main, candidate.garment.trust, partners);
+		const isAlone = candidate.aloneness >= ALONE_FROM && !echo;
+		return { ...candidate, partners, echo, isAlone, held: isAlone ? heldShare(candidate) : 0 };
+	});
+	const holding = judged.filter(({ held }) => held >= HELD_FROM);
+	const flagged = new Set(holding.slice(0, FLAGGED_AT_MOST));
+	return judged.map((one, position) => {
+		const { garment, main, aloneness, partners, echo, isAlone, held } = one;
+		const labs = partners.map((partner) => mainSwatch(partner)!.lab);
 		const carrier = echo ?? carrierAmong(garment, main, partners, labs);
-		const facts = {
-			flagged: position < FLAGGED_AT_MOST && held >= HELD_FROM,
-			possiblePartners: partners.length,
-			sureness: held >= SURE_FROM ? ('surer' as const) : ('unsure' as const),
-		};
+		const sureness = held >= SURE_FROM ? 'surer' : 'unsure';
+		const facts = { holds: holding.includes(one), sureness, isAlone, echoed: echo !== null } as const;
 		return {
 			garmentId: garment.id,
 			rank: position + 1,
+			flagged: flagged.has(one),
 			aloneness,
 			nearestDistance: Math.min(...labs.map((lab) => distanceBetween(lab, main))),
 			carrierId: carrier.id,
+			possiblePartners: partners.length,
 			held,
-			...facts,
-			sentence: lonerSentence(garment.name, carrier.name, { ...facts, isAlone, echoed: echo !== null }),
+			sureness,
+			sentence: lonerSentence(garment.name, carrier.name, facts),
 		};
 	});
 }
