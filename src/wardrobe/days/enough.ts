@@ -16,7 +16,8 @@ export function daysOf(kind: Kind, { wearsPerWash, washEveryDays }: SeasonDays):
 }
 
 /** What is worn as the top of a body: all tops but those that only go over another. */
-const isBodyTop = (kind: Kind): boolean => slotOfKind(kind) === 'top' && kind !== 'cardigan' && kind !== 'waistcoat';
+export const isBodyTop = (kind: Kind): boolean =>
+	slotOfKind(kind) === 'top' && kind !== 'cardigan' && kind !== 'waistcoat';
 
 /** How an occasion stands between two washes. */
 export type OccasionDays = { readonly name: string; readonly asked: number; readonly dressed: number };

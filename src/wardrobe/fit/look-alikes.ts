@@ -2,6 +2,7 @@ import { deltaE2000Matrix, distanceBetween, packLabs } from '../../colour/delta-
 import { completeLinkage, groupsWithin } from '../../colour/linkage.ts';
 import type { Garment } from '../words/garment.ts';
 import { mainSwatch } from '../words/main-colour.ts';
+import { looksPlain } from '../words/plain-looking.ts';
 
 /** Two garments of one kind and pattern look alike up to here (CIEDE2000): a little more than two photos of one cloth differ by. */
 const ALIKE_WITHIN = 6;
@@ -9,9 +10,8 @@ const ALIKE_WITHIN = 6;
 /** Every further piece of one look counts half as much as the one before. */
 export const ALIKE_FACTOR = 0.5;
 
-/** Cloth that looks plain from across a room. */
 const looksOf = ({ kind, pattern }: Pick<Garment, 'kind' | 'pattern'>): string =>
-	`${kind} ${pattern.type === 'mottled' ? 'plain' : pattern.type}`;
+	`${kind} ${looksPlain(pattern) ? 'plain' : pattern.type}`;
 
 type Looks = Pick<Garment, 'kind' | 'pattern' | 'swatches'>;
 
@@ -46,7 +46,9 @@ export function lookAlikes(garments: readonly Looks[]): number[] {
 	for (const [index, garment] of garments.entries()) {
 		if (!mainSwatch(garment)) continue;
 		const key = looksOf(garment);
-		looks.set(key, [...(looks.get(key) ?? []), index]);
+		const alike = looks.get(key);
+		if (alike) alike.push(index);
+		else looks.set(key, [index]);
 	}
 	for (const members of looks.values()) {
 		const labs = packLabs(members.map((member) => mainSwatch(garments[member]!)!.lab));

@@ -1,5 +1,6 @@
 import { chroma, hueDegrees, type Lab65 } from '../../colour/lab65.ts';
 import { isNeutral } from '../../colour/neutrality.ts';
+import { looksPlain } from '../words/plain-looking.ts';
 import type { Appearance, Pattern } from '../words/reading.ts';
 
 /** The axes on which a garment is compared with the inspirations. */
@@ -12,11 +13,9 @@ export type StyleAxis = (typeof STYLE_AXES)[number];
  */
 const WARMEST_HUE_DEGREES = 60;
 
-/** How patterned, 0 (plain) .. 1, as sure as the pattern is. Mottled cloth looks plain from across a room. */
-export function patternedness({ type, sure }: Pattern): number {
-	const patterned = type === 'striped' || type === 'checked' || type === 'printed';
-	return patterned ? sure : 1 - Math.max(sure, 0.5);
-}
+/** How patterned, 0 (plain) .. 1, as sure as the pattern is. */
+export const patternedness = (pattern: Pattern): number =>
+	looksPlain(pattern) ? 1 - Math.max(pattern.sure, 0.5) : pattern.sure;
 
 const warmthOf = (lab: Lab65): number => Math.cos(((hueDegrees(lab) - WARMEST_HUE_DEGREES) * Math.PI) / 180);
 

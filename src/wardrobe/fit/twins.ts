@@ -5,7 +5,7 @@ import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
 import { mainSwatch } from '../words/main-colour.ts';
 import { distanceAcrossPhotos } from '../words/photo-distance.ts';
-import type { PatternType } from '../words/reading.ts';
+import { looksPlain, SURE_OF_PATTERN } from '../words/plain-looking.ts';
 import { mayBeOneColour, type SeenColour, twinChances } from './twin-chance.ts';
 
 /** What a twin is judged by: a garment, or a candidate with its kind. */
@@ -27,12 +27,6 @@ export type Twin = {
 /** Pieces of one kind that their photos do not tell apart, and of which nobody can say whether they are twins. */
 export type TooClose = { readonly garmentIds: readonly string[]; readonly sentence: string };
 
-/** Cloth that looks plain from across a room; between these a difference in pattern does not tell pieces apart. */
-const LOOKS_PLAIN: readonly PatternType[] = ['plain', 'mottled'];
-
-/** A pattern that is less sure than this does not keep two pieces from being twins. */
-const SURE_OF_PATTERN = 0.7;
-
 /** Two photos that together err by no more than this can say that two pieces are alike: paper and a grey card beside both (5 each). */
 const TELLS_ALIKE = 7.5;
 
@@ -41,7 +35,7 @@ const LIKELY_FROM = 0.4;
 
 const patternsDiffer = (one: TwinSide, other: TwinSide): boolean =>
 	one.pattern.type !== other.pattern.type &&
-	!(LOOKS_PLAIN.includes(one.pattern.type) && LOOKS_PLAIN.includes(other.pattern.type)) &&
+	!(looksPlain(one.pattern) && looksPlain(other.pattern)) &&
 	Math.min(one.pattern.sure, other.pattern.sure) >= SURE_OF_PATTERN;
 
 /** A piece with its main colour. */

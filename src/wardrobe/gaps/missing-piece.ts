@@ -1,4 +1,3 @@
-import { say } from '../../language/speak.ts';
 import { type OutfitRange, rangeOf } from '../pairs/outfit-range.ts';
 import type { OutfitTallies } from '../pairs/outfit-tallies.ts';
 import type { WishedPiece } from '../pictures/wished-pieces.ts';
@@ -22,10 +21,10 @@ export type MissingPiece = {
 /** A first kind of the slot, to stand for a piece that is not there. */
 const kindOfSlot = (slot: Slot): Kind => KIND_NAMES.find((kind) => slotOfKind(kind) === slot)!;
 
-/** A plain piece of exactly these colours, known without doubt. */
-function imaginedPiece(id: string, name: string, kind: Kind, colours: Garment['swatches']): Garment {
+/** A plain piece of exactly these colours, known without doubt; nobody is told its name. */
+function imaginedPiece(id: string, kind: Kind, colours: Garment['swatches']): Garment {
 	return {
-		...newGarment(id, name, '', { kind, kindFrom: 'user' }),
+		...newGarment(id, '', '', { kind, kindFrom: 'user' }),
 		swatches: colours,
 		pattern: { type: 'plain', sure: 1 },
 		trust: { error: 0, reasons: [], advice: null },
@@ -33,13 +32,8 @@ function imaginedPiece(id: string, name: string, kind: Kind, colours: Garment['s
 }
 
 /** A piece of the slot in exactly that colour. */
-const imagined = (slot: Slot, { id, lab, name, label }: PaletteColour): Garment =>
-	imaginedPiece(
-		`imagined ${slot} ${id}`,
-		say('wishes.inColour', { piece: say(`pieces.${slot}`), colour: label || name }),
-		kindOfSlot(slot),
-		[{ lab, share: 1, slot, name }],
-	);
+const imagined = (slot: Slot, { id, lab, name }: PaletteColour): Garment =>
+	imaginedPiece(`imagined ${slot} ${id}`, kindOfSlot(slot), [{ lab, share: 1, slot, name }]);
 
 /** The piece a wish looks for: its target colour, or the palette's heaviest where any will do. */
 export function wishedPiece(wish: Wish, palette: Palette): Garment {
@@ -48,7 +42,6 @@ export function wishedPiece(wish: Wish, palette: Palette): Garment {
 	const lab = target ?? heaviest?.lab;
 	return imaginedPiece(
 		`imagined ${wish.id}`,
-		wish.name,
 		wish.kind ?? kindOfSlot(slot),
 		lab ? [{ lab, share: 1, slot, name: '' }] : [],
 	);
@@ -58,7 +51,6 @@ export function wishedPiece(wish: Wish, palette: Palette): Garment {
 export const imaginedAs = ({ id, slot, kind, example }: WishedPiece): Garment =>
 	imaginedPiece(
 		`imagined ${id}`,
-		id,
 		kind ?? kindOfSlot(slot),
 		example.swatches.map((swatch) => ({ ...swatch, slot })),
 	);

@@ -1,3 +1,4 @@
+import { ALIKE_FACTOR } from '../fit/look-alikes.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
 import type { LineUpProblem, PartOffer } from './line-up-choices.ts';
 import { LEAST_WORTH } from './line-up-worth.ts';
@@ -102,7 +103,7 @@ function fitRows(
 		const column = (member: number, rank: number) => `x${member}_${rank}`;
 		for (const member of alike) {
 			for (const rank of alike.keys()) {
-				objective.push(`${(weights.fit * fit[member]! * 0.5 ** rank) / size} ${column(member, rank)}`);
+				objective.push(`${(weights.fit * fit[member]! * ALIKE_FACTOR ** rank) / size} ${column(member, rank)}`);
 				bounds.push(`0 <= ${column(member, rank)} <= 1`);
 			}
 			rows.push(`${sumOf(alike.map((_, rank) => column(member, rank)))} - ${columnOf(member)} = 0`);

@@ -105,12 +105,6 @@ const withoutFull = ({ quotas, targetCount, ...rest }: LineUpRequest): LineUpReq
 	targetCount: targetCount - quotas.full,
 });
 
-/** Whether the user or the pictures join the garment to another one of the table, whatever its colour. */
-const isJoined = (table: PairTable, index: number): boolean =>
-	table.garments.some(
-		(_, other) => other !== index && ['approved', 'worn', 'inspired'].includes(table.kind(index, other)),
-	);
-
 /** Black, white, grey, and what is worn like them (navy, denim, camel, brown): it may not be of the palette, but clashes with nothing in it. Common practice, no source. */
 function isPlainBasic(garment: Garment): boolean {
 	const main = mainSwatch(garment)?.lab;
@@ -172,7 +166,7 @@ function choosable(
 		.filter((garment) => canBeChosen(garment) && !neverUse.has(garment.id))
 		.filter((garment) => mustKeep.has(garment.id) || outOfSeason(garment, season) === null)
 		.sort((a, b) => (tieText(a) < tieText(b) ? -1 : 1));
-	const joined = pairTable(free, context);
+	const { joined } = pairTable(free, context);
 	const isSettled = likingOf(free, input).settled;
 	const hasPalette = vouchingColours(palette).length > 0;
 	const isFiller = (garment: Garment, index: number) =>
@@ -180,7 +174,7 @@ function choosable(
 		garment.swatches.length > 0 &&
 		likelyVerdict(garment, palette) === 'off' &&
 		!isPlainBasic(garment) &&
-		!isJoined(joined, index);
+		!joined(index);
 	const isSound = (garment: Garment, index: number) =>
 		mustKeep.has(garment.id) || isSettled[index] || (garment.condition !== 'worn-out' && !isFiller(garment, index));
 	const liked = free.filter(isSound);

@@ -9,7 +9,7 @@ import { likingOf } from './line-up-liking.ts';
 
 /**
  * Jumpers, cardigans and the like beyond those that a season without cold days needs, while other tops fill their places: the ones liked and fitting least. What must be kept, favourites, basics
- * and much-worn pieces stay.  None where some days are cold.
+ * and much-worn pieces stay. None where some days are cold.
  */
 export function spareLayers(
 	garments: readonly Garment[],

@@ -13,7 +13,6 @@ import type { Trust } from '../words/reading.ts';
 import { alonenessOf, carrierOf } from './aloneness.ts';
 import type { Loner } from './loner.ts';
 import { lonerSentence } from './loner-sentence.ts';
-import { CODE } from './pair-codes.ts';
 import { type PairTable, pairTable } from './pair-table.ts';
 import type { PairContext } from './support.ts';
 
@@ -33,14 +32,6 @@ const FLAGGED_AT_MOST = 3;
 /** Most that are ranked and re-read, unless more are asked for: the ranking is looked at from the top. */
 const RANKED_AT_MOST = 12;
 
-/** Whether something beyond colour already joins the garment to a partner: worn, approved, or shown by the inspirations. */
-function isJoined({ codes, garments }: PairTable, index: number): boolean {
-	const from = index * garments.length;
-	return codes
-		.subarray(from, from + garments.length)
-		.some((code) => code === CODE.approved || code === CODE.worn || code === CODE.inspired);
-}
-
 /** A coloured garment outside the palette that nothing joins to another, with the garments that it could be worn with. */
 type Candidate = {
 	readonly garment: Garment;
@@ -55,7 +46,7 @@ function candidatesIn(table: PairTable, context: PairContext): Candidate[] {
 	return table.garments.flatMap((garment, index) => {
 		const main = mainSwatch(garment)?.lab;
 		if (!main || isNeutral(main)) return [];
-		if (fitsPalette(garment, context.palette) || isJoined(table, index)) return [];
+		if (fitsPalette(garment, context.palette) || table.joined(index)) return [];
 		const partners = coloured.filter((other) => other !== index && table.together(index, other));
 		return partners.length >= LEAST_POSSIBLE_PARTNERS ? [{ garment, index, main, partners }] : [];
 	});

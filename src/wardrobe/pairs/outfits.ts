@@ -1,3 +1,4 @@
+import { isBodyTop } from '../days/enough.ts';
 import { isInSeason } from '../days/in-season.ts';
 import { cloOf, UNDERWEAR_CLO } from '../days/insulation.ts';
 import { daysOfSeason } from '../days/usual-days.ts';
@@ -47,13 +48,11 @@ export type OutfitShape = {
 	readonly bare: boolean;
 };
 
-const OVER_ONLY: readonly Kind[] = ['cardigan', 'waistcoat'];
-
 /** All makes of outfits that the members allow. */
 export function outfitShapes({ kinds, inSeason }: OutfitTable, members: Iterable<number>): OutfitShape[] {
 	const worn = [...members].filter((member) => inSeason[member]);
 	const of = (holds: (kind: Kind) => boolean) => worn.filter((member) => holds(kinds[member]!));
-	const tops = of((kind) => slotOfKind(kind) === 'top' && !OVER_ONLY.includes(kind));
+	const tops = of(isBodyTop);
 	const under = of((kind) => slotOfKind(kind) === 'top' && !factsOfKind(kind).over);
 	const over = of((kind) => factsOfKind(kind).over ?? false);
 	const bottoms = of((kind) => slotOfKind(kind) === 'bottom');

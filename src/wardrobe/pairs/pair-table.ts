@@ -1,6 +1,6 @@
 import type { Garment } from '../words/garment.ts';
 import type { Slot } from '../words/slot.ts';
-import { codesByColour, SUPPORTED_UNDER, writeUserWords } from './pair-codes.ts';
+import { CODE, codesByColour, SUPPORTED_UNDER, writeUserWords } from './pair-codes.ts';
 import { pairFacts } from './pair-facts.ts';
 import { mainDistance, type RankOptions, rankingOf } from './pair-rank.ts';
 import { type PairContext, SUPPORT_KINDS, type SupportKind } from './support.ts';
@@ -17,6 +17,8 @@ export type PairTable = {
 	readonly kind: (one: number, other: number) => SupportKind;
 	/** Whether the pair counts as going together: neither unproven nor refused. */
 	readonly supported: (one: number, other: number) => boolean;
+	/** Whether something beyond its own colour joins the garment to another: worn, approved, or shown by the inspirations. */
+	readonly joined: (index: number) => boolean;
 	/** CIEDE2000 of the two main colours, greys taken as exact greys; 100 where a garment has no colours yet. */
 	readonly distance: (one: number, other: number) => number;
 	readonly sentence: (one: number, other: number) => string;
@@ -38,6 +40,10 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 	const days = writeUserWords(codes, garments, context);
 	const kind = (one: number, other: number) => SUPPORT_KINDS[codes[one * count + other]!]!;
 	const supported = (one: number, other: number) => codes[one * count + other]! < SUPPORTED_UNDER;
+	const joined = (index: number) =>
+		codes
+			.subarray(index * count, (index + 1) * count)
+			.some((code) => code === CODE.approved || code === CODE.worn || code === CODE.inspired);
 	const distance = mainDistance(facts);
 	const sentence = (one: number, other: number) =>
 		supportSentence(kind(one, other), {
@@ -56,5 +62,5 @@ export function pairTable(garments: readonly Garment[], context: PairContext, ro
 		return partners;
 	};
 	const ranked = rankingOf(garments, facts, codes);
-	return { garments, slots, codes, together, kind, supported, distance, sentence, ranked, partnerCount };
+	return { garments, slots, codes, together, kind, supported, joined, distance, sentence, ranked, partnerCount };
 }

@@ -4,7 +4,8 @@ import { KIND_NAMES, slotOfKind } from '../words/kind.ts';
 import { familyOfKind, type KindFamily } from '../words/kind-family.ts';
 import { seenSwatches } from '../words/main-colour.ts';
 import { distanceAcrossPhotos } from '../words/photo-distance.ts';
-import type { PatternType, Piece, Trust } from '../words/reading.ts';
+import { looksPlain, SURE_OF_PATTERN } from '../words/plain-looking.ts';
+import type { Piece, Trust } from '../words/reading.ts';
 
 /**
  * Colours this far apart (CIEDE2000) still stand in for each other in an outfit, and this far they come near. Measured on street outfits and a real
@@ -12,12 +13,6 @@ import type { PatternType, Piece, Trust } from '../words/reading.ts';
  */
 export const HAS_IT_WITHIN = 12;
 export const NEAR_IT_WITHIN = 18;
-
-/** A pattern less sure than this keeps no garment from answering. */
-const SURE_OF_PATTERN = 0.7;
-
-/** Cloth that looks plain from across a room. */
-const LOOKS_PLAIN: readonly PatternType[] = ['plain', 'mottled'];
 
 export type AnswerDegree = 'has it' | 'near it' | 'missing';
 
@@ -50,7 +45,7 @@ export function likelihoodOf(piece: Piece, kind: Kind): number {
 	return sum === 0 ? 1 : own.reduce((total, { probability }) => total + probability, 0) / sum;
 }
 
-/** A waistcoat or cardigan is kept among tops and worn over one: where it may be worn, by the slots of a picture. */
+/** A waistcoat, cardigan or hoodie is kept among tops and worn over one too: where a kind may be worn, by the slots of a picture. */
 const wornAs = (kind: Kind): readonly string[] =>
 	kind === 'cardigan' || kind === 'waistcoat' || kind === 'hoodie' ? ['top', 'outer'] : [slotOfKind(kind)];
 
@@ -73,7 +68,7 @@ function colourDistanceOf(
 	piece: Piece,
 	pieceTrust: Trust,
 ): (garment: Pick<Garment, 'swatches' | 'trust'>) => number | null {
-	const seen = piece.swatches.filter(({ share }, index) => index === 0 || share >= 0.1);
+	const seen = seenSwatches(piece);
 	const area = seen.reduce((sum, { share }) => sum + share, 0);
 	return (garment) => {
 		const own = seenSwatches(garment);
@@ -88,8 +83,7 @@ function colourDistanceOf(
 }
 
 const patternsDiffer = (one: Piece['pattern'], other: Piece['pattern']): boolean =>
-	LOOKS_PLAIN.includes(one.type) !== LOOKS_PLAIN.includes(other.type) &&
-	Math.min(one.sure, other.sure) >= SURE_OF_PATTERN;
+	looksPlain(one) !== looksPlain(other) && Math.min(one.sure, other.sure) >= SURE_OF_PATTERN;
 
 type Answering = Pick<Garment, 'kind' | 'swatches' | 'trust' | 'pattern'>;
 

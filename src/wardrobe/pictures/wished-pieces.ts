@@ -1,4 +1,4 @@
-import { distanceBetween } from '../../colour/delta-e-many.ts';
+import { deltaE2000Matrix, distanceBetween, packLabs } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { completeLinkage, groupsWithin } from '../../colour/linkage.ts';
 import type { Garment } from '../words/garment.ts';
@@ -85,7 +85,9 @@ function piecesByFamily(
 			const kind = possibleKinds(answered.piece)[0] ?? null;
 			const group = kind ? familyOfKind(kind) : `slot ${answered.piece.slot}`;
 			const member = { ...answered, picture: board[index]!, kind, chance: chances[index]![at]! };
-			groups.set(group, [...(groups.get(group) ?? []), member]);
+			const members = groups.get(group);
+			if (members) members.push(member);
+			else groups.set(group, [member]);
 		}
 	}
 	return groups;
@@ -93,10 +95,9 @@ function piecesByFamily(
 
 /** One wish a colour: complete linkage, so that no wish is wider than a palette colour may be. */
 function byColour(members: readonly Member[]): Member[][] {
-	const labs = members.map(({ piece }) => mainLab(piece));
-	const distances = Float64Array.from(labs.flatMap((one) => labs.map((other) => distanceBetween(one, other))));
-	const joins = completeLinkage(labs.length, distances);
-	return groupsWithin(labs.length, joins, ONE_COLOUR_WITHIN).map((group) => group.map((index) => members[index]!));
+	const labs = packLabs(members.map(({ piece }) => mainLab(piece)));
+	const joins = completeLinkage(members.length, deltaE2000Matrix(labs, labs));
+	return groupsWithin(members.length, joins, ONE_COLOUR_WITHIN).map((group) => group.map((index) => members[index]!));
 }
 
 /** The member whose colour lies nearest to all, so that a wish shows a colour that a picture really wears; and how far the others lie from it. */

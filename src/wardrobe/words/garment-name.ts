@@ -2,6 +2,7 @@ import { basicTermsOf } from '../../colour/words/find-colour.ts';
 import { say, spokenLanguage } from '../../language/speak.ts';
 import type { GarmentDetails } from './garment.ts';
 import { seenSwatches } from './main-colour.ts';
+import { looksPlain } from './plain-looking.ts';
 import type { Appearance, Swatch } from './reading.ts';
 import { saidColour } from './said-colour.ts';
 
@@ -17,8 +18,8 @@ const SECOND_COLOUR_FROM = 0.25;
 const wordOf = ({ lab }: Swatch, error: number): string => saidColour(lab, error);
 
 /** Patterns that a name says; mottled cloth is called by its colour. */
-function patternWord({ type, sure }: Appearance['pattern']): string | null {
-	return type === 'plain' || type === 'mottled' || sure < PATTERN_NAMED_FROM ? null : say(`patterns.${type}`);
+function patternWord(pattern: Appearance['pattern']): string | null {
+	return looksPlain(pattern) || pattern.sure < PATTERN_NAMED_FROM ? null : say(`patterns.${pattern.type}`);
 }
 
 /** The colour of patterned cloth: "navy and white" where a second colour has a good part of it and is another one to anybody. */
