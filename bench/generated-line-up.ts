@@ -1,4 +1,5 @@
-import type { LineUpProblem, PartOffer } from '../src/wardrobe/line-up/line-up-choices.ts';
+import type { PartOffer } from '../src/wardrobe/days/enough.ts';
+import type { LineUpProblem } from '../src/wardrobe/line-up/line-up-choices.ts';
 import { lineUpProblemOf } from '../src/wardrobe/line-up/line-up-problem.ts';
 import { USUAL_WEIGHTS } from '../src/wardrobe/words/line-up-weights.ts';
 import type { Quotas } from '../src/wardrobe/words/season.ts';

@@ -36,42 +36,43 @@ export type Enough = {
 	readonly sentence: string;
 };
 
-/** Wears that a set offers by the occasions they serve, one bit an occasion. */
-type Offer = { readonly serves: number; readonly days: number };
+/** One part of a body and the days that one garment gives to it, by the occasions it serves (a bit each). */
+export type PartOffer = { readonly part: 'top' | 'bottom' | 'full'; readonly serves: number; readonly days: number };
 
-/** What the garments of each part of a body offer, and the days asked for, by occasion. */
-export type DaysProblem = {
-	readonly top: readonly Offer[];
-	readonly bottom: readonly Offer[];
-	readonly full: readonly Offer[];
-	readonly asked: readonly number[];
-};
-
-/** Days that some offers last for the occasions in `mask`. */
-function lasting(offers: readonly Offer[], mask: number): number {
-	let days = 0;
-	for (const offer of offers) if ((offer.serves & mask) !== 0) days += offer.days;
-	return days;
-}
+/** Days given, added up by part of a body and by the occasions served: a row a part, a column a set of occasions. */
+export const PART_ROW = { top: 0, bottom: 1, full: 2 } as const;
 
 /**
- * Days dressed between two washes: the most that tops, bottoms and full pieces can give to the occasions asked for. By the tightest cut: some occasions are held up by their tops, some
+ * Days dressed between two washes, from days added up as {@link PART_ROW} says: the most that tops, bottoms and full pieces can give to the occasions asked for. By the tightest cut: some occasions are held up by their tops, some
  * by their bottoms, the rest by nothing but the days asked (maximum flow, minimum cut). All combinations of up to six occasions are looked at.
  */
-export function dressedDays({ top, bottom, full, asked }: DaysProblem): number {
-	const all = (1 << asked.length) - 1;
+export function dressedOf(given: Float64Array, asked: readonly number[]): number {
+	const masks = 1 << asked.length;
+	const lasting = (row: number, mask: number) => {
+		let days = 0;
+		for (let serves = 1; serves < masks; serves++) if ((serves & mask) !== 0) days += given[row * masks + serves]!;
+		return days;
+	};
 	let least = Number.POSITIVE_INFINITY;
-	for (let byTops = 0; byTops <= all; byTops++) {
-		const rest = all & ~byTops;
+	for (let byTops = 0; byTops < masks; byTops++) {
+		const rest = (masks - 1) & ~byTops;
 		for (let byBottoms = rest; ; byBottoms = (byBottoms - 1) & rest) {
 			const held = byTops | byBottoms;
-			let days = lasting(top, byTops) + lasting(bottom, byBottoms) + lasting(full, held);
-			for (let one = 0; one < asked.length; one++) if ((held & (1 << one)) === 0) days += asked[one]!;
-			least = Math.min(least, days);
+			let days = lasting(PART_ROW.top, byTops) + lasting(PART_ROW.bottom, byBottoms) + lasting(PART_ROW.full, held);
+			for (let one = 0; one < asked.length; one++) if (((held >> one) & 1) === 0) days += asked[one]!;
+			if (days < least) least = days;
 			if (byBottoms === 0) break;
 		}
 	}
 	return least;
+}
+
+/** {@link dressedOf} of what garments offer; `null` is what is no part of a body. */
+export function dressedDays(offers: readonly (PartOffer | null)[], asked: readonly number[]): number {
+	const masks = 1 << asked.length;
+	const given = new Float64Array(3 * masks);
+	for (const offer of offers) if (offer) given[PART_ROW[offer.part] * masks + offer.serves]! += offer.days;
+	return dressedOf(given, asked);
 }
 
 /** Occasions that are looked at together; more would take the tightest cut too long. */
@@ -85,10 +86,7 @@ export const askedOccasions = ({ occasions }: SeasonDays): readonly Occasion[] =
 		.slice(0, MOST_OCCASIONS);
 
 /** What one garment offers to a season's occasions, and to which part of a body; `null` for what is no part of one. */
-export function offerOf(
-	garment: Worn,
-	days: SeasonDays,
-): (Offer & { readonly part: 'top' | 'bottom' | 'full' }) | null {
+export function offerOf(garment: Worn, days: SeasonDays): PartOffer | null {
 	const slot = slotOfKind(garment.kind);
 	if (slot !== 'bottom' && slot !== 'full' && !isBodyTop(garment.kind)) return null;
 	const serves = askedOccasions(days).reduce(
@@ -132,17 +130,20 @@ function enoughSentence({
 /** How long the garments last between two washes of a season, with a sentence; whatever else they go with. */
 export function enoughOf(garments: readonly Worn[], days: SeasonDays): Enough {
 	const offers = garments.flatMap((garment) => offerOf(garment, days) ?? []);
-	const of = (part: 'top' | 'bottom' | 'full') => offers.filter((offer) => offer.part === part);
 	const asked = askedDays(days);
-	const problem = { top: of('top'), bottom: of('bottom'), full: of('full'), asked };
-	const alone = (index: number) => dressedDays({ ...problem, asked: asked.map((one, at) => (at === index ? one : 0)) });
-	const everything = (1 << asked.length) - 1;
+	const alone = (index: number) =>
+		dressedDays(
+			offers,
+			asked.map((one, at) => (at === index ? one : 0)),
+		);
+	const lasting = (part: PartOffer['part']) =>
+		offers.reduce((sum, offer) => sum + (offer.part === part && offer.serves !== 0 ? offer.days : 0), 0);
 	const told = {
 		askedDays: asked.reduce((sum, one) => sum + one, 0),
-		dressedDays: dressedDays(problem),
-		topDays: lasting(problem.top, everything),
-		bottomDays: lasting(problem.bottom, everything),
-		fullDays: lasting(problem.full, everything),
+		dressedDays: dressedDays(offers, asked),
+		topDays: lasting('top'),
+		bottomDays: lasting('bottom'),
+		fullDays: lasting('full'),
 		occasions: askedOccasions(days).map(({ name }, index) => ({ name, asked: asked[index]!, dressed: alone(index) })),
 	};
 	return { ...told, sentence: enoughSentence(told) };

@@ -1,10 +1,11 @@
-import { deltaE2000Matrix, liesWithin, packLabs } from '../../colour/delta-e-many.ts';
+import { liesWithin } from '../../colour/delta-e-many.ts';
 import type { Lab65 } from '../../colour/lab65.ts';
 import { SAME_SURFACE } from '../../colour/same-colour.ts';
 import { reachOf } from '../palette/palette-reach.ts';
 import type { Garment } from '../words/garment.ts';
 import { slotOfKind } from '../words/kind.ts';
-import { type Palette, type PaletteColour, vouchingColours } from '../words/palette-colour.ts';
+import { askedShares, type Palette, vouchingColours } from '../words/palette-colour.ts';
+import { distanceToPalette } from '../words/photo-distance.ts';
 import { saidColour } from '../words/said-colour.ts';
 import { slotSize } from '../words/slot-size.ts';
 import { partialTransport } from './transport.ts';
@@ -39,19 +40,26 @@ export type Bands = {
 	readonly threads: readonly Thread[];
 };
 
-type HeldSwatch = { readonly garmentId: string; readonly lab: Lab65; readonly amount: number };
+type HeldSwatch = {
+	readonly garmentId: string;
+	readonly lab: Lab65;
+	readonly amount: number;
+	/** Whether nothing tells the light of its photo. */
+	readonly untold: boolean;
+};
 
 /** Every swatch of the garments with its share of all the cloth held; sums to 1. By garment id, so that order changes nothing. */
 function heldSwatches(garments: readonly Garment[]): HeldSwatch[] {
 	const swatches = [...garments]
 		.sort((a, b) => (a.id < b.id ? -1 : 1))
-		.flatMap(({ id, kind, swatches }) => {
+		.flatMap(({ id, kind, swatches, trust }) => {
 			const area = swatches.reduce((sum, { share }) => sum + share, 0);
 			if (!(area > 0)) return [];
 			return swatches.map(({ lab, share }) => ({
 				garmentId: id,
 				lab,
 				amount: (slotSize(slotOfKind(kind)) * share) / area,
+				untold: trust.untold ?? false,
 			}));
 		});
 	const total = swatches.reduce((sum, { amount }) => sum + amount, 0);
@@ -76,18 +84,18 @@ function colourGroups(swatches: readonly HeldSwatch[]): { labs: Lab65[]; groupOf
 function carriedTo(palette: Palette, garments: readonly Garment[]) {
 	const swatches = heldSwatches(garments);
 	const colours = vouchingColours(palette);
-	const weightOf = (some: readonly PaletteColour[]) => some.reduce((sum, { weight }) => sum + weight, 0);
-	const asks = weightOf(colours) / (weightOf(palette.colours) || 1) || 1;
-	const distances = deltaE2000Matrix(packLabs(swatches.map(({ lab }) => lab)), packLabs(colours.map(({ lab }) => lab)));
-	const cost = swatches.map((_, index) => distances.subarray(index * colours.length, (index + 1) * colours.length));
+	const amounts = askedShares(palette);
+	const cost = swatches.map(({ lab, untold }) =>
+		Float64Array.from(colours, (colour) => distanceToPalette(lab, colour.lab, untold)),
+	);
 	const { flows, missing, surplus } = partialTransport(
 		swatches.map(({ amount }) => amount),
-		colours.map(({ weight }) => weight / asks),
+		amounts,
 		cost,
 		colours.map(reachOf),
 	);
-	const asked = colours.map(({ id, weight }, index): AskedColour => {
-		const amount = weight / asks;
+	const asked = colours.map(({ id }, index): AskedColour => {
+		const amount = amounts[index]!;
 		return { paletteColourId: id, amount, covered: amount - missing[index]!, missing: missing[index]! };
 	});
 	return { swatches, asked, flows, surplus };
@@ -118,7 +126,7 @@ function heldColours({ swatches, surplus }: Carried): { held: HeldColour[]; grou
 }
 
 /**
- * What the palette asks for against what the garments hold, by exact partial optimal transport with CIEDE2000 as the cost. Asked amounts
+ * What the palette asks for against what the garments hold, by exact partial optimal transport with CIEDE2000 as the cost, as the fit of the same cloth has it. Asked amounts
  * are the weights of the palette's colours, hints left out; held ones the area of each swatch, weighted by the size of its slot.
  */
 export function bandsOf(palette: Palette, garments: readonly Garment[]): Bands {

@@ -1,4 +1,3 @@
-import { distanceBetween } from '../../colour/delta-e-many.ts';
 import { say } from '../../language/speak.ts';
 import { outfitsText, rangeOf } from '../pairs/outfit-range.ts';
 import { reachOf } from '../palette/palette-reach.ts';
@@ -41,15 +40,18 @@ export function isMissing({ paletteColourId, amount, missing }: AskedColour, sho
 	return missing >= part * LEAST_MISSING_WEIGHT && missing / amount >= part * LEAST_MISSING_SHARE;
 }
 
+/** How far a garment's main colour lies from a palette colour, as its fit has it; infinite without colours. */
+function distanceFrom(colour: PaletteColour, garment: Garment): number {
+	const main = mainSwatch(garment)?.lab;
+	return main ? distanceToPalette(main, colour.lab, garment.trust.untold ?? false) : Number.POSITIVE_INFINITY;
+}
+
 /** The garment that is not held nearest the colour, of the slot where one is given; null where none is near enough to cover it. */
 function storedNear(spare: readonly Garment[], slot: Slot | null, colour: PaletteColour): Garment | null {
 	const near = spare
 		.filter(({ kind }) => slot === null || slotOfKind(kind) === slot)
-		.flatMap((garment) => {
-			const main = mainSwatch(garment)?.lab;
-			const distance = main ? distanceBetween(main, colour.lab) : Number.POSITIVE_INFINITY;
-			return distance <= reachOf(colour) ? [{ garment, distance }] : [];
-		})
+		.map((garment) => ({ garment, distance: distanceFrom(colour, garment) }))
+		.filter(({ distance }) => distance <= reachOf(colour))
 		.sort((a, b) => a.distance - b.distance || (a.garment.id < b.garment.id ? -1 : 1));
 	return near[0]?.garment ?? null;
 }
@@ -59,13 +61,8 @@ const NOTHING = rangeOf([0]);
 /** Whether somebody holds the colour as the pictures wear it there: the same kind of thing, of the slot where no kind is known. */
 const isHeld = ({ slot, kind }: WornAs, colour: PaletteColour, held: readonly Garment[]): boolean =>
 	held.some((garment) => {
-		const main = mainSwatch(garment)?.lab;
 		const isSuch = kind ? familyOfKind(garment.kind) === familyOfKind(kind) : slotOfKind(garment.kind) === slot;
-		return (
-			isSuch &&
-			main !== undefined &&
-			distanceToPalette(main, colour.lab, garment.trust.untold ?? false) <= reachOf(colour)
-		);
+		return isSuch && distanceFrom(colour, garment) <= reachOf(colour);
 	});
 
 /**

@@ -1,9 +1,6 @@
-import type { DaysProblem } from '../days/enough.ts';
+import type { PartOffer } from '../days/enough.ts';
 import type { LineUpWeights, Quotas } from '../words/season.ts';
 import type { Slot } from '../words/slot.ts';
-
-/** One part of a body and the days that one garment gives to it, by the occasions it serves (a bit each). */
-export type PartOffer = DaysProblem['top'][number] & { readonly part: 'top' | 'bottom' | 'full' };
 
 /** What a line-up is chosen from, by numbers alone: pieces are indices, 0 .. slots.length - 1, those to prefer on a tie first. */
 export type LineUpChoices = {

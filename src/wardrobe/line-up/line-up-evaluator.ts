@@ -1,34 +1,10 @@
+import { dressedOf, PART_ROW } from '../days/enough.ts';
 import { ALIKE_FACTOR } from '../fit/look-alikes.ts';
 import type { LineUpProblem } from './line-up-choices.ts';
 import { isWearable, LEAST_WORTH } from './line-up-worth.ts';
 
 /** What sets are compared by. One object is used again and again: copy what is to be kept. */
 export type Standing = { objective: number; largestGap: number; pieces: number; places: number };
-
-/** The three parts of a body, as rows of the bins of days. */
-const PART_ROW = { top: 0, bottom: 1, full: 2 } as const;
-
-/** The day bins of one evaluation: days given, by part of a body and by the occasions served. */
-function dressedFromBins(bins: Float64Array, asked: readonly number[]): number {
-	const masks = 1 << asked.length;
-	const lasting = (row: number, mask: number) => {
-		let days = 0;
-		for (let serves = 1; serves < masks; serves++) if ((serves & mask) !== 0) days += bins[row * masks + serves]!;
-		return days;
-	};
-	let least = Number.POSITIVE_INFINITY;
-	for (let byTops = 0; byTops < masks; byTops++) {
-		const rest = (masks - 1) & ~byTops;
-		for (let byBottoms = rest; ; byBottoms = (byBottoms - 1) & rest) {
-			const held = byTops | byBottoms;
-			let days = lasting(0, byTops) + lasting(1, byBottoms) + lasting(2, held);
-			for (let one = 0; one < asked.length; one++) if (((held >> one) & 1) === 0) days += asked[one]!;
-			if (days < least) least = days;
-			if (byBottoms === 0) break;
-		}
-	}
-	return least;
-}
 
 /** The fit of garments of which others look alike: the best of a look counts whole, each further one less. Puts `alike` in order. */
 function fitOfAlike(alike: number[], { look, fit }: LineUpProblem): number {
@@ -76,13 +52,13 @@ export function evaluatorOf(problem: LineUpProblem): (members: readonly number[]
 	const askedSum = askedDays.reduce((sum, days) => sum + days, 0);
 	const { isAlike, alone } = ownWorth(problem);
 	const isMember = new Uint8Array(count);
-	const bins = new Float64Array(3 * masks);
+	const given = new Float64Array(3 * masks);
 	const cloth = new Float64Array(colours);
 	const standing: Standing = { objective: 0, largestGap: 0, pieces: 0, places: 0 };
 	const alike: number[] = [];
 
 	return (members) => {
-		bins.fill(0);
+		given.fill(0);
 		cloth.fill(0);
 		alike.length = 0;
 		let objective = 0;
@@ -94,7 +70,7 @@ export function evaluatorOf(problem: LineUpProblem): (members: readonly number[]
 			objective += alone[member]!;
 			if (isAlike[member]) alike.push(member);
 			const offer = offers[member];
-			if (offer) bins[PART_ROW[offer.part] * masks + offer.serves]! += offer.days;
+			if (offer) given[PART_ROW[offer.part] * masks + offer.serves]! += offer.days;
 			for (let colour = 0; colour < colours; colour++) cloth[colour]! += holds[member * colours + colour]!;
 			const row = member * count;
 			for (let other = at + 1; other < members.length; other++) pairs += together[row + members[other]!]!;
@@ -106,7 +82,7 @@ export function evaluatorOf(problem: LineUpProblem): (members: readonly number[]
 			largestGap = Math.max(largestGap, colourWeights[colour]! * (1 - covered));
 		}
 		if (alike.length > 0 && size > 0) objective += (weights.fit * fitOfAlike(alike, problem)) / size;
-		if (askedSum > 0) objective += (weights.enough * dressedFromBins(bins, askedDays)) / askedSum;
+		if (askedSum > 0) objective += (weights.enough * dressedOf(given, askedDays)) / askedSum;
 		if (mostPairs > 0) objective += (weights.outfits * pairs) / mostPairs;
 		if (pictures.length > 0)
 			objective += (weights.pictures * wornPictures(pictures, members, isMember)) / pictures.length;

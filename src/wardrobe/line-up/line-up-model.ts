@@ -1,6 +1,7 @@
+import type { PartOffer } from '../days/enough.ts';
 import { ALIKE_FACTOR } from '../fit/look-alikes.ts';
 import { SLOTS, type Slot } from '../words/slot.ts';
-import type { LineUpProblem, PartOffer } from './line-up-choices.ts';
+import type { LineUpProblem } from './line-up-choices.ts';
 import { LEAST_WORTH } from './line-up-worth.ts';
 
 /** Column that is 1 where a piece is in the set, of the model that {@link lineUpModel} writes. */
@@ -46,7 +47,7 @@ function pictureRows(
 	}
 }
 
-/** Days dressed: no more than any cut between tops, bottoms and the days asked allows; see `dressedDays`. */
+/** Days dressed: no more than any cut between tops, bottoms and the days asked allows; see `dressedOf`. */
 function dayRows(
 	{ askedDays, offers, weights }: LineUpProblem,
 	members: readonly number[],

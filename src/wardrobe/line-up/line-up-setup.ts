@@ -19,7 +19,7 @@ import type { Garment } from '../words/garment.ts';
 import { factsOfKind, slotOfKind } from '../words/kind.ts';
 import { weightsOf } from '../words/line-up-weights.ts';
 import { mainSwatch } from '../words/main-colour.ts';
-import { type Palette, vouchingColours } from '../words/palette-colour.ts';
+import { askedShares, type Palette, vouchingColours } from '../words/palette-colour.ts';
 import type { Quotas, SeasonDays } from '../words/season.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS } from '../words/slot.ts';
@@ -199,7 +199,6 @@ export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSet
 	const { garments, lastCoats } = choosable(input, request, context);
 	const days = daysOfSeason(season);
 	const table = pairTable(garments, context);
-	const asks = vouchingColours(palette).reduce((sum, { weight }) => sum + weight, 0) || 1;
 	const { loved, settled } = likingOf(garments, input);
 	const indicesOf = (holds: (garment: Garment, index: number) => boolean) =>
 		garments.flatMap((garment, index) => (holds(garment, index) ? [index] : []));
@@ -211,7 +210,7 @@ export function lineUpSetup(input: SeasonInput, asked: LineUpRequest): LineUpSet
 		look: lookAlikes(garments),
 		offers: garments.map((garment) => offerOf(garment, days)),
 		askedDays: askedDays(days),
-		colourWeights: vouchingColours(palette).map(({ weight }) => weight / asks),
+		colourWeights: askedShares(palette),
 		holds: holdsOf(garments, palette),
 		pictures: answeredPictures(input, garments),
 		weights: weightsOf(season),

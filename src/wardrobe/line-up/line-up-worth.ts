@@ -2,7 +2,7 @@ import { dressedDays } from '../days/enough.ts';
 import { ALIKE_FACTOR } from '../fit/look-alikes.ts';
 import { allMatched } from '../pictures/wearable-count.ts';
 import type { LineUpWeights } from '../words/season.ts';
-import type { LineUpProblem, PartOffer } from './line-up-choices.ts';
+import type { LineUpProblem } from './line-up-choices.ts';
 
 /** The parts of what a set is worth, 0..1 each, before their weights. */
 export type WorthParts = Readonly<Record<keyof LineUpWeights, number>>;
@@ -36,12 +36,12 @@ function picturesWorn({ pictures, slots }: LineUpProblem, members: readonly numb
 function daysShare({ offers, askedDays }: LineUpProblem, members: readonly number[]): number {
 	const asked = askedDays.reduce((sum, days) => sum + days, 0);
 	if (asked === 0) return 0;
-	const given: Record<PartOffer['part'], PartOffer[]> = { top: [], bottom: [], full: [] };
-	for (const member of members) {
-		const offer = offers[member];
-		if (offer) given[offer.part].push(offer);
-	}
-	return dressedDays({ ...given, asked: askedDays }) / asked;
+	return (
+		dressedDays(
+			members.map((member) => offers[member]!),
+			askedDays,
+		) / asked
+	);
 }
 
 function paletteCovered(problem: LineUpProblem, members: readonly number[]): { share: number; largestGap: number } {

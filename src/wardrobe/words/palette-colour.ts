@@ -52,6 +52,14 @@ export const EMPTY_PALETTE: Palette = { colours: [] };
 export const vouchingColours = ({ colours }: Palette): readonly PaletteColour[] =>
 	colours.some(({ role }) => role === 'hint') ? colours.filter(({ role }) => role !== 'hint') : colours;
 
+/** What each vouching colour asks for, as a share of the palette, 0..1: what hints weigh is asked of the others. */
+export function askedShares(palette: Palette): number[] {
+	const weightOf = (colours: readonly PaletteColour[]) => colours.reduce((sum, { weight }) => sum + weight, 0);
+	const vouching = vouchingColours(palette);
+	const factor = weightOf(palette.colours) / (weightOf(vouching) || 1);
+	return vouching.map(({ weight }) => weight * factor);
+}
+
 /** Under this share of the resampled boards a colour may be the pictures' chance. */
 const FIRM_FROM = 0.5;
 

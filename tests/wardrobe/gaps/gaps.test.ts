@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { generatedWardrobe } from '../../../bench/generated-wardrobe.ts';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
+import { nearestColour } from '../../../src/wardrobe/fit/fit.ts';
 import { bandsOf } from '../../../src/wardrobe/gaps/bands.ts';
 import { seasonGaps } from '../../../src/wardrobe/gaps/season-gaps.ts';
 import { wearableBoard } from '../../../src/wardrobe/pictures/wearable-pictures.ts';
@@ -77,6 +78,21 @@ describe('the two bands', () => {
 		expect(lime.surplus).toBeCloseTo(lime.amount, 9);
 		const ink = held.find(({ garmentIds }) => garmentIds.includes('ink trousers'))!;
 		expect(ink.surplus).toBeCloseTo(1.1 / 3.1 - 0.3, 6);
+	});
+
+	it('hold what fits: where nothing tells a photo’s light, its lightness counts less, as for the fit of the same cloth', () => {
+		// Darker than oat by some 12: beyond the reach, 10, unless lightness counts 1.3 times less.
+		const dark: Lab65 = [OAT[0] - 17, OAT[1], OAT[2]];
+		const palette = { colours: [aPaletteColour('oat', OAT, { weight: 1 })] };
+		for (const untold of [false, true]) {
+			const shirt = aGarment({ id: 'shirt', lab: dark, trust: { error: 9, reasons: [], advice: null, untold } });
+			const isOat = nearestColour(dark, palette, shirt.trust)!.within;
+			expect(isOat).toBe(untold);
+			const [asked] = bandsOf(palette, [shirt]).asked;
+			expect(asked!.missing).toBeCloseTo(isOat ? 0 : 1, 9);
+			const stored = gapsIn(aSeasonInput({ palette, garments: [{ ...shirt, place: 'stored' }] }));
+			expect(stored.find(({ id }) => id === 'colour oat')!.storedFirst).toBe(isOat ? 'shirt' : null);
+		}
 	});
 
 	it('are the same whatever the order of the garments', () => {
