@@ -2,7 +2,7 @@ import type { Garment } from '../words/garment.ts';
 import { garmentWears, WORN_OFTEN } from '../words/garment-wears.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 
-/** How much each garment is liked, 0..1: what the user said, or else how often it was worn in twelve months beside the most worn one; and which ones rule over arithmetic. */
+/** How much each garment is liked, 0..1: what the user said, or how often it was worn in twelve months beside the most worn one, whichever is more, but 0 where the user said so; and which ones rule over arithmetic. */
 export function likingOf(
 	garments: readonly Garment[],
 	{ wears, today }: Pick<SeasonInput, 'wears' | 'today'>,
@@ -10,7 +10,7 @@ export function likingOf(
 	const worn = garmentWears(garments, wears, today).map(({ wearsThisYear }) => wearsThisYear);
 	const most = Math.max(1, ...worn);
 	return {
-		loved: garments.map(({ loved }, index) => Math.max(loved === null ? 0 : loved / 3, worn[index]! / most)),
+		loved: garments.map(({ loved }, index) => (loved === 0 ? 0 : Math.max((loved ?? 0) / 3, worn[index]! / most))),
 		settled: garments.map(
 			({ loved, basic, condition }, index) =>
 				condition !== 'worn-out' && (basic || loved === 3 || (worn[index]! >= WORN_OFTEN && loved !== 0)),

@@ -18,7 +18,7 @@ function isBetter(one: Standing, other: Standing): boolean {
 	return one.pieces !== other.pieces ? one.pieces > other.pieces : one.places < other.places;
 }
 
-/** Who is tried in each slot: all, or where there are very many those that fit, are loved and go with most. */
+/** Who is tried in each slot: all, or where there are very many those that fit, are loved and go with most, and the best of the coats that are warm enough. */
 function triedOf({
 	choices,
 	fit,
@@ -28,6 +28,7 @@ function triedOf({
 	slots,
 	mostPairs,
 	size,
+	warmOuter,
 }: LineUpProblem): Record<Slot, readonly number[]> {
 	const count = slots.length;
 	const own = (member: number) => {
@@ -42,14 +43,10 @@ function triedOf({
 			if (choices[slot].length <= MOST_TRIED) return [slot, choices[slot]];
 			const ranked = choices[slot]
 				.map((member) => ({ member, worth: own(member) }))
-				.sort((a, b) => b.worth - a.worth || a.member - b.member);
-			return [
-				slot,
-				ranked
-					.slice(0, MOST_TRIED)
-					.map(({ member }) => member)
-					.sort((a, b) => a - b),
-			];
+				.sort((a, b) => b.worth - a.worth || a.member - b.member)
+				.map(({ member }) => member);
+			const warmest = ranked.filter((member) => warmOuter.has(member)).slice(0, 1);
+			return [slot, [...new Set([...warmest, ...ranked])].slice(0, MOST_TRIED).sort((a, b) => a - b)];
 		}),
 	) as Record<Slot, readonly number[]>;
 }

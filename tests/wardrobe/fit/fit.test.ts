@@ -1,4 +1,3 @@
-import { differenceCiede2000 } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { deltaE2000 } from '../../../src/colour/delta-e.ts';
@@ -10,9 +9,12 @@ import {
 	fitScore,
 	NEAR_FROM_PERCENT,
 	NOTHING_FROM,
+	OFF_FROM,
 } from '../../../src/wardrobe/fit/fit-score.ts';
+import { REACH } from '../../../src/wardrobe/palette/palette-reach.ts';
 import type { Appearance } from '../../../src/wardrobe/words/reading.ts';
 import { aGarment, aPalette, aPaletteColour, aSwatch, INK, OAT, RUST } from '../../support/build-wardrobe.ts';
+import { apartBy } from '../../support/colours-apart.ts';
 
 const aLab: fc.Arbitrary<Lab65> = fc.tuple(
 	fc.double({ min: 0, max: 100, noNaN: true }),
@@ -27,16 +29,8 @@ const piece = (swatches: readonly (readonly [Lab65, number])[], error = 3): Appe
 
 const LOUD: Lab65 = [60, 80, -40];
 
-/** A second opinion on CIEDE2000 (npm `culori`). */
-const apart = differenceCiede2000();
-const told = ([l, a, b]: Lab65) => ({ mode: 'lab65' as const, l, a, b });
-
 /** Darker than oat by so much, CIEDE2000. */
-function darker(away: number): Lab65 {
-	let lightness = OAT[0];
-	while (apart(told(OAT), told([lightness, OAT[1], OAT[2]])) < away) lightness -= 0.01;
-	return [lightness, OAT[1], OAT[2]];
-}
+const darker = (away: number) => apartBy(OAT, away);
 
 describe('the fit of a garment', () => {
 	it('is 100 for a garment made of palette colours, in any mix', () => {
@@ -99,6 +93,18 @@ describe('the fit of a garment', () => {
 			expect(fitScore(beyond)).toBeGreaterThanOrEqual(fitScore(beyond + 0.25));
 			expect(fitScore(beyond) - fitScore(beyond + 0.25)).toBeLessThan(0.03);
 		}
+	});
+
+	it('is what cloth at the reach of a colour, and cloth that is off, score: its thresholds', () => {
+		expect(100 * fitScore(REACH)).toBeCloseTo(FITS_FROM_PERCENT, 9);
+		expect(100 * fitScore(OFF_FROM)).toBeCloseTo(NEAR_FROM_PERCENT, 9);
+	});
+
+	it('counts lightness less where nothing tells the photo’s light', () => {
+		const dark = piece([[darker(12), 1]], 1);
+		const oat = { colours: [aPaletteColour('oat', OAT)] };
+		const untold = { ...dark, trust: { ...dark.trust, untold: true } };
+		expect([fitOf(dark, oat).likely, fitOf(untold, oat).likely]).toEqual(['near', 'fits']);
 	});
 
 	it('lies inside its interval, which widens with the photo’s error', () => {

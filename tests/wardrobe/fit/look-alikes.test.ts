@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { alikeCount, lookAlikes, variedWeights } from '../../../src/wardrobe/fit/look-alikes.ts';
 import { aGarment, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { apartBy } from '../../support/colours-apart.ts';
 
 const oat = aGarment({ id: 'oat', lab: OAT });
 const alike = aGarment({ id: 'alike', lab: [83, 1, 12], pattern: { type: 'mottled', sure: 0.9 } });
@@ -18,6 +19,12 @@ describe('garments that look alike', () => {
 		const groups = lookAlikes([oat, alike, ...others]);
 		expect(groups[1]).toBe(groups[0]);
 		expect(new Set(groups).size).toBe(others.length + 1);
+	});
+
+	it('may be as far apart as two photos of one cloth, and no further', () => {
+		// Photos of one cloth under one lamp differ by about 5 (measured on phone photos).
+		const from = (away: number) => alikeCount(oat, [aGarment({ id: 'other', lab: apartBy(OAT, away) })]);
+		expect([from(5), from(7)]).toEqual([1, 0]);
 	});
 
 	it('are none for a garment without colours', () => {

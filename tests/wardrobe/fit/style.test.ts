@@ -30,6 +30,20 @@ describe('the style of the inspirations', () => {
 		expect(axisOf(printed, 'pattern').mean).toBeCloseTo(0.9, 9);
 	});
 
+	it('takes a pattern for as plain as it is sure to be, and mottled cloth for plain', () => {
+		const patternOf = (type: 'plain' | 'mottled' | 'checked', sure: number) =>
+			axisOf(styleProfile([aReading([aSwatch(RUST, 1, 'full')], { pattern: { type, sure } })]), 'pattern').mean;
+		expect(patternOf('plain', 0.6)).toBeCloseTo(0.4, 9);
+		expect(patternOf('mottled', 0.9)).toBeCloseTo(0.1, 9);
+		expect(patternOf('checked', 0.6)).toBeCloseTo(0.6, 9);
+	});
+
+	it('tells the range of the middle four in five pictures', () => {
+		// Tenth and ninetieth percentile of eleven even steps, as any table of quantiles has them.
+		const steps = Array.from({ length: 11 }, (_, step) => aReading([aSwatch([10 * step, 0, 0], 1, 'full')]));
+		expect(axisOf(styleProfile(steps), 'lightness')).toMatchObject({ mean: 50, low: 10, high: 90, photos: 11 });
+	});
+
 	it('tells the contrast between the parts of an outfit', () => {
 		const even = styleProfile([aReading([aSwatch(RUST, 0.5, 'top'), aSwatch(RUST, 0.5, 'bottom')])]);
 		expect(even.contrast!.mean).toBe(0);
@@ -69,6 +83,16 @@ describe("a garment's style against the inspirations", () => {
 		expect(fit.map(({ axis }) => axis)).toEqual(['slot', 'lightness', 'vividness', 'warmth', 'pattern']);
 		expect(fit[0]!.sentence).toBe('4 of 4 pictures show tops.');
 		expect(fit.find(({ axis }) => axis === 'warmth')!.sentence).toBe('It is as warm or cool as most pictures.');
+	});
+
+	it('takes a slot for usual that one picture in five shows, and for rare below that', () => {
+		// Common practice, no source.
+		const slotOf = (pictures: number) => {
+			const shown = [aReading([aSwatch(RUST, 0.5, 'outer'), aSwatch(INK, 0.5, 'bottom')])];
+			const others = Array.from({ length: pictures - 1 }, () => outfit(RUST, OAT));
+			return styleFit(aGarment({ id: 'a', kind: 'coat', lab: RUST }), styleProfile([...shown, ...others]))[0]!.position;
+		};
+		expect([slotOf(5), slotOf(6)]).toEqual(['within', 'beside']);
 	});
 
 	it('sees a cold, a vivid and a patterned piece', () => {

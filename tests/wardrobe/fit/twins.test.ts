@@ -74,6 +74,18 @@ describe('twins', () => {
 		}
 	});
 
+	it('are nobody’s concern among socks and tights', () => {
+		// Nobody minds two pairs of black socks. Common practice, no source.
+		for (const kind of ['socks', 'tights'] as const)
+			expect(twinsOf(['a', 'b'].map((id) => aGarment({ id, kind, lab: RUST, trust: trust(0) })))).toEqual([]);
+	});
+
+	it('are never said to be alike by photos whose light nothing tells', () => {
+		const pair = (untold: boolean) =>
+			twinsOf([one, aGarment({ id: 'two', lab: RUST, trust: trust(3, untold) })]).map(({ sureness }) => sureness);
+		expect([pair(false), pair(true)]).toEqual([['alike'], ['maybe']]);
+	});
+
 	it('are not of different kinds, nor of clearly different patterns, but plain and mottled may be', () => {
 		expect(twinsOf([one, aGarment({ id: 'two', kind: 'jumper', lab: RUST })])).toEqual([]);
 		const patterned = (type: 'striped' | 'mottled', sure: number) =>

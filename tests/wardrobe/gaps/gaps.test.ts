@@ -4,9 +4,11 @@ import { generatedWardrobe } from '../../../bench/generated-wardrobe.ts';
 import type { Lab65 } from '../../../src/colour/lab65.ts';
 import { nearestColour } from '../../../src/wardrobe/fit/fit.ts';
 import { bandsOf } from '../../../src/wardrobe/gaps/bands.ts';
+import { isMissing, missingPart } from '../../../src/wardrobe/gaps/colour-gap.ts';
+import { pieceGapsAmong } from '../../../src/wardrobe/gaps/piece-gap.ts';
 import { seasonGaps } from '../../../src/wardrobe/gaps/season-gaps.ts';
 import { wearableBoard } from '../../../src/wardrobe/pictures/wearable-pictures.ts';
-import { wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
+import { type WishedPiece, wishedPieces } from '../../../src/wardrobe/pictures/wished-pieces.ts';
 import { wornAs } from '../../../src/wardrobe/pictures/worn-as.ts';
 import { seasonReport } from '../../../src/wardrobe/season/report.ts';
 import { wishFromGap } from '../../../src/wardrobe/wishes/wishes.ts';
@@ -190,6 +192,9 @@ describe('a gap', () => {
 			...three,
 			aGarment({ id: 'old lime skirt', kind: 'skirt', lab: [85, -40, 75], place: 'stored' }),
 			aGarment({ id: 'stored rust skirt', kind: 'skirt', lab: [46, 37, 40], place: 'stored' }),
+			// Nearer, but of another slot, and of another part of the year.
+			aGarment({ id: 'a stored rust shirt', kind: 'shirt', lab: RUST, place: 'stored' }),
+			aGarment({ id: 'a winter skirt', kind: 'skirt', lab: RUST, place: 'stored', yearParts: ['winter'] }),
 		];
 		const bottomOnly = aReading([aSwatch(RUST, 0.5, 'bottom'), aSwatch(OAT, 0.5, 'top')]);
 		const inspirations = [
@@ -230,6 +235,24 @@ describe('a gap', () => {
 			shoes: 4,
 			accessory: 3,
 		});
+	});
+
+	it('of a colour opens where a quarter of it and half a garment of the set are open, and closes later than it opens', () => {
+		// Common practice, no source.
+		const asked = (amount: number, missing: number, ...shown: string[]) =>
+			isMissing({ paletteColourId: 'c', amount, covered: amount - missing, missing }, new Set(shown));
+		expect([asked(0.4, 0.09), asked(0.4, 0.11)]).toEqual([false, true]);
+		expect([asked(0.02, 0.014), asked(0.02, 0.016)]).toEqual([false, true]);
+		expect([asked(0.4, 0.07, 'colour c'), asked(0.4, 0.05, 'colour c')]).toEqual([true, false]);
+		expect([0.97, 0.9, 0.4].map(missingPart)).toEqual(['all', 'most', 'some']);
+	});
+
+	it('of a piece stays where it was shown before, though it completes nothing any more', () => {
+		const wished = (id: string, completesLikely: number, shownIn: number) =>
+			({ id, completesLikely, shownIn }) as WishedPiece;
+		const all = [wished('coat', 1, 1), wished('bag', 0, 3), wished('belt', 0, 1)];
+		expect(pieceGapsAmong(all, []).map(({ id }) => id)).toEqual(['coat', 'bag']);
+		expect(pieceGapsAmong(all, ['belt']).map(({ id }) => id)).toEqual(['coat', 'bag', 'belt']);
 	});
 
 	it('is told as tentative where the colour itself is', () => {
@@ -350,6 +373,15 @@ describe('the order of gaps', () => {
 });
 
 describe('where pictures wear a colour', () => {
+	it('is told with every picture weighing the same, however much of it is cloth', () => {
+		const close = picture('close', [piece('shirt', RUST, { share: 0.4 }), piece('skirt', OAT, { share: 0.4 })]);
+		const far = picture('far', [piece('trousers', RUST, { share: 0.1 }), piece('shirt', OAT, { share: 0.05 })]);
+		expect(wornAs(RUST, [close, far], 10).map(({ slot, kind }) => [slot, kind])).toEqual([
+			['bottom', 'trousers'],
+			['top', 'shirt'],
+		]);
+	});
+
 	it('is told by worn area: a coat before three belts', () => {
 		const belted = (id: string) => picture(id, [piece('belt', RUST, { share: 0.01 }), piece('trousers', INK)]);
 		const pictures = [picture('a', [piece('coat', RUST, { share: 0.3 })]), ...['b', 'c', 'd'].map(belted)];

@@ -62,6 +62,24 @@ describe('the search for a line-up', () => {
 		}
 	});
 
+	it('finds the only warm coat among very many jackets that are worth more', () => {
+		const free = generatedLineUp(1000, 0.1, 'many', SMALL);
+		const outer = free.slots.flatMap((slot, index) => (slot === 'outer' ? [index] : []));
+		expect(outer.length).toBeGreaterThan(60);
+		const coat = outer.at(-1)!;
+		const none = { top: 0, outer: 1, bottom: 0, full: 0, legwear: 0, shoes: 0, accessory: 0 };
+		const worthLittle = (values: readonly number[]) => values.map((value, index) => (index === coat ? 0 : value));
+		const problem = lineUpProblemOf({
+			...free,
+			quotas: none,
+			settled: [],
+			fit: worthLittle(free.fit),
+			loved: worthLittle(free.loved),
+			warmOuter: new Set([coat]),
+		});
+		expect(bestSet(problem, 1).members).toEqual([coat]);
+	});
+
 	it('chooses among settled pieces alone where a slot has no place for all of them', () => {
 		const free = generatedLineUp(14, 0.45, 'kept', SMALL);
 		const tops = free.slots.flatMap((slot, index) => (slot === 'top' ? [index] : []));

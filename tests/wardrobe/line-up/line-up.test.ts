@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { generatedWardrobe } from '../../../bench/generated-wardrobe.ts';
 import { daysOfSeason } from '../../../src/wardrobe/days/usual-days.ts';
 import { buildLineUp } from '../../../src/wardrobe/line-up/line-up.ts';
-import type { LineUpRequest } from '../../../src/wardrobe/line-up/line-up-setup.ts';
+import { type LineUpRequest, lineUpSetup } from '../../../src/wardrobe/line-up/line-up-setup.ts';
 import { slotOfKind } from '../../../src/wardrobe/words/kind.ts';
 import { aSeasonInput } from '../../support/build-season.ts';
 import { aGarment, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
@@ -119,6 +119,17 @@ describe('a line-up', () => {
 		expect(buildLineUp(worn, wanting({ top: 1 })).garmentIds).toEqual(['b']);
 		const tomorrow = { ...worn, wears: [{ garmentId: 'b', on: '2030-01-01' }] };
 		expect(buildLineUp(tomorrow, wanting({ top: 1 })).garmentIds).toEqual(['a']);
+	});
+
+	it('counts for a palette colour only what is that colour, by the size of the piece', () => {
+		const { garments, problem } = lineUpSetup(input, wanting({ top: 3, outer: 1 }, { mustKeep: ['lime shirt'] }));
+		const held = (id: string) => {
+			const colours = problem.colourWeights.length;
+			const at = garments.findIndex((garment) => garment.id === id) * colours;
+			return [...problem.holds.slice(at, at + colours)].map((cloth) => cloth > 0);
+		};
+		expect(held('lime shirt')).toEqual([false, false, false, false]);
+		expect(held('rust shirt')).toEqual([false, false, true, false]);
 	});
 
 	it('is the same whatever the order of the garments', () => {

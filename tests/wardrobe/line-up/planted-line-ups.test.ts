@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { daysOfSeason } from '../../../src/wardrobe/days/usual-days.ts';
+import { likelyVerdict } from '../../../src/wardrobe/fit/fit.ts';
 import { buildLineUp } from '../../../src/wardrobe/line-up/line-up.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import type { Swatch } from '../../../src/wardrobe/words/reading.ts';
 import type { Quotas, SeasonDays } from '../../../src/wardrobe/words/season.ts';
 import { aSeasonInput } from '../../support/build-season.ts';
-import { aGarment, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { aGarment, aPalette, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
 
 // Twelve wardrobes, each with something planted for which a person who plans would choose without thinking. Common practice, no source.
 
@@ -97,6 +98,16 @@ describe('the set that a person would choose', () => {
 		]);
 	});
 
+	it('does not take for liked what is worn much and not loved, as work clothes may be', () => {
+		const jackets = (loved: 0 | null) => [
+			aGarment({ id: 'worn', kind: 'jacket', lab: OAT, loved, boughtOn: '2024-01-01' }),
+			aGarment({ id: 'other', kind: 'jacket', lab: OAT, boughtOn: '2020-01-01' }),
+		];
+		const chosen = (loved: 0 | null, times: number) =>
+			lineUpOf({ garments: jackets(loved), quotas: { outer: 1 }, wears: { worn: times } }).garmentIds;
+		expect([chosen(null, 40), chosen(0, 40)]).toEqual([['worn'], ['other']]);
+	});
+
 	it('holds the basics, and what is loved dearly, before what fits better', () => {
 		const basic = aGarment({ id: 'grey T-shirt', kind: 't-shirt', lab: GREY, basic: true, loved: 3 });
 		const loved = shirt('orange', ORANGE, { loved: 3 });
@@ -135,6 +146,12 @@ describe('the set that a person would choose', () => {
 		expect(garmentIds.filter((id) => id.startsWith('jumper'))).toHaveLength(1);
 		expect(garmentIds).not.toEqual(expect.arrayContaining(['boots']));
 		expect(garmentIds.filter((id) => id === 'tights' || id === 'scarf')).toEqual([]);
+		// The one liked best is the one that stays.
+		for (const best of jumpers) {
+			const liked = asked.garments.map((garment) => (garment === best ? { ...garment, loved: 2 as const } : garment));
+			const chosen = lineUpOf({ ...asked, garments: liked, summer: true }).garmentIds;
+			expect(chosen.filter((id) => id.startsWith('jumper'))).toEqual([best.id]);
+		}
 		// What must be kept, and what is loved dearly, stays; and without shirts jumpers dress the days.
 		expect(lineUpOf({ ...asked, summer: true, mustKeep: ['jumper 0', 'jumper 1'] }).garmentIds).toEqual(
 			expect.arrayContaining(['jumper 0', 'jumper 1']),
@@ -149,7 +166,14 @@ describe('the set that a person would choose', () => {
 		expect(lineUpOf({ ...asked, days: { coldDay: 6, warmDay: 20 } }).garmentIds).toHaveLength(5);
 	});
 
-	it('fills a place with black, white, navy or camel that is not of the palette rather than leave it open', () => {
+	it('fills a place with grey, navy or camel that is not of the palette rather than leave it open', () => {
+		const basics = { grey: GREY, navy: [30, 4, -30], camel: [58, 8, 27] } as const;
+		for (const [id, lab] of Object.entries(basics)) {
+			const basic = shirt(id, lab);
+			expect(likelyVerdict(basic, aPalette())).toBe('off');
+			const asked = { garments: [shirt('oat', OAT), basic, inkTrousers('trousers')], quotas: { top: 2, bottom: 1 } };
+			expect([...lineUpOf(asked).garmentIds].sort()).toEqual([id, 'oat', 'trousers'].sort());
+		}
 		const garments = [
 			shirt('oat', OAT),
 			shirt('white', [96, 0, 1]),
@@ -179,6 +203,8 @@ describe('the set that a person would choose', () => {
 		const asked = { garments, quotas: { top: 1, bottom: 1, outer: 1 } };
 		expect(lineUpOf(asked)).toMatchObject({ openBySlot: { outer: 1 } });
 		expect(lineUpOf({ ...asked, mustKeep: ['orange coat'] }).garmentIds).toContain('orange coat');
+		// Worn with the trousers once, it goes with something.
+		expect(lineUpOf({ ...asked, wears: { 'orange coat': 1, trousers: 1 } }).garmentIds).toContain('orange coat');
 	});
 
 	it('holds the orange coat all the same where it is winter and no other is warm enough, and says so', () => {
@@ -210,8 +236,10 @@ describe('the set that a person would choose', () => {
 	});
 
 	it('leaves out what is worn out', () => {
-		const garments = [shirt('worn out', RUST, { condition: 'worn-out' }), shirt('oat', OAT)];
-		expect(lineUpOf({ garments, quotas: { top: 2 } }).garmentIds).toEqual(['oat']);
+		for (const said of [{}, { loved: 3 }, { basic: true }] as const) {
+			const garments = [shirt('worn out', RUST, { condition: 'worn-out', ...said }), shirt('oat', OAT)];
+			expect(lineUpOf({ garments, quotas: { top: 2 } }).garmentIds).toEqual(['oat']);
+		}
 	});
 
 	it('brings a stored winter coat back where nothing on the rail is warm enough', () => {

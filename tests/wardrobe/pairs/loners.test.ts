@@ -4,6 +4,7 @@ import { lonersOf } from '../../../src/wardrobe/pairs/loners.ts';
 import type { PairContext } from '../../../src/wardrobe/pairs/support.ts';
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import { aGarment, aPalette, aPaletteColour, aSwatch } from '../../support/build-wardrobe.ts';
+import { apartBy } from '../../support/colours-apart.ts';
 
 const MAGENTA: Lab65 = [55, 80, -20];
 const nothing: PairContext = { palette: { colours: [] }, pairings: [], pairWords: [], wornTogether: [] };
@@ -47,6 +48,20 @@ describe('the garment that goes with nothing', () => {
 	it('is not flagged when a partner wears nearly its colour', () => {
 		const partner = aGarment({ id: 'partner', kind: 'skirt', lab: [50, 70, -10] });
 		expect(lonersOf(quietWardrobe(loud(), partner), nothing).filter(({ flagged }) => flagged)).toEqual([]);
+	});
+
+	it('is not alone where a partner differs by what its photo’s light may have done to it', () => {
+		const lighter = (untold: boolean) =>
+			aGarment({
+				id: 'partner',
+				kind: 'skirt',
+				lab: apartBy(MAGENTA, 12),
+				trust: { error: 9, reasons: [], advice: null, untold },
+			});
+		const told = (untold: boolean) =>
+			lonersOf(quietWardrobe(loud(), lighter(untold)), nothing).find(({ garmentId }) => garmentId === 'loud')!.sentence;
+		expect(told(true)).toContain('not alone: partner wears nearly its colour');
+		expect(told(false)).not.toContain('not alone');
 	});
 
 	it('is not flagged when the palette holds it, the user wore or approved it with something, or a picture shows it', () => {

@@ -65,6 +65,20 @@ describe('the range of a count', () => {
 		expect(of(doubtful).to).toBeGreaterThan(of(doubtful).from);
 	});
 
+	it('of what was worn or approved does not change with the photos', () => {
+		const skirt = aGarment({ id: 'skirt', kind: 'skirt', lab: [85, -40, 75], trust: doubtful });
+		const shirt = aGarment({ id: 'shirt', kind: 'shirt', lab: [50, 50, -50], trust: doubtful });
+		const both = [skirt, shirt];
+		const wears = both.map(({ id: garmentId }) => ({ garmentId, on: '2026-03-01' }));
+		const pairWords = [{ garmentA: 'skirt', garmentB: 'shirt', word: 'approved' as const }];
+		for (const [input, count] of [
+			[aSeasonInput({ garments: both, wears }), 1],
+			[aSeasonInput({ garments: both, pairWords }), 1],
+			[aSeasonInput({ garments: both }), 0],
+		] as const)
+			expect(new Set(outfitTallies(input, both, []).held)).toEqual(new Set([count]));
+	});
+
 	it('is said in steps that a person can tell apart', () => {
 		const cases: readonly (readonly [number[], string])[] = [
 			[[0], '0 outfits'],

@@ -25,6 +25,18 @@ describe('what the inspirations wear with what', () => {
 		expect(pairingsFromReadings([nearly, rustOverInk])[0]).toMatchObject({ slotA: 'top', slotB: 'bottom', photos: 2 });
 	});
 
+	it('keeps pictures apart that share one colour of the two alone', () => {
+		const overTeal = aReading([aSwatch(RUST, 0.5, 'top'), aSwatch(TEAL, 0.5, 'bottom')]);
+		const tops = pairingsFromReadings([rustOverInk, overTeal]).filter(({ slotB }) => slotB === 'bottom');
+		expect(tops.map(({ labB, photos }) => [labB, photos])).toEqual(
+			expect.arrayContaining([
+				[INK, 1],
+				[TEAL, 1],
+			]),
+		);
+		expect(tops).toHaveLength(2);
+	});
+
 	it('leaves trim and scenes out, and pieces that take each other’s place', () => {
 		const trim = aReading([aSwatch(RUST, 0.6, 'top'), aSwatch(TEAL, 0.05, 'top'), aSwatch(INK, 0.35, 'bottom')]);
 		expect(pairingsFromReadings([trim])).toHaveLength(1);

@@ -8,6 +8,7 @@ import { isSupported, type PairContext, SUPPORT_KINDS } from '../../../src/wardr
 import type { Garment } from '../../../src/wardrobe/words/garment.ts';
 import { KIND_NAMES } from '../../../src/wardrobe/words/kind.ts';
 import { aGarment, aPalette, aReading, aSwatch, INK, OAT, RUST, TEAL } from '../../support/build-wardrobe.ts';
+import { apartBy } from '../../support/colours-apart.ts';
 
 const VIOLET: Lab65 = [50, 50, -50];
 const LIME: Lab65 = [85, -50, 70];
@@ -108,6 +109,39 @@ describe('what speaks for wearing two garments together', () => {
 			const lab: Lab65 = [50, 50 * Math.cos((hue * Math.PI) / 180), 50 * Math.sin((hue * Math.PI) / 180)];
 			expect(supportOf(violetShirt, aGarment({ id: 'b', kind: 'skirt', lab }), nothing).kind).not.toBe('no');
 		}
+	});
+
+	it('is a base neutral where two thirds and more of a piece lie within reach of the base colours', () => {
+		// Common practice, no source; the reach is 10, as for the fit.
+		const skirt = (ink: Lab65, share: number) =>
+			supportOf(
+				violetShirt,
+				aGarment({
+					id: 'b',
+					kind: 'skirt',
+					swatches: [aSwatch(ink, share, 'bottom'), aSwatch(LIME, 1 - share, 'bottom')],
+				}),
+				withPalette,
+			).kind;
+		expect([skirt(INK, 0.75), skirt(INK, 0.6)]).toEqual(['base', 'unproven']);
+		expect([skirt(apartBy(INK, 9), 1), skirt(apartBy(INK, 11), 1)]).toEqual(['base', 'unproven']);
+	});
+
+	it('is shown by a picture up to 10 away, in lightness further where nothing tells the photo’s light', () => {
+		const picture = aReading([aSwatch(VIOLET, 0.5, 'top'), aSwatch(LIME, 0.5, 'bottom')]);
+		const context = { ...withPalette, pairings: pairingsFromReadings([picture]) };
+		const shirt = (away: number, untold = false) =>
+			supportOf(
+				aGarment({ id: 'shirt', lab: apartBy(VIOLET, away), trust: { error: 9, reasons: [], advice: null, untold } }),
+				limeSkirt,
+				context,
+			).kind;
+		expect([shirt(9), shirt(11), shirt(11, true), shirt(17, true)]).toEqual([
+			'inspired',
+			'unproven',
+			'inspired',
+			'unproven',
+		]);
 	});
 
 	it('takes neutrals as base where the palette has no base yet', () => {
