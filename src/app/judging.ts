@@ -1,6 +1,6 @@
 import { gapsNow } from '../wardrobe/gaps/season-gaps.ts';
 import { buildLineUp } from '../wardrobe/line-up/line-up.ts';
-import type { LineUpRequest } from '../wardrobe/line-up/line-up-setup.ts';
+import type { LineUpRequest } from '../wardrobe/line-up/line-up-choices.ts';
 import { swapsFor } from '../wardrobe/line-up/swaps.ts';
 import { whatIf } from '../wardrobe/line-up/what-if.ts';
 import { pairContextOf } from '../wardrobe/pairs/pair-context.ts';

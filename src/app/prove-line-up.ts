@@ -1,9 +1,10 @@
 import { Piscina } from 'piscina';
 import { programBeside } from '../process/program-beside.ts';
 import { type LineUpResult, provenResult, standingSet } from '../wardrobe/line-up/line-up.ts';
+import type { LineUpRequest } from '../wardrobe/line-up/line-up-choices.ts';
 import { columnOf, lineUpModel } from '../wardrobe/line-up/line-up-model.ts';
 import { bestSet } from '../wardrobe/line-up/line-up-search.ts';
-import { type LineUpRequest, lineUpSetup } from '../wardrobe/line-up/line-up-setup.ts';
+import { lineUpSetup } from '../wardrobe/line-up/line-up-setup.ts';
 import type { SeasonInput } from '../wardrobe/words/season-input.ts';
 import type { ProofAnswer, ProofTask } from './proof-task.ts';
 

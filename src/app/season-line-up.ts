@@ -1,6 +1,6 @@
 import type { HomeReads } from '../store/store.ts';
 import type { LineUpResult } from '../wardrobe/line-up/line-up.ts';
-import type { LineUpRequest } from '../wardrobe/line-up/line-up-setup.ts';
+import type { LineUpRequest } from '../wardrobe/line-up/line-up-choices.ts';
 import type { swapsFor } from '../wardrobe/line-up/swaps.ts';
 import type { WhatIf, whatIf } from '../wardrobe/line-up/what-if.ts';
 import type { LineUpChoice, Season } from '../wardrobe/words/season.ts';

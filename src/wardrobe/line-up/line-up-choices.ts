@@ -2,6 +2,14 @@ import type { PartOffer } from '../days/enough.ts';
 import type { LineUpWeights, Quotas } from '../words/season.ts';
 import type { Slot } from '../words/slot.ts';
 
+/** What is asked of a line-up. */
+export type LineUpRequest = {
+	readonly quotas: Quotas;
+	readonly targetCount: number;
+	readonly mustKeep: readonly string[];
+	readonly neverUse: readonly string[];
+};
+
 /** What a line-up is chosen from, by numbers alone: pieces are indices, 0 .. slots.length - 1, those to prefer on a tie first. */
 export type LineUpChoices = {
 	readonly slots: readonly Slot[];

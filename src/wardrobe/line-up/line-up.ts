@@ -4,9 +4,10 @@ import { type OutfitRange, rangeOf } from '../pairs/outfit-range.ts';
 import { outfitTallies } from '../pairs/outfit-tallies.ts';
 import type { SeasonInput } from '../words/season-input.ts';
 import { bySlot, SLOTS, type Slot } from '../words/slot.ts';
+import type { LineUpRequest } from './line-up-choices.ts';
 import { columnOf } from './line-up-model.ts';
 import { bestSet } from './line-up-search.ts';
-import { type LineUpRequest, type LineUpSetup, lineUpSetup } from './line-up-setup.ts';
+import { type LineUpSetup, lineUpSetup } from './line-up-setup.ts';
 import { type ScoredSet, scoreOf, type WorthParts } from './line-up-worth.ts';
 
 /** How good the set is known to be. */
