@@ -8,13 +8,18 @@ import pathlib
 SLACK = 0.035
 
 
+def name_of(value):
+    """An option as a report tells it: of a path only the name, since it lay somewhere else on every machine."""
+    return pathlib.PurePath(str(value)).name if "/" in str(value) else str(value)
+
+
 def hash_of(path):
     return hashlib.sha256(pathlib.Path(path).read_bytes()).hexdigest()
 
 
 def write_report(path, onnx, options, figures, **more):
     """`figures` by what they are of; those of "file" are measured on the written file."""
-    report = {"options": {key: str(value) for key, value in vars(options).items()}, **more, "sha256": hash_of(onnx), "figures": figures}
+    report = {"options": {key: name_of(value) for key, value in vars(options).items()}, **more, "sha256": hash_of(onnx), "figures": figures}
     pathlib.Path(path).write_text(json.dumps(report, indent="\t") + "\n")
 
 
@@ -30,6 +35,15 @@ def differing(mine, others):
     mine, others = flat(mine), flat(others)
     shares = {name for name, value in mine.items() if isinstance(value, float)}
     return {name: (mine[name], others.get(name)) for name in shares if abs(mine[name] - others.get(name, 9)) > SLACK}
+
+
+def report_run(out, options, figures, **more):
+    """Says the figures of a run that wrote OUT.onnx, writes OUT.json, and stops where the file ("file") does not answer as the network does ("this")."""
+    for name, one in figures.items():
+        print(name, json.dumps(one), flush=True)
+    write_report(f"{out}.json", f"{out}.onnx", options, figures, **more)
+    if wrong := differing(figures["file"], figures["this"]):
+        raise SystemExit(f"Expected the file to answer as the network does; these figures differ: {wrong}")
 
 
 def figures_wanted(report):

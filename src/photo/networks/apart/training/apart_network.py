@@ -1,11 +1,10 @@
 """The network that tells garments apart that touch or overlap: the layers of a detector, and our own from 1/16 up to 1/4."""
 
-import torch
 from torch import nn
-from torch.nn import functional as F
 
 import beside  # noqa: F401
 from detector import STAGES, Detector
+from network import Up, conv
 
 # The last of the detector's layers at 1/16; those whose maps go up with it.
 LAYERS = 39
@@ -17,10 +16,6 @@ CELL, WAY = 4, 16
 OUTPUTS = ("middle", "across", "down")
 
 
-def conv(cin, cout, kernel=1, groups=1, spread=1):
-    return nn.Sequential(nn.Conv2d(cin, cout, kernel, 1, spread * (kernel // 2), spread, groups, bias=False), nn.BatchNorm2d(cout), nn.Hardswish(inplace=True))
-
-
 class Around(nn.Module):
     """What is seen in a wide ring around each cell joins what is seen there."""
 
@@ -30,16 +25,6 @@ class Around(nn.Module):
 
     def forward(self, x):
         return x + self.look(x)
-
-
-class Up(nn.Module):
-    def __init__(self, cin, cskip, cout):
-        super().__init__()
-        self.inward, self.across = conv(cin, cout), conv(cskip, cout)
-        self.mix = nn.Sequential(conv(cout, cout, 3, groups=cout), conv(cout, cout))
-
-    def forward(self, x, skip):
-        return self.mix(F.interpolate(self.inward(x), scale_factor=2.0, mode="bilinear", align_corners=False) + self.across(skip))
 
 
 class ApartNetwork(nn.Module):

@@ -15,10 +15,6 @@ def overlap(one, other):
     return (one & other).sum() / max(1, (one | other).sum())
 
 
-def _regions(cloth):
-    return ndimage.label(cloth)[0]
-
-
 def share_found(truth, told):
     """(garments seen, of these found, told)."""
     seen = [one for one in range(1, truth.max() + 1) if (truth == one).sum() >= LEAST_SEEN]
@@ -47,7 +43,7 @@ def figures_of(network, garments, grounds, batch=50):
                 ones += 1
                 several += count > 1
                 continue
-            _, regions, _ = share_found(truth, _regions(cloth))
+            _, regions, _ = share_found(truth, ndimage.label(cloth)[0])
             for name, more in zip(sums, (seen, found, regions, count)):
                 sums[name] += more
             if regions < seen:

@@ -16,11 +16,10 @@ def middles(chances):
     return np.argwhere(highest & (chances >= SURE_FROM))
 
 
-def garments_in(told, cloth, sure_from=SURE_FROM, least=LEAST_CELLS):
+def garments_in(told, cloth):
     """h x w whole numbers: the garment of each cell of cloth, 0 none. `told` 3 x h x w, `cloth` h x w."""
     chances = 1 / (1 + np.exp(-told[0]))
     found = middles(np.where(ndimage.binary_dilation(cloth, iterations=2), chances, 0))
-    found = found[[chances[tuple(at)] >= sure_from for at in found]] if len(found) else found
     h, w = cloth.shape
     if len(found) == 0:
         return cloth.astype(int)
@@ -32,6 +31,6 @@ def garments_in(told, cloth, sure_from=SURE_FROM, least=LEAST_CELLS):
         ids = np.where(cloth, far.argmin(-1) + 1, 0)
         areas = np.bincount(ids.ravel(), minlength=len(keep) + 1)[1:]
         small = areas.argmin()
-        if len(keep) == 1 or areas[small] >= max(least, LEAST_OF_LARGEST * areas.max()):
+        if len(keep) == 1 or areas[small] >= max(LEAST_CELLS, LEAST_OF_LARGEST * areas.max()):
             return ids
         keep.pop(small)

@@ -17,8 +17,8 @@ WHOLE, HEAD = 192, 128
 SKIPS = STAGES[:4]
 
 
-def conv(cin, cout, kernel=1, groups=1):
-    return nn.Sequential(nn.Conv2d(cin, cout, kernel, 1, kernel // 2, groups=groups, bias=False), nn.BatchNorm2d(cout), nn.Hardswish(inplace=True))
+def conv(cin, cout, kernel=1, groups=1, spread=1):
+    return nn.Sequential(nn.Conv2d(cin, cout, kernel, 1, spread * (kernel // 2), spread, groups, bias=False), nn.BatchNorm2d(cout), nn.Hardswish(inplace=True))
 
 
 class Up(nn.Module):
