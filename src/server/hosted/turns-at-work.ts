@@ -26,7 +26,7 @@ const WORK: readonly Work[] = [
 		routes: ['POST /api/seasons/:id/line-up/build'],
 	},
 	{
-		// What is judged, and whole tables, on the one thread that answers everybody: while one is worked on nothing else is.
+		// What is judged, of small homes on the one thread that answers everybody, of large ones in the few threads that all share; and whole tables, on that one thread.
 		mostOfOne: 2,
 		mostOfAll: Number.POSITIVE_INFINITY,
 		routes: [
